@@ -1,0 +1,3 @@
+export { assert, BrokenAssumption, present } from './assert.ts';
+export type { Brand } from './brand.ts';
+export { bad, fault, good, type Fault, type Outcome } from './outcome.ts';

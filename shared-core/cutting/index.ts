@@ -1,0 +1,4 @@
+export { checkCuts } from './check-cuts.ts';
+export { explainCount, type CountExplained, type LikeStrips, type Yield } from './explain.ts';
+export { planCuts } from './plan-cuts.ts';
+export type { Certificate, Cut, CutFault, CuttingPlan, CuttingProblem, Effort, PieceType, RollCuts, RollStart } from './problem.ts';

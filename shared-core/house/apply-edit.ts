@@ -1,0 +1,142 @@
+import { z } from 'zod';
+import { bad, fault, good, type Outcome } from '../base/index.ts';
+import { covering as coveringSchema } from './covering.ts';
+import { decodeFacts } from './document.ts';
+import { type DecodedEdit, type Edit, editSchema } from './edit.ts';
+import { houseFacts } from './house.ts';
+import { findFaults } from './invariants.ts';
+import { band as bandSchema, opening as openingSchema, room as roomSchema, wall as wallSchema } from './room.ts';
+import { facts } from './accepted.ts';
+import type { House, Room, Wall } from './types.ts';
+
+interface Identified {
+  readonly id: string;
+}
+
+const houseFactsSchema = facts('the facts of the house', houseFacts);
+
+/**
+ * Applies one edit to a house; facts in, a new house out, the old one untouched.
+ *
+ * Refused with every fault named where the edit is not understood, points at what is not there, or would leave facts
+ * that contradict one another (an opening past its wall's end, say). What did not change keeps its identity, so that
+ * a store can tell by `===` what to write.
+ */
+export function applyEdit(house: House, edit: Edit): Outcome<House> {
+  const decoded = decodeFacts(editSchema, edit, '');
+  if (!decoded.ok) return decoded;
+  const outcome = change(house, decoded.value);
+  if (!outcome.ok) return outcome;
+  const faults = findFaults(outcome.value);
+  return faults.length > 0 ? bad(faults) : outcome;
+}
+
+function change(house: House, edit: DecodedEdit): Outcome<House> {
+  switch (edit.kind) {
+    case 'replace-house':
+      return good(edit.house as House);
+    case 'change-house': {
+      const { coverings, rooms, stock, offers, deliveries, format, version, ...own } = house;
+      const changed = overlay(houseFactsSchema, own, edit.facts, '');
+      return changed.ok ? good({ ...changed.value, format, version, coverings, rooms, stock, offers, deliveries } as House) : changed;
+    }
+    case 'add-covering':
+      return good({ ...house, coverings: [...house.coverings, edit.covering] } as House);
+    case 'change-covering':
+      return within(house.coverings, edit.covering, 'covering', (covering) => overlay(coveringSchema, covering, edit.facts, 'covering'), (coverings) => ({ ...house, coverings }) as House);
+    case 'remove-covering':
+      return without(house.coverings, edit.covering, 'covering', (coverings) => ({ ...house, coverings }));
+    case 'add-room':
+      return good({ ...house, rooms: [...house.rooms, edit.room] } as House);
+    case 'remove-room':
+      return without(house.rooms, edit.room, 'room', (rooms) => ({ ...house, rooms }));
+    case 'set-stock':
+      return good({ ...house, stock: edit.stock });
+    case 'set-offers':
+      return good({ ...house, offers: edit.offers });
+    case 'set-deliveries':
+      return good({ ...house, deliveries: edit.deliveries } as House);
+    default:
+      return within(house.rooms, edit.room, 'room', (room) => changeRoom(room, edit), (rooms) => ({ ...house, rooms }));
+  }
+}
+
+type RoomEdit = Extract<DecodedEdit, { room: string }>;
+
+function changeRoom(room: Room, edit: Exclude<RoomEdit, { kind: 'remove-room' }>): Outcome<Room> {
+  switch (edit.kind) {
+    case 'change-room':
+      return overlay(roomSchema, room, edit.facts, 'room') as Outcome<Room>;
+    case 'add-wall':
+      return good({ ...room, walls: [...room.walls, edit.wall] } as Room);
+    case 'remove-wall':
+      return without(room.walls, edit.wall, 'wall', (walls) => forgetWall({ ...room, walls }, edit.wall));
+    case 'add-band':
+      return good({ ...room, bands: [...room.bands, edit.band] } as Room);
+    case 'change-band':
+      return within(room.bands, edit.band, 'band', (band) => overlay(bandSchema, band, edit.facts, 'band'), (bands) => ({ ...room, bands }) as Room);
+    case 'remove-band':
+      return without(room.bands, edit.band, 'band', (bands) => ({ ...room, bands }));
+    default:
+      return within(room.walls, edit.wall, 'wall', (wall) => changeWall(wall, edit), (walls) => ({ ...room, walls }));
+  }
+}
+
+type WallEdit = Extract<DecodedEdit, { kind: 'change-wall' | 'add-opening' | 'change-opening' | 'remove-opening' }>;
+
+function changeWall(wall: Wall, edit: WallEdit): Outcome<Wall> {
+  switch (edit.kind) {
+    case 'change-wall':
+      return overlay(wallSchema, wall, edit.facts, 'wall') as Outcome<Wall>;
+    case 'add-opening':
+      return good({ ...wall, openings: [...wall.openings, edit.opening] } as Wall);
+    case 'change-opening':
+      return within(wall.openings, edit.opening, 'opening', (opening) => overlay(openingSchema, opening, edit.facts, 'opening'), (openings) => ({ ...wall, openings }) as Wall);
+    case 'remove-opening':
+      return without(wall.openings, edit.opening, 'opening', (openings) => ({ ...wall, openings }));
+  }
+}
+
+/** What hung on a wall that is gone hangs on the others; a choice that pointed at it is open again. */
+function forgetWall(room: Room, wall: string): Room {
+  const bands = room.bands
+    .map((band) => {
+      if (!band.walls.includes(wall)) return band;
+      const { layout, ...rest } = band;
+      const pointsAtWall = layout && (layout.start.wall === wall || (layout.kill !== 'start' && layout.kill.wall === wall));
+      return { ...rest, walls: band.walls.filter((id) => id !== wall), ...(layout && !pointsAtWall ? { layout } : {}) };
+    })
+    .filter((band) => band.walls.length > 0);
+  const { focalWall, ...rest } = room;
+  return { ...rest, bands, ...(focalWall !== undefined && focalWall !== wall ? { focalWall } : {}) };
+}
+
+/** The facts of one thing with some of them written anew, read again by its schema. */
+function overlay<Schema extends z.ZodType>(schema: Schema, current: unknown, changed: Readonly<Record<string, unknown>>, at: string): Outcome<z.output<Schema>> {
+  if ('id' in changed) return fault(at === '' ? 'id' : `${at}.id`, 'is what other facts point at and stays as it is');
+  const written = { ...(z.encode(schema, current as z.output<Schema>) as Record<string, unknown>), ...changed };
+  const kept = Object.fromEntries(Object.entries(written).filter(([, value]) => value !== null && value !== undefined));
+  return decodeFacts(schema, kept, at);
+}
+
+function within<Item extends Identified, Changed, Whole>(
+  list: readonly Item[],
+  id: string,
+  what: string,
+  changeItem: (item: Item) => Outcome<Changed>,
+  rebuild: (list: readonly (Item | Changed)[]) => Whole,
+): Outcome<Whole> {
+  const item = list.find((candidate) => candidate.id === id);
+  if (!item) return notThere(list, id, what);
+  const changed = changeItem(item);
+  return changed.ok ? good(rebuild(list.map((candidate) => (candidate === item ? changed.value : candidate)))) : changed;
+}
+
+function without<Item extends Identified, Whole>(list: readonly Item[], id: string, what: string, rebuild: (list: readonly Item[]) => Whole): Outcome<Whole> {
+  if (!list.some((candidate) => candidate.id === id)) return notThere(list, id, what);
+  return good(rebuild(list.filter((candidate) => candidate.id !== id)));
+}
+
+function notThere(list: readonly Identified[], id: string, what: string) {
+  return fault(what, `is "${id}", which is not there; there are ${list.map((item) => item.id).join(', ') || 'none yet'}`);
+}

@@ -1,0 +1,64 @@
+import { millimetres, printLength, ZERO_LENGTH } from '../units/index.ts';
+import { laidWidthOf, matchOf } from './readings.ts';
+import { LONGEST_WALL, type Report, reportPrice, reportRange } from './report.ts';
+import type { Covering, House, Wallcovering } from './types.ts';
+
+const WIDEST_COVERING = millimetres(10_000);
+const LONGEST_ROLL = millimetres(1_000_000);
+
+export function findCoveringFaults(covering: Covering, house: House, path: string, report: Report): void {
+  if ('width' in covering) reportRange(`${path}.width`, covering.width, { above: ZERO_LENGTH, most: WIDEST_COVERING }, report);
+  if ('rollLength' in covering && covering.rollLength) {
+    reportRange(`${path}.rollLength`, covering.rollLength, { above: ZERO_LENGTH, most: LONGEST_ROLL }, report);
+  }
+  if ('repeat' in covering) {
+    const isGood = reportRange(`${path}.repeat`, covering.repeat, { least: ZERO_LENGTH, most: LONGEST_WALL }, report);
+    const { rollLength } = covering;
+    if (isGood && rollLength && covering.repeat.length > rollLength.length) {
+      report(`${path}.repeat`, `is ${covering.repeat.typed}, longer than the roll of ${rollLength.typed}`);
+    }
+  }
+  if (covering.kind === 'wallcovering') findWallcoveringFaults(covering, house, path, report);
+  if (covering.kind === 'mural') {
+    reportRange(`${path}.panelWidth`, covering.panelWidth, { above: ZERO_LENGTH, most: WIDEST_COVERING }, report);
+    reportRange(`${path}.panelHeight`, covering.panelHeight, { above: ZERO_LENGTH, most: LONGEST_WALL }, report);
+  }
+  covering.soldIn?.forEach((unit, index) => reportPrice(unit.price, house, `${path}.soldIn[${index}].price`, report));
+}
+
+function findWallcoveringFaults(covering: Wallcovering, house: House, path: string, report: Report): void {
+  if (!covering.rollLength === !covering.soldBy) {
+    report(
+      `${path}.rollLength`,
+      covering.soldBy ? 'stands beside soldBy; a covering comes in rolls or by the length, not both' : 'is missing; it takes the length of one roll, such as "10.05 m" or "33 ft", or soldBy for goods by the length',
+    );
+  }
+  if (covering.soldBy) {
+    reportRange(`${path}.soldBy.length`, covering.soldBy.length, { above: ZERO_LENGTH, most: LONGEST_ROLL }, report);
+    reportRange(`${path}.soldBy.pieceLength`, covering.soldBy.pieceLength, { above: ZERO_LENGTH, most: LONGEST_ROLL }, report);
+    reportPrice(covering.soldBy.price, house, `${path}.soldBy.price`, report);
+  }
+  if (!reportRange(`${path}.selvedge`, covering.selvedge, { least: ZERO_LENGTH, most: WIDEST_COVERING }, report)) return;
+  const laidWidth = laidWidthOf(covering);
+  if (laidWidth <= 0) {
+    report(`${path}.width`, `is ${covering.width.typed}, of which selvedges and seam leave nothing to hang`);
+    return;
+  }
+  const match = matchOf(covering);
+  if (match !== 'free' && covering.repeat.length === 0) {
+    report(`${path}.repeat`, `is 0; a ${match} match takes the height of the repeat, or set the match to "free"`);
+  }
+  if (match === 'drop' && !covering.dropBy) report(`${path}.dropBy`, 'is missing; a drop match takes the part of the repeat it drops by, such as "1/2"');
+  if (match !== 'drop' && covering.dropBy) report(`${path}.dropBy`, 'stands without a drop match; set the match to "drop"');
+  if (covering.reverseAlternate && match !== 'free') report(`${path}.reverseAlternate`, `is true; only a free match can be hung with every other strip upside down, this one is ${match}`);
+  if (covering.horizontalRepeat) {
+    const repeat = covering.horizontalRepeat;
+    if (!reportRange(`${path}.horizontalRepeat`, repeat, { above: ZERO_LENGTH, most: LONGEST_WALL }, report)) return;
+    if (match !== 'free' && laidWidth % repeat.length !== 0 && repeat.length % laidWidth !== 0) {
+      report(
+        `${path}.horizontalRepeat`,
+        `is ${repeat.typed}; it takes a whole part or a whole multiple of the laid width, ${printLength(laidWidth, house.lengths)}, or the seams would not match`,
+      );
+    }
+  }
+}

@@ -1,0 +1,108 @@
+import { z } from 'zod';
+import { facts, fraction, id, listOf, measure, oneOf, price, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+
+const rollPack = facts('a sale unit', {
+  rolls: wholeNumber(1, 1000),
+  price: price.optional(),
+});
+
+const tin = facts('a tin', {
+  litres: z.number({ error: takes('the litres in a tin, above 0') }).positive({ error: takes('the litres in a tin, above 0') }),
+  price: price.optional(),
+});
+
+const soldBy = facts('a sale by the length', {
+  length: measure,
+  minimum: measure.optional(),
+  pieceLength: measure,
+  price: price.optional(),
+});
+
+const named = {
+  id: id(),
+  name: text('the name of the covering').optional(),
+  patternNumber: text('a pattern number', 60).optional(),
+  supplier: text('a supplier', 60).optional(),
+  material: text('a material', 60).optional(),
+};
+
+const spareRolls = wholeNumber(0, 1000).optional();
+const paste = text('how it is pasted', 60).optional();
+const bookingMinutes = wholeNumber(0, 600).optional();
+const soldInRolls = listOf(rollPack, 'sale units', 20).optional();
+
+/** A wallcovering hung in strips from rolls. */
+export const wallcovering = facts('a wallcovering', {
+  ...named,
+  kind: z.literal('wallcovering'),
+  width: measure,
+  rollLength: measure.optional(),
+  singlesPerRoll: wholeNumber(1, 20).prefault(1),
+  repeat: measure.prefault('0 in'),
+  match: oneOf(['free', 'straight', 'drop']).optional(),
+  dropBy: fraction.optional(),
+  horizontalRepeat: measure.optional(),
+  rollStart: oneOf(['anywhere', 'at-repeat']).prefault('anywhere'),
+  reverseAlternate: yesOrNo().prefault(false),
+  sequence: oneOf(['preferred', 'required']).prefault('preferred'),
+  panels: oneOf(['roll-width', 'equal']).prefault('roll-width'),
+  selvedge: measure.prefault('0 in'),
+  seam: oneOf(['butt', 'double-cut']).prefault('butt'),
+  seamOverlap: measure.optional(),
+  paste,
+  bookingMinutes,
+  spareRolls,
+  soldIn: soldInRolls,
+  soldBy: soldBy.optional(),
+});
+
+/** A border, hung along the wall from spools. */
+export const border = facts('a border', {
+  ...named,
+  kind: z.literal('border'),
+  width: measure,
+  rollLength: measure,
+  repeat: measure.prefault('0 in'),
+  rollStart: oneOf(['anywhere', 'at-repeat']).prefault('anywhere'),
+  paste,
+  bookingMinutes,
+  spareRolls,
+  soldIn: soldInRolls,
+});
+
+export const lining = facts('a lining', {
+  ...named,
+  kind: z.literal('lining'),
+  width: measure,
+  rollLength: measure,
+  direction: oneOf(['across', 'up-and-down']).prefault('across'),
+  spareRolls,
+  soldIn: soldInRolls,
+});
+
+export const mural = facts('a mural', {
+  ...named,
+  kind: z.literal('mural'),
+  panels: wholeNumber(1, 200),
+  panelWidth: measure,
+  panelHeight: measure,
+  spareRolls,
+  soldIn: soldInRolls,
+});
+
+export const paint = facts('a paint', {
+  ...named,
+  kind: z.literal('paint'),
+  spreadingRate: text('a spreading rate, such as "12 m2/L"', 40).optional(),
+  coats: wholeNumber(1, 20).prefault(2),
+  soldIn: listOf(tin, 'tins', 20).optional(),
+});
+
+const KINDS = ['wallcovering', 'border', 'lining', 'mural', 'paint'] as const;
+
+export const covering = z.discriminatedUnion('kind', [wallcovering, border, lining, mural, paint], {
+  error: (issue) =>
+    typeof issue.input === 'object' && issue.input !== null
+      ? takes(KINDS.map((kind) => `"${kind}"`).join(' or '))({ input: (issue.input as { kind?: unknown }).kind })
+      : takes('a covering, an object with a kind')(issue),
+});

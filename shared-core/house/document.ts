@@ -1,0 +1,101 @@
+import { z } from 'zod';
+import { bad, type Fault, fault, good, type Outcome } from '../base/index.ts';
+import { type LengthStyle, type Measure, printLength } from '../units/index.ts';
+import { quoteValue } from './accepted.ts';
+import { house as houseSchema } from './house.ts';
+import { findFaults } from './invariants.ts';
+import type { House, HouseDocument } from './types.ts';
+
+/** No house of people comes near this; noise does. */
+export const LARGEST_DOCUMENT_CHARACTERS = 8_000_000;
+
+/**
+ * Reads an exchange document's text as a house.
+ *
+ * Either all of it is good or nothing is taken: every fault names its path, the value and what is accepted.
+ * Example: `readDocument('{"format":"struckline-house","version":1}')` fails with the one fault at path `name`.
+ */
+export function readDocument(documentText: string): Outcome<House> {
+  if (documentText.length > LARGEST_DOCUMENT_CHARACTERS) {
+    return fault('', `The document is larger than ${LARGEST_DOCUMENT_CHARACTERS / 1_000_000} million characters; a house document is far smaller. Check that it is the right file.`);
+  }
+  let raw: unknown;
+  try {
+    raw = JSON.parse(documentText);
+  } catch {
+    return fault('', 'The document is not JSON text; a house document is JSON that begins with {"format": "struckline-house", "version": 1.');
+  }
+  return decodeHouse(raw);
+}
+
+/** Decodes a parsed exchange document and checks what its facts must have in common. */
+export function decodeHouse(raw: unknown): Outcome<House> {
+  const decoded = decodeFacts(houseSchema, raw, '');
+  if (!decoded.ok) return decoded;
+  const house = decoded.value as House;
+  const faults = findFaults(house);
+  return faults.length > 0 ? bad(faults) : good(house);
+}
+
+/** Decodes facts by their schema; each fault's path begins with `at`. */
+export function decodeFacts<Schema extends z.ZodType>(schema: Schema, raw: unknown, at: string): Outcome<z.output<Schema>> {
+  const result = z.safeDecode(schema, raw as z.input<Schema>);
+  return result.success ? good(result.data) : bad(result.error.issues.flatMap((issue) => toFaults(issue, at)));
+}
+
+/** A house as an exchange document, lengths as they were typed. */
+export function encodeHouse(house: House): HouseDocument {
+  return z.encode(houseSchema, house as z.output<typeof houseSchema>);
+}
+
+/**
+ * A house as the text of an exchange document, every length in the house's own style where that is exact.
+ *
+ * `readDocument(writeDocument(house))` gives a house of equal lengths, money and names.
+ */
+export function writeDocument(house: House): string {
+  return `${JSON.stringify(encodeHouse(printMeasures(house, house.lengths)), null, 2)}\n`;
+}
+
+function printMeasures<Value>(value: Value, style: LengthStyle): Value {
+  if (Array.isArray(value)) return value.map((item) => printMeasures(item, style)) as Value;
+  if (typeof value !== 'object' || value === null) return value;
+  if ('typed' in value && 'length' in value) {
+    const { length } = value as unknown as Measure;
+    return { length, typed: printLength(length, style) } as Value;
+  }
+  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, printMeasures(item, style)])) as Value;
+}
+
+/** The JSON Schema of the exchange document. */
+export function documentSchema(): object {
+  return {
+    ...z.toJSONSchema(houseSchema, { io: 'input' }),
+    title: 'A house planned with Struckline',
+    description: `Facts only. Lengths are texts with their unit, for example ${quoteValue('12\' 4 1/2"')} or "3.76 m".`,
+  };
+}
+
+/** `rooms[2].walls[0].length` from the schema library's list of keys. */
+export function printPath(keys: readonly PropertyKey[], at = ''): string {
+  return keys.reduce<string>(
+    (path, key) => (typeof key === 'number' ? `${path}[${key}]` : path === '' ? String(key) : `${path}.${String(key)}`),
+    at,
+  );
+}
+
+function toFaults(issue: z.core.$ZodIssue, at: string): Fault[] {
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => ({ path: printPath([...issue.path, key], at), message: issue.message }));
+  }
+  if (issue.code === 'invalid_union') {
+    // Of the forms a fact may take, the one that came furthest tells most: a length that could not be understood
+    // rather than 'not a list of two'.
+    const understood = issue.errors.flat().find((inner) => inner.code === 'custom' || inner.path.length > 0 || inner.code === 'unrecognized_keys');
+    if (understood) return toFaults({ ...understood, path: [...issue.path, ...understood.path] }, at);
+    if ('discriminator' in issue && typeof issue.discriminator === 'string') {
+      return [{ path: printPath([...issue.path, issue.discriminator], at), message: issue.message }];
+    }
+  }
+  return [{ path: printPath(issue.path, at), message: issue.message }];
+}

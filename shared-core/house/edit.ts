@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import { facts, id, listOf } from './accepted.ts';
+import { covering } from './covering.ts';
+import { delivery, house, runQuantity } from './house.ts';
+import { band, opening, room, wall } from './room.ts';
+
+const changedFacts = z.record(z.string().max(60), z.json(), { error: 'takes the changed facts by their keys' });
+
+const edit = <Kind extends string, Shape extends z.ZodRawShape>(kind: Kind, shape: Shape) =>
+  facts(`the edit ${kind}`, { kind: z.literal(kind), ...shape });
+
+/**
+ * One thing that the user changes, as it is sent, saved and undone.
+ *
+ * A `change-…` edit carries the changed facts alone, written as in the exchange document; null takes an optional
+ * fact away again.
+ */
+export const editSchema = z.discriminatedUnion('kind', [
+  edit('change-house', { facts: changedFacts }),
+  edit('replace-house', { house }),
+  edit('add-covering', { covering }),
+  edit('change-covering', { covering: id(), facts: changedFacts }),
+  edit('remove-covering', { covering: id() }),
+  edit('add-room', { room }),
+  edit('change-room', { room: id(), facts: changedFacts }),
+  edit('remove-room', { room: id() }),
+  edit('add-wall', { room: id(), wall }),
+  edit('change-wall', { room: id(), wall: id(), facts: changedFacts }),
+  edit('remove-wall', { room: id(), wall: id() }),
+  edit('add-opening', { room: id(), wall: id(), opening }),
+  edit('change-opening', { room: id(), wall: id(), opening: id(), facts: changedFacts }),
+  edit('remove-opening', { room: id(), wall: id(), opening: id() }),
+  edit('add-band', { room: id(), band }),
+  edit('change-band', { room: id(), band: id(), facts: changedFacts }),
+  edit('remove-band', { room: id(), band: id() }),
+  edit('set-stock', { stock: listOf(runQuantity, 'stock entries', 2000) }),
+  edit('set-offers', { offers: listOf(runQuantity, 'offers', 2000) }),
+  edit('set-deliveries', { deliveries: listOf(delivery, 'deliveries', 5000) }),
+]);
+
+/** An edit as it is sent: in the exchange document's spelling. */
+export type Edit = z.input<typeof editSchema>;
+export type DecodedEdit = z.output<typeof editSchema>;

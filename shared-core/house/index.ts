@@ -1,0 +1,12 @@
+export { quoteValue, takes } from './accepted.ts';
+export { applyEdit } from './apply-edit.ts';
+export { covering as coveringSchema } from './covering.ts';
+export { decodeFacts, decodeHouse, documentSchema, encodeHouse, LARGEST_DOCUMENT_CHARACTERS, printPath, readDocument, writeDocument } from './document.ts';
+export { type Edit, editSchema } from './edit.ts';
+export { delivery as deliverySchema, house as houseSchema, houseFacts, runQuantity as runQuantitySchema } from './house.ts';
+export { findFaults } from './invariants.ts';
+export { nameEdit } from './name-edit.ts';
+export { newHouse } from './new-house.ts';
+export { endsOf, laidWidthOf, matchOf } from './readings.ts';
+export { OPENING_KINDS, room as roomSchema } from './room.ts';
+export type { Band, Border, Covering, Delivery, House, HouseDocument, Layout, Opening, Room, Rules, RunQuantity, Wall, Wallcovering } from './types.ts';

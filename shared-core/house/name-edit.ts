@@ -1,0 +1,75 @@
+import type { Edit } from './edit.ts';
+import type { House } from './types.ts';
+
+/**
+ * What an edit does, in the words of the undo command: 'change length of wall A in Front bedroom'.
+ *
+ * Named from the house as it was before the edit.
+ */
+export function nameEdit(house: House, edit: Edit): string {
+  switch (edit.kind) {
+    case 'change-house':
+      return `change ${keysOf(edit.facts)} of the house`;
+    case 'replace-house':
+      return `replace the whole house by ${edit.house.name}`;
+    case 'add-covering':
+      return `add covering ${edit.covering.name ?? edit.covering.patternNumber ?? edit.covering.id}`;
+    case 'change-covering':
+      return `change ${keysOf(edit.facts)} of ${coveringName(house, edit.covering)}`;
+    case 'remove-covering':
+      return `remove covering ${coveringName(house, edit.covering)}`;
+    case 'add-room':
+      return `add room ${edit.room.name}`;
+    case 'set-stock':
+      return 'change the rolls in hand';
+    case 'set-offers':
+      return 'change what can still be had';
+    case 'set-deliveries':
+      return 'change the deliveries';
+    default:
+      return `${nameRoomEdit(edit)}${roomName(house, edit.room)}`;
+  }
+}
+
+function nameRoomEdit(edit: Extract<Edit, { room: string }>): string {
+  switch (edit.kind) {
+    case 'change-room':
+      return `change ${keysOf(edit.facts)} of `;
+    case 'remove-room':
+      return 'remove room ';
+    case 'add-wall':
+      return `add wall ${edit.wall.id} in `;
+    case 'change-wall':
+      return `change ${keysOf(edit.facts)} of wall ${edit.wall} in `;
+    case 'remove-wall':
+      return `remove wall ${edit.wall} in `;
+    case 'add-opening':
+      return `add ${edit.opening.kind} on wall ${edit.wall} in `;
+    case 'change-opening':
+      return `change ${keysOf(edit.facts)} of ${edit.opening} on wall ${edit.wall} in `;
+    case 'remove-opening':
+      return `remove ${edit.opening} on wall ${edit.wall} in `;
+    case 'add-band':
+      return `hang ${edit.band.covering} in `;
+    case 'change-band':
+      return `change ${keysOf(edit.facts)} of band ${edit.band} in `;
+    case 'remove-band':
+      return `take down band ${edit.band} in `;
+  }
+}
+
+/** 'rollLength, soldIn' as 'roll length and sold in'. */
+function keysOf(facts: object): string {
+  return Object.keys(facts)
+    .map((key) => key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`))
+    .join(' and ');
+}
+
+function coveringName(house: House, id: string): string {
+  const covering = house.coverings.find((candidate) => candidate.id === id);
+  return covering?.name ?? covering?.patternNumber ?? id;
+}
+
+function roomName(house: House, id: string): string {
+  return house.rooms.find((room) => room.id === id)?.name ?? id;
+}

@@ -1,0 +1,57 @@
+import { type Length, millimetres, parseMoney, printLength, ZERO_LENGTH } from '../units/index.ts';
+import type { Covering, House } from './types.ts';
+
+export type Report = (path: string, message: string) => void;
+
+/** Far more than a room has, far less than a slip of the decimal mark makes. */
+export const LONGEST_WALL = millimetres(100_000);
+/** Keeps every floor area within the exact integers. */
+export const LONGEST_OUTLINE = millimetres(500_000);
+export const HIGHEST_WALL = millimetres(30_000);
+
+export function reportRepeatedIds(list: readonly { readonly id: string }[], path: string, report: Report): void {
+  const seen = new Set<string>();
+  list.forEach(({ id }, index) => {
+    if (seen.has(id)) report(`${path}[${index}].id`, `is "${id}", which another of the list has already; each id stands once`);
+    seen.add(id);
+  });
+}
+
+/** The covering of that id, or undefined after a fault that lists what there is. */
+export function findCovering(id: string, house: House, path: string, report: Report): Covering | undefined {
+  const covering = house.coverings.find((candidate) => candidate.id === id);
+  if (!covering) {
+    const known = house.coverings.map((candidate) => candidate.id).join(', ') || 'none yet';
+    report(path, `is "${id}", which is not a covering of this house; its coverings are ${known}`);
+  }
+  return covering;
+}
+
+export function reportPrice(price: string | undefined, house: House, path: string, report: Report): void {
+  if (price === undefined) return;
+  const parsed = parseMoney(price, house.currency);
+  if (!parsed.ok) for (const { message } of parsed.faults) report(path, `is "${price}": ${message}`);
+}
+
+/** Reports a length outside of what it may be; true if it is good. */
+export function reportRange(
+  path: string,
+  measure: { readonly length: Length; readonly typed: string },
+  bounds: { readonly above?: Length; readonly least?: Length; readonly most: Length },
+  report: Report,
+): boolean {
+  const { length, typed } = measure;
+  if (bounds.above !== undefined && length <= bounds.above) {
+    report(path, `is ${typed}; it takes a length above ${bounds.above === ZERO_LENGTH ? '0' : printLength(bounds.above, 'metric')}`);
+    return false;
+  }
+  if (bounds.least !== undefined && length < bounds.least) {
+    report(path, `is ${typed}; it takes a length of ${bounds.least === ZERO_LENGTH ? '0 or more' : `${printLength(bounds.least, 'metric')} or more`}`);
+    return false;
+  }
+  if (length > bounds.most) {
+    report(path, `is ${typed}; the most it takes is ${printLength(bounds.most, 'metric')}. Check the unit`);
+    return false;
+  }
+  return true;
+}

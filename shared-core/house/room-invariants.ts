@@ -1,0 +1,145 @@
+import { lengthOf, type Measure, millimetres, printLength, ZERO_LENGTH } from '../units/index.ts';
+import { endsOf } from './readings.ts';
+import { findCovering, HIGHEST_WALL, LONGEST_OUTLINE, LONGEST_WALL, reportRange, reportRepeatedIds, type Report } from './report.ts';
+import type { Band, House, Opening, Room, Wall } from './types.ts';
+
+export function findRoomFaults(room: Room, house: House, path: string, report: Report): void {
+  reportRepeatedIds(room.walls, `${path}.walls`, report);
+  reportRepeatedIds(room.bands, `${path}.bands`, report);
+  room.walls.forEach((wall, index) => findWallFaults(wall, house, `${path}.walls[${index}]`, report));
+  if (room.walls.reduce((sum, wall) => sum + Math.abs(wall.length.length), 0) > LONGEST_OUTLINE) {
+    report(`${path}.walls`, `are longer than ${printLength(LONGEST_OUTLINE, 'metric')} in all; check the units`);
+  }
+  if (room.focalWall !== undefined) findWall(room.focalWall, room, `${path}.focalWall`, report);
+  if (room.ceiling) findCovering(room.ceiling.covering, house, `${path}.ceiling.covering`, report);
+  room.bands.forEach((band, index) => findBandFaults(band, room, house, `${path}.bands[${index}]`, report));
+  reportOverlappingBands(room, house, path, report);
+}
+
+function findWallFaults(wall: Wall, house: House, path: string, report: Report): void {
+  const isLengthGood = reportRange(`${path}.length`, wall.length, { above: ZERO_LENGTH, most: LONGEST_WALL }, report);
+  for (const height of [wall.height].flat() as Measure[]) {
+    reportRange(`${path}.height`, height, { above: ZERO_LENGTH, most: HIGHEST_WALL }, report);
+  }
+  for (const base of [wall.base].flat() as Measure[]) {
+    reportRange(`${path}.base`, base, { least: lengthOf(-HIGHEST_WALL), most: HIGHEST_WALL }, report);
+  }
+  reportRepeatedIds(wall.openings, `${path}.openings`, report);
+  wall.openings.forEach((opening, index) => {
+    const at = `${path}.openings[${index}]`;
+    if (isLengthGood) findOpeningFaults(opening, wall, house, at, report);
+    wall.openings.slice(0, index).forEach((earlier) => {
+      if (meet(opening, earlier)) {
+        report(`${at}.from`, `is ${opening.from.typed}: the ${opening.kind} "${opening.id}" would lie over the ${earlier.kind} "${earlier.id}"; openings of a wall may touch, not overlap`);
+      }
+    });
+  });
+}
+
+function findOpeningFaults(opening: Opening, wall: Wall, house: House, path: string, report: Report): void {
+  const areRangesGood = [
+    reportRange(`${path}.from`, opening.from, { least: ZERO_LENGTH, most: LONGEST_WALL }, report),
+    reportRange(`${path}.width`, opening.width, { above: ZERO_LENGTH, most: LONGEST_WALL }, report),
+    reportRange(`${path}.sill`, opening.sill, { least: ZERO_LENGTH, most: HIGHEST_WALL }, report),
+    reportRange(`${path}.height`, opening.height, { above: ZERO_LENGTH, most: HIGHEST_WALL }, report),
+  ].every(Boolean);
+  if (!areRangesGood) return;
+  const end = lengthOf(opening.from.length + opening.width.length);
+  if (end > wall.length.length) {
+    const room = lengthOf(wall.length.length - opening.from.length);
+    report(
+      `${path}.width`,
+      `is ${opening.width.typed}: the ${opening.kind} "${opening.id}" would end at ${printLength(end, house.lengths)}, past the end of wall ${wall.id} at ${wall.length.typed}; ` +
+        (room > 0 ? `from ${opening.from.typed} it takes at most ${printLength(room, house.lengths)}` : `it has to start before the wall ends`),
+    );
+  }
+  const head = lengthOf(opening.sill.length + opening.height.length);
+  const { left, right } = endsOf(wall.height);
+  const highest = left > right ? left : right;
+  if (head > highest) {
+    report(
+      `${path}.height`,
+      `is ${opening.height.typed}: the ${opening.kind} "${opening.id}" would reach ${printLength(head, house.lengths)}, above wall ${wall.id}, which is ${printLength(highest, house.lengths)} high`,
+    );
+  }
+}
+
+function meet(one: Opening, other: Opening): boolean {
+  const isBeside = one.from.length + one.width.length <= other.from.length || other.from.length + other.width.length <= one.from.length;
+  const isAbove = one.sill.length + one.height.length <= other.sill.length || other.sill.length + other.height.length <= one.sill.length;
+  return !isBeside && !isAbove;
+}
+
+function findWall(id: string, room: Room, path: string, report: Report): Wall | undefined {
+  const wall = room.walls.find((candidate) => candidate.id === id);
+  if (!wall) report(path, `is "${id}", which is not a wall of ${room.name}; its walls are ${room.walls.map((one) => one.id).join(', ') || 'none yet'}`);
+  return wall;
+}
+
+function findBandFaults(band: Band, room: Room, house: House, path: string, report: Report): void {
+  findCovering(band.covering, house, `${path}.covering`, report);
+  if (band.position.length < 0) report(`${path}.position`, `is ${band.position.typed}; it takes a length of 0 or more`);
+  band.walls.forEach((id, index) => {
+    const wall = findWall(id, room, `${path}.walls[${index}]`, report);
+    if (band.walls.indexOf(id) !== index) report(`${path}.walls[${index}]`, `is "${id}", which the band names already`);
+    if (wall) reportBandOnWall(band, wall, house, path, report);
+  });
+  if (!band.layout) return;
+  const { start, kill, direction } = band.layout;
+  reportPlace(start, band, room, `${path}.layout.start`, report);
+  if (kill !== 'start') reportPlace(kill, band, room, `${path}.layout.kill`, report);
+  if (kill === 'start' && direction === 'both') {
+    report(`${path}.layout.kill`, 'is "start"; when hanging goes both ways the ends meet elsewhere: it takes a wall and a place on it');
+  }
+}
+
+function reportPlace(place: { readonly wall: string; readonly at: Measure }, band: Band, room: Room, path: string, report: Report): void {
+  const wall = findWall(place.wall, room, `${path}.wall`, report);
+  if (!wall) return;
+  if (!band.walls.includes(place.wall)) {
+    report(`${path}.wall`, `is "${place.wall}", a wall this band does not cover; it covers ${band.walls.join(', ')}`);
+  }
+  if (place.at.length < 0 || place.at.length > wall.length.length) {
+    report(`${path}.at`, `is ${place.at.typed}; wall ${wall.id} takes a place from 0 to ${wall.length.typed}`);
+  }
+}
+
+function reportBandOnWall(band: Band, wall: Wall, house: House, path: string, report: Report): void {
+  const { left, right } = endsOf(wall.height);
+  const highest = left > right ? left : right;
+  const bottom = band.from === 'floor' ? ZERO_LENGTH : band.from.length;
+  const top = band.to === 'ceiling' ? highest : band.to.length;
+  const lowest = millimetres(0);
+  if (band.from !== 'floor' && (bottom < lowest || bottom >= highest)) {
+    report(`${path}.from`, `is ${band.from.typed}; on wall ${wall.id} a band starts between the floor and ${printLength(highest, house.lengths)}`);
+  } else if (band.to !== 'ceiling' && top > highest) {
+    report(`${path}.to`, `is ${band.to.typed}, above wall ${wall.id}, which is ${printLength(highest, house.lengths)} high; "ceiling" goes up to it`);
+  } else if (top <= bottom) {
+    report(`${path}.to`, `is ${band.to === 'ceiling' ? 'the ceiling' : band.to.typed}, not above where the band starts`);
+  }
+}
+
+/** Only a border may lie over another band. */
+function reportOverlappingBands(room: Room, house: House, path: string, report: Report): void {
+  const kindOf = new Map(house.coverings.map(({ id, kind }) => [id, kind]));
+  const heights = (band: Band) => ({
+    from: band.from === 'floor' ? ZERO_LENGTH : band.from.length,
+    to: band.to === 'ceiling' ? HIGHEST_WALL : band.to.length,
+  });
+  room.bands.forEach((band, index) => {
+    if (kindOf.get(band.covering) === 'border') return;
+    for (const earlier of room.bands.slice(0, index)) {
+      if (kindOf.get(earlier.covering) === 'border' || layersApart(kindOf.get(band.covering), kindOf.get(earlier.covering))) continue;
+      const shared = band.walls.find((id) => earlier.walls.includes(id));
+      const [one, other] = [heights(band), heights(earlier)];
+      if (shared !== undefined && one.from < other.to && other.from < one.to) {
+        report(`${path}.bands[${index}]`, `overlaps the band "${earlier.id}" on wall ${shared}; only a border may lie over another band`);
+      }
+    }
+  });
+}
+
+/** Lining hangs under what is seen, so it shares its wall with that. */
+function layersApart(one: string | undefined, other: string | undefined): boolean {
+  return (one === 'lining') !== (other === 'lining');
+}

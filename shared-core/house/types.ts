@@ -1,0 +1,26 @@
+import type { z } from 'zod';
+import type * as coverings from './covering.ts';
+import type * as houses from './house.ts';
+import type * as rooms from './room.ts';
+
+type DeepReadonly<Value> = Value extends string | number | boolean | null | undefined
+  ? Value
+  : Value extends readonly unknown[]
+    ? { readonly [Index in keyof Value]: DeepReadonly<Value[Index]> }
+    : { readonly [Key in keyof Value]: DeepReadonly<Value[Key]> };
+
+/** The facts of a house. Nothing in it is computed. */
+export type House = DeepReadonly<z.output<typeof houses.house>>;
+export type Rules = House['rules'];
+export type RunQuantity = House['stock'][number];
+export type Delivery = House['deliveries'][number];
+export type Covering = House['coverings'][number];
+export type Wallcovering = DeepReadonly<z.output<typeof coverings.wallcovering>>;
+export type Border = DeepReadonly<z.output<typeof coverings.border>>;
+export type Room = DeepReadonly<z.output<typeof rooms.room>>;
+export type Wall = Room['walls'][number];
+export type Opening = Wall['openings'][number];
+export type Band = Room['bands'][number];
+export type Layout = DeepReadonly<z.output<typeof rooms.layout>>;
+/** A house as it is written out: the exchange document. */
+export type HouseDocument = DeepReadonly<z.input<typeof houses.house>>;

@@ -1,0 +1,104 @@
+import type { CuttingProblem, Effort } from '../cutting/index.ts';
+import type { House } from '../house/index.ts';
+import { type Money, parseMoney } from '../units/index.ts';
+import { choosePacks, type SaleUnit } from './packs.ts';
+import { type CutRoll, cutPieces, type PlacedPiece, type RollGoods } from './pool.ts';
+import { assignRuns, findRuns } from './runs.ts';
+
+/** One line of the bulk order: a pattern number and a run number. */
+export interface OrderLine {
+  readonly covering: string;
+  readonly patternNumber: string | null;
+  /** Null while nothing is known of the pattern's runs, or for rooms that no known run can hang. */
+  readonly run: string | null;
+  readonly rooms: readonly string[];
+  readonly rollsNeeded: number;
+  readonly lowerBound: number;
+  readonly isProvenMinimum: boolean;
+  /** What the same rooms take when each is cut on its own. */
+  readonly rollsByRoom: number;
+  readonly spare: number;
+  readonly inHand: number;
+  readonly toBuy: number;
+  readonly packs: readonly { readonly rolls: number; readonly count: number }[];
+  readonly price: Money | null;
+  /** Rolls that rooms need and no known run has. */
+  readonly shortfall: number;
+  /** Spare rolls that the run's offer does not stretch to. */
+  readonly spareLacking: number;
+  readonly problems: readonly CuttingProblem[];
+}
+
+export interface CutList {
+  readonly covering: string;
+  readonly run: string | null;
+  readonly rolls: readonly CutRoll[];
+}
+
+export interface CoveringOrder {
+  readonly lines: readonly OrderLine[];
+  readonly cutLists: readonly CutList[];
+  /** Pieces that no roll can give. */
+  readonly impossible: readonly PlacedPiece[];
+}
+
+/**
+ * The order of one covering over all its rooms: pooled where the house's rule says so, by run where runs are known.
+ *
+ * Shapes: counts of rolls as delivered, money in minor units. To buy is what is needed and spare less what is in hand
+ * of the run, rounded up to sale units at the least price within what the run offers.
+ * Example: 9 rolls needed, 1 spare, none in hand, doubles at 84.00 or singles at 45.00: 5 doubles, 420.00.
+ */
+export function orderCovering(house: House, covering: RollGoods, pieces: readonly PlacedPiece[], effort: Effort): CoveringOrder {
+  const rooms = [...new Set(pieces.map(({ room }) => room))];
+  const of = (ids: readonly string[]) => pieces.filter(({ room }) => ids.includes(room));
+  const aloneByRoom = new Map(rooms.map((room) => [room, cutPieces(covering, of([room]), effort)]));
+  const rollsAlone = (ids: readonly string[]) => ids.reduce((sum, room) => sum + aloneByRoom.get(room)!.plan.rollCount, 0);
+  const cutTogether = (ids: readonly string[]) =>
+    house.rules.pooling === 'house' ? [cutPieces(covering, of(ids), effort)] : ids.map((room) => aloneByRoom.get(room)!);
+  const countRolls = (ids: readonly string[]) => cutTogether(ids).reduce((sum, { plan }) => sum + plan.rollCount, 0);
+
+  const runs = findRuns(house, covering.id);
+  const assignments = runs.length > 0 ? assignRuns(rooms, runs, countRolls) : [{ run: null, rooms }];
+  const spare = covering.spareRolls ?? house.rules.spareRolls;
+  const orders = assignments.map((assignment) => {
+    const cuttings = cutTogether(assignment.rooms);
+    const stock = runs.find(({ run }) => run === assignment.run);
+    const rollsNeeded = cuttings.reduce((sum, { plan }) => sum + plan.rollCount, 0);
+    const inHand = stock?.inHand ?? 0;
+    const purchase = choosePacks(Math.max(0, rollsNeeded + spare - inHand), saleUnits(covering, house), stock?.offered);
+    const line: OrderLine = {
+      covering: covering.id,
+      patternNumber: covering.patternNumber ?? null,
+      run: assignment.run,
+      rooms: assignment.rooms,
+      rollsNeeded,
+      lowerBound: cuttings.reduce((sum, { plan }) => sum + plan.lowerBound, 0),
+      isProvenMinimum: cuttings.every(({ plan }) => plan.isProven),
+      rollsByRoom: rollsAlone(assignment.rooms),
+      spare,
+      inHand,
+      toBuy: purchase.rolls,
+      packs: purchase.packs,
+      price: purchase.price,
+      shortfall: runs.length > 0 && assignment.run === null ? rollsNeeded : 0,
+      spareLacking: purchase.lacking,
+      problems: cuttings.map(({ problem }) => problem),
+    };
+    const rolls = cuttings.flatMap((cutting) => cutting.rolls()).map((roll, index) => ({ ...roll, number: index + 1 }));
+    return { line, cutList: { covering: covering.id, run: assignment.run, rolls } };
+  });
+  return {
+    lines: orders.map(({ line }) => line),
+    cutLists: orders.map(({ cutList }) => cutList),
+    impossible: [...aloneByRoom.values()].flatMap(({ impossible }) => impossible),
+  };
+}
+
+function saleUnits(covering: RollGoods, house: House): readonly SaleUnit[] {
+  if (!covering.soldIn || covering.soldIn.length === 0) return [{ rolls: 1, price: null }];
+  return covering.soldIn.map(({ rolls, price }) => {
+    const parsed = price === undefined ? null : parseMoney(price, house.currency);
+    return { rolls, price: parsed?.ok ? parsed.value : null };
+  });
+}

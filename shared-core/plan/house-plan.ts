@@ -1,0 +1,37 @@
+import type { CutList, OrderLine } from '../ordering/index.ts';
+import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
+import type { Outline } from '../survey/index.ts';
+
+/** A band set out: every stretch of it, with its strips or lengths. */
+export type BandPlan = {
+  readonly id: string;
+  readonly covering: string;
+  /** Rolls when this band alone is cut from them. */
+  readonly rollsAlone: number;
+} & (
+  | { readonly kind: 'strips'; readonly stretches: readonly StretchLayout[] }
+  | { readonly kind: 'lengths'; readonly stretches: readonly BorderLayout[] }
+);
+
+export interface RoomPlan {
+  readonly id: string;
+  readonly name: string;
+  readonly outline: Outline;
+  readonly bands: readonly BandPlan[];
+}
+
+/** Something worth a look, in words; it stops nothing. */
+export interface Remark {
+  readonly room: string | null;
+  readonly message: string;
+}
+
+/** Everything computed from a house's facts. */
+export interface HousePlan {
+  readonly rooms: readonly RoomPlan[];
+  readonly order: readonly OrderLine[];
+  readonly cuts: readonly CutList[];
+  /** What cannot be met: a piece that no roll gives, a room that no run can hang. */
+  readonly problems: readonly Remark[];
+  readonly warnings: readonly Remark[];
+}

@@ -1,0 +1,3 @@
+export type { BandPlan, HousePlan, Remark, RoomPlan } from './house-plan.ts';
+export { countStrips, planDocument } from './plan-document.ts';
+export { nameCovering, nameRoom, piecesOf, planHouse } from './plan-house.ts';

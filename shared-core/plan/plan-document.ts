@@ -1,0 +1,83 @@
+import type { House } from '../house/index.ts';
+import type { Mismatch, WallPlace } from '../setting-out/index.ts';
+import { type Length, printLength, printMoney } from '../units/index.ts';
+import type { BandPlan, HousePlan } from './house-plan.ts';
+import { piecesOf } from './plan-house.ts';
+
+/** A plan as plain JSON for scripts: lengths as texts with their unit, money as decimal texts. */
+export function planDocument(house: House, plan: HousePlan) {
+  const print = (length: Length) => printLength(length, house.lengths);
+  const place = ({ wall, at }: WallPlace) => ({ wall, at: print(at) });
+  return {
+    rooms: plan.rooms.map((room) => ({
+      id: room.id,
+      closingError: print(room.outline.closingError),
+      bands: room.bands.map((band) => {
+        const stretches = band.stretches.map((stretch) => ({
+          walls: stretch.axis.walls.map(({ wall }) => wall.id),
+          closed: stretch.axis.isClosed,
+          start: place(stretch.start),
+          kill: stretch.kill && place(stretch.kill),
+          mismatch: stretch.mismatch && print(stretch.mismatch.amount),
+          ...printVertical(stretch.mismatch, print),
+        }));
+        const [first] = stretches;
+        return {
+          id: band.id,
+          covering: band.covering,
+          strips: countStrips(band),
+          pieces: piecesOf(band).length,
+          start: first?.start ?? null,
+          kill: first?.kill ?? null,
+          mismatch: first?.mismatch ?? null,
+          ...(band.kind === 'strips' ? { slivers: band.stretches.reduce((sum, stretch) => sum + stretch.slivers, 0) } : {}),
+          rollsAlone: band.rollsAlone,
+          stretches,
+        };
+      }),
+    })),
+    order: plan.order.map((line) => ({
+      covering: line.covering,
+      patternNumber: line.patternNumber,
+      run: line.run,
+      rooms: line.rooms,
+      rollsNeeded: line.rollsNeeded,
+      provenMinimum: line.isProvenMinimum,
+      lowerBound: line.lowerBound,
+      rollsByRoom: line.rollsByRoom,
+      spare: line.spare,
+      inHand: line.inHand,
+      toBuy: line.toBuy,
+      packs: line.packs,
+      price: line.price === null ? null : printMoney(line.price, house.currency),
+      ...(line.shortfall > 0 ? { shortfall: line.shortfall } : {}),
+      ...(line.spareLacking > 0 ? { spareLacking: line.spareLacking } : {}),
+    })),
+    cuts: plan.cuts.map((list) => ({
+      covering: list.covering,
+      run: list.run,
+      rolls: list.rolls.map((roll) => ({
+        number: roll.number,
+        pieces: roll.cuts.map(({ placed, from }) => ({
+          room: placed.room,
+          band: placed.band,
+          piece: placed.piece.label,
+          from: print(from),
+          length: print(placed.piece.length),
+        })),
+      })),
+    })),
+    problems: plan.problems,
+    warnings: plan.warnings,
+  };
+}
+
+export function countStrips(band: BandPlan): number {
+  return band.kind === 'strips'
+    ? band.stretches.reduce((sum, { strips }) => sum + strips.length, 0)
+    : band.stretches.reduce((sum, { lengths }) => sum + lengths.length, 0);
+}
+
+function printVertical(mismatch: Mismatch | null, print: (length: Length) => string) {
+  return mismatch && mismatch.vertical > 0 ? { verticalMismatch: print(mismatch.vertical) } : {};
+}

@@ -1,0 +1,140 @@
+import type { Effort } from '../cutting/index.ts';
+import type { Band, Covering, House, Room } from '../house/index.ts';
+import { cutPieces, findRuns, isRollGoods, longestPiece, orderCovering, type OrderLine, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
+import { findStretches, type Piece, setOutBorder, setOutStrips } from '../setting-out/index.ts';
+import { CLOSING_ERROR_WORTH_A_LOOK, drawOutline } from '../survey/index.ts';
+import { type Length, showLength } from '../units/index.ts';
+import type { BandPlan, HousePlan, Remark, RoomPlan } from './house-plan.ts';
+
+/**
+ * Plans a house: rooms set out, pieces pooled by covering, rolls cut, one order by pattern number and run number.
+ *
+ * Pure: the same facts give the same plan everywhere. Nothing is refused for being odd; what cannot be met stands in
+ * `problems` and what is worth a look in `warnings`, each in words.
+ */
+export function planHouse(house: House, effort: Effort = 'usual'): HousePlan {
+  const coverings = new Map(house.coverings.map((covering) => [covering.id, covering]));
+  const rooms = house.rooms.map((room) => planRoom(room, coverings, house, effort));
+  const orders = house.coverings.filter(isRollGoods).flatMap((covering) => {
+    const pieces = placedPieces(rooms, covering.id);
+    return pieces.length > 0 ? [{ covering, ...orderCovering(house, covering, pieces, effort) }] : [];
+  });
+  const order = orders.flatMap(({ lines }) => lines);
+  return {
+    rooms,
+    order,
+    cuts: orders.flatMap(({ cutLists }) => cutLists),
+    problems: [
+      ...orders.flatMap(({ covering, impossible }) => impossible.map((placed) => pieceTooLong(placed, covering, house))),
+      ...order.filter(({ shortfall }) => shortfall > 0).map((line) => noRunFor(line, house)),
+    ],
+    warnings: [
+      ...house.rooms.flatMap((room) => roomWarnings(room, coverings, house)),
+      ...rooms.flatMap((room) => sliverWarnings(room)),
+      ...order.filter(({ spareLacking }) => spareLacking > 0).map((line) => ({
+        room: null,
+        message: `Run ${line.run} of ${nameCovering(house, line.covering)} has no rolls left for ${line.spareLacking} of the spare.`,
+      })),
+      ...deliveryWarnings(house),
+    ],
+  };
+}
+
+function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, house: House, effort: Effort): RoomPlan {
+  const bands = room.bands.flatMap((band) => {
+    const covering = coverings.get(band.covering);
+    return covering && isRollGoods(covering) ? [planBand(room, band, covering, house, effort)] : [];
+  });
+  return { id: room.id, name: room.name, outline: drawOutline(room), bands };
+}
+
+function planBand(room: Room, band: Band, covering: RollGoods, house: House, effort: Effort): BandPlan {
+  const stretches = findStretches(room, band);
+  const { id } = band;
+  const whole =
+    covering.kind === 'border'
+      ? { kind: 'lengths' as const, stretches: stretches.map((stretch) => setOutBorder(stretch, band, covering, house.rules)) }
+      : { kind: 'strips' as const, stretches: stretches.map((stretch) => setOutStrips(stretch, band, covering, house.rules)) };
+  const pieces = piecesOf(whole).map((piece) => ({ room: room.id, band: id, piece }));
+  return { id, covering: covering.id, rollsAlone: cutPieces(covering, pieces, effort).plan.rollCount, ...whole };
+}
+
+/** All pieces of a band, in hanging order from left to right. */
+export function piecesOf(band: Pick<BandPlan, 'kind' | 'stretches'>): readonly Piece[] {
+  return band.stretches.flatMap((stretch) => ('strips' in stretch ? stretch.strips : stretch.lengths).flatMap(({ pieces }) => pieces));
+}
+
+function placedPieces(rooms: readonly RoomPlan[], covering: string): readonly PlacedPiece[] {
+  return rooms.flatMap((room) =>
+    room.bands
+      .filter((band) => band.covering === covering)
+      .flatMap((band) => piecesOf(band).map((piece) => ({ room: room.id, band: band.id, piece }))),
+  );
+}
+
+function pieceTooLong({ room, piece }: PlacedPiece, covering: RollGoods, house: House): Remark {
+  const show = (length: Length) => showLength(length, house.lengths);
+  return {
+    room,
+    message: `Piece ${piece.label} in ${nameRoom(house, room)} is ${show(piece.length)} long; a roll of ${nameCovering(house, covering.id)} surely gives ${show(longestPiece(covering))}. It can't be cut in one piece.`,
+  };
+}
+
+function noRunFor(line: OrderLine, house: House): Remark {
+  const runs = findRuns(house, line.covering).map(({ run, inHand, offered }) => `run ${run} has ${inHand + offered}`);
+  const rooms = line.rooms.map((room) => nameRoom(house, room)).join(', ');
+  return {
+    room: line.rooms[0] ?? null,
+    message: `No run of ${nameCovering(house, line.covering)} can hang ${rooms}: ${line.rollsNeeded} ${line.rollsNeeded === 1 ? 'roll' : 'rolls'} of one run wanted, ${runs.join(', ')} before the other rooms. Ask for ${line.rollsNeeded} of one run.`,
+  };
+}
+
+function roomWarnings(room: Room, coverings: ReadonlyMap<string, Covering>, house: House): readonly Remark[] {
+  const warnings: Remark[] = [];
+  const outline = drawOutline(room);
+  if (outline.isClosed && outline.closingError > CLOSING_ERROR_WORTH_A_LOOK) {
+    warnings.push({ room: room.id, message: `The walls of ${room.name} miss each other by ${showLength(outline.closingError, house.lengths)} where the last meets the first. Measure again, or leave it if the room is out of square.` });
+  }
+  const hung = [...room.bands.map((band) => band.covering), ...(room.ceiling ? [room.ceiling.covering] : [])];
+  for (const id of new Set(hung)) {
+    const covering = coverings.get(id);
+    const reason = covering && notPlanned(covering, room.ceiling?.covering === id && !room.bands.some((band) => band.covering === id));
+    if (reason) warnings.push({ room: room.id, message: `${nameCovering(house, id)} in ${room.name} is recorded but not in the plan: ${reason}.` });
+  }
+  return warnings;
+}
+
+/** Why a covering's rolls are not counted, or null where they are counted as its facts say. */
+function notPlanned(covering: Covering, isOnCeilingOnly: boolean): string | null {
+  if (covering.kind === 'lining' || covering.kind === 'mural' || covering.kind === 'paint') return `a ${covering.kind} is not set out by this version`;
+  if (!isRollGoods(covering)) return 'goods sold by the length are not ordered by this version';
+  if (isOnCeilingOnly) return 'ceilings are not set out by this version';
+  if (covering.kind !== 'wallcovering') return null;
+  if (covering.panels === 'equal') return 'its equal panels are not divided by this version, the strips shown are as wide as the roll';
+  return covering.sequence === 'required' ? 'its strips are not kept in sequence by this version, order more' : null;
+}
+
+function sliverWarnings(room: RoomPlan): readonly Remark[] {
+  return room.bands.flatMap((band) => {
+    const slivers = band.kind === 'strips' ? band.stretches.reduce((sum, { slivers: count }) => sum + count, 0) : 0;
+    return slivers === 0 ? [] : [{ room: room.id, message: `${room.name} has ${slivers} ${slivers === 1 ? 'sliver' : 'slivers'}: a seam too near to a corner or an opening. Another start may avoid it.` }];
+  });
+}
+
+function deliveryWarnings(house: House): readonly Remark[] {
+  return house.deliveries.flatMap((delivery) => {
+    const ordered = house.coverings.find(({ id }) => id === delivery.covering)?.patternNumber;
+    return ordered === undefined || ordered === delivery.patternNumber
+      ? []
+      : [{ room: null, message: `${delivery.rolls} rolls labelled ${delivery.patternNumber}, run ${delivery.run}, came for pattern ${ordered}; they are not counted as in hand.` }];
+  });
+}
+
+export function nameCovering(house: House, id: string): string {
+  const covering = house.coverings.find((candidate) => candidate.id === id);
+  return covering?.patternNumber ?? covering?.name ?? id;
+}
+
+export function nameRoom(house: House, id: string): string {
+  return house.rooms.find((room) => room.id === id)?.name ?? id;
+}

@@ -1,0 +1,110 @@
+import type { Band, Border, Rules } from '../house/index.ts';
+import { type Length, lengthOf, modulo } from '../units/index.ts';
+import { type Axis, cornersWithin, layAxis, onWall, unroll, type WallPlace } from './axis.ts';
+import { type Grid, placeGrid } from './grid.ts';
+import { swallows } from './heights.ts';
+import type { Mismatch, Piece } from './strips.ts';
+import type { Stretch } from './stretch.ts';
+
+/** One length of border, from inside corner to inside corner or to the side of an opening. */
+export interface BorderLength {
+  readonly number: number;
+  /** On the axis of the border, which adds no wraps. */
+  readonly from: number;
+  readonly to: number;
+  readonly pieces: readonly Piece[];
+}
+
+export interface BorderLayout {
+  readonly axis: Axis;
+  readonly grid: Grid;
+  readonly start: WallPlace;
+  readonly kill: WallPlace | null;
+  readonly mismatch: Mismatch | null;
+  readonly lengths: readonly BorderLength[];
+}
+
+/**
+ * Sets out a border on one stretch: a length for each wall from inside corner to inside corner, with its phases.
+ *
+ * Shapes: lengths in units. Outside corners are wrapped; wraps add nothing to the pattern's run. A length is the wall
+ * and the house's border allowance at each end. What a spool surely gives is its length, less a repeat where spools
+ * may begin anywhere; a longer length is joined, each joint lapped by two allowances for the match.
+ * Source: common practice, no source. Example: walls of 12' 4" and 10' 2" take lengths of 12' 6" and 10' 4"; with a
+ * repeat of 20 1/2 in they begin 19 1/2 in and 4 1/2 in into the pattern.
+ */
+export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rules: Rules): BorderLayout {
+  const axis = layAxis(stretch, lengthOf(0));
+  const grid = placeGrid(axis, lengthOf(0), band.layout);
+  const repeat = covering.repeat.length;
+  const allowance = rules.borderAllowance.length;
+  const surelyGiven = covering.rollLength.length - (covering.rollStart === 'anywhere' ? repeat : 0);
+  const phaseAt = (position: number): Length =>
+    lengthOf(repeat === 0 ? 0 : modulo(band.position.length + position - grid.origin, repeat));
+
+  const counts = new Map<string, number>();
+  const lengths = runsOf(axis, grid, band).map(([from, to], number): BorderLength => {
+    const { wall } = onWall(axis, from);
+    const count = (counts.get(wall) ?? 0) + 1;
+    counts.set(wall, count);
+    const spans = joinedSpans(from - allowance, to + allowance, surelyGiven, 2 * allowance);
+    const top = band.to === 'ceiling' ? lengthOf(0) : band.to.length;
+    return {
+      number,
+      from,
+      to,
+      pieces: spans.map((span, index) => ({
+        label: spans.length === 1 ? `${wall}${count}` : `${wall}${count} joint ${index + 1}`,
+        strip: number,
+        part: spans.length === 1 ? 'length' : 'joined',
+        length: lengthOf(span.to - span.from),
+        phase: phaseAt(span.from),
+        top,
+        bottom: lengthOf(Math.max(0, top - covering.width.length)),
+      })),
+    };
+  });
+  return {
+    axis,
+    grid,
+    start: onWall(axis, grid.origin),
+    kill: axis.isClosed ? onWall(axis, grid.from) : null,
+    mismatch: axis.isClosed ? mismatchOf(grid.to - grid.from, repeat) : null,
+    lengths,
+  };
+}
+
+/** Where the border hangs: what is between openings that swallow it, cut at the inside corners. */
+function runsOf(axis: Axis, grid: Grid, band: Band): readonly (readonly [number, number])[] {
+  const cuts = cornersWithin(axis, grid.from, grid.to).filter(({ kind }) => kind === 'inside').map(({ from }) => from);
+  const gaps = unroll(axis, grid.from, grid.to).flatMap((part) =>
+    part.wall.openings
+      .filter((opening) => swallows(opening, band, part.wall))
+      .map((opening) => [Math.max(part.from, part.shift + opening.from), Math.min(part.to, part.shift + opening.to)] as const)
+      .filter(([from, to]) => from < to),
+  );
+  const edges = [grid.from, ...cuts, ...gaps.flat(), grid.to].sort((one, other) => one - other);
+  const runs: (readonly [number, number])[] = [];
+  edges.slice(1).forEach((to, index) => {
+    const from = edges[index]!;
+    if (from === to || gaps.some(([left, right]) => left <= from && to <= right)) return;
+    const before = runs.at(-1);
+    const continues = before && before[1] === from && !cuts.includes(from) && !gaps.flat().includes(from);
+    if (continues) runs[runs.length - 1] = [before[0], to];
+    else runs.push([from, to]);
+  });
+  return runs;
+}
+
+/** Spans no longer than a spool surely gives, each lapping the one before it. */
+function joinedSpans(from: number, to: number, longest: number, lap: number): readonly { readonly from: number; readonly to: number }[] {
+  if (to - from <= longest || longest <= lap) return [{ from, to }];
+  return [{ from, to: from + longest }, ...joinedSpans(from + longest - lap, to, longest, lap)];
+}
+
+function mismatchOf(run: number, repeat: number): Mismatch {
+  if (repeat === 0) return { amount: lengthOf(0), side: 'none', vertical: lengthOf(0) };
+  const over = modulo(run, repeat);
+  const amount = lengthOf(Math.min(over, repeat - over));
+  return { amount, side: amount === 0 ? 'none' : over <= repeat - over ? 'over' : 'short', vertical: lengthOf(0) };
+}

@@ -1,0 +1,74 @@
+import { present } from '../base/index.ts';
+import type { Layout } from '../house/index.ts';
+import { floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
+import { type Axis, onAxis, type WallPlace } from './axis.ts';
+
+/** How the strips of a stretch are placed: a grid of seams, and the part of the axis that is hung. */
+export interface Grid {
+  /** Where strip 0's left edge stands. */
+  readonly origin: number;
+  /** The part of the axis that the strips cover; its ends are the kill point or the ends of an open stretch. */
+  readonly from: number;
+  readonly to: number;
+  /** Which end is lapped over the other one in an inside corner, and so cut one wrap wider. */
+  readonly lappedEnd: 'left' | 'right' | null;
+  readonly direction: Layout['direction'];
+}
+
+/** The first inside corner, where a line is struck unless the user says otherwise; an open stretch begins at its left end. */
+export function firstStart(axis: Axis): WallPlace {
+  if (!axis.isClosed) return { wall: present(axis.walls[0], 'a wall').wall.id, at: lengthOf(0) };
+  const afterCorner = axis.walls.find((_, index) => axis.walls.at(index - 1)!.wall.cornerRight === 'inside');
+  return { wall: (afterCorner ?? present(axis.walls[0], 'a wall')).wall.id, at: lengthOf(0) };
+}
+
+/**
+ * Places the grid of seams by the layout chosen, or from the first inside corner to the right.
+ *
+ * Shapes: positions on the expanded axis, in units; `from <= origin + width` and `to - from` is what is hung.
+ * A kill point named 'start' is the seam where the last strip meets strip 0: its left edge when hanging to the right,
+ * its right edge when hanging to the left. Where the ends meet in an inside corner the wrap there is not passed.
+ */
+export function placeGrid(axis: Axis, laidWidth: Length, layout: Layout | undefined): Grid {
+  const isHere = layout !== undefined && axis.walls.some(({ wall }) => wall.id === layout.start.wall);
+  const direction = isHere ? layout.direction : 'right';
+  const start = isHere ? { wall: layout.start.wall, at: layout.start.at.length } : firstStart(axis);
+  const edge = (isHere ? layout.start.edge : undefined) ?? (isHere && direction === 'left' && !axis.isClosed && isAtRightEnd(axis, start) ? 'right' : 'left');
+  const origin = onAxis(axis, start) - edgeShift(edge, laidWidth);
+  if (!axis.isClosed) return { origin, from: 0, to: axis.length, lappedEnd: null, direction };
+
+  const kill = isHere && layout.kill !== 'start' ? onAxis(axis, { wall: layout.kill.wall, at: layout.kill.at.length }) : null;
+  const met = kill ?? (direction === 'left' ? origin + laidWidth : origin);
+  const corner = insideCornerAt(axis, met);
+  const [after, passed] = corner ? [corner.to, axis.length - axis.wrap] : [met, axis.length];
+  const from = kill === null ? (direction === 'left' ? (corner ? corner.from : met) - passed : after) : nearestBefore(after, origin, axis.length);
+  return { origin, from, to: from + passed, lappedEnd: corner ? (direction === 'left' ? 'left' : 'right') : null, direction };
+}
+
+function isAtRightEnd(axis: Axis, place: WallPlace): boolean {
+  const last = present(axis.walls.at(-1), 'a wall').wall;
+  return place.wall === last.id && place.at === last.length;
+}
+
+function edgeShift(edge: 'left' | 'centre' | 'right', laidWidth: Length): number {
+  if (edge === 'left') return 0;
+  return edge === 'right' ? laidWidth : floorDivide(laidWidth, 2);
+}
+
+/** The turn of a closed axis in which `position` lies at or before `origin`. */
+function nearestBefore(position: number, origin: number, period: number): number {
+  return position + floorDivide(origin - position, period) * period;
+}
+
+/** The inside corner at which a position stands, wherever in its wrap; null on a wall or at another corner. */
+function insideCornerAt(axis: Axis, position: number): { readonly from: number; readonly to: number } | null {
+  const u = modulo(position, axis.length);
+  const turn = position - u;
+  for (const { wall, to } of axis.walls) {
+    if (wall.cornerRight !== 'inside') continue;
+    const end = to + axis.wrap;
+    if (u >= to && u <= end) return { from: turn + to, to: turn + end };
+    if (end === axis.length && u === 0) return { from: turn - axis.wrap, to: turn };
+  }
+  return null;
+}

@@ -1,0 +1,78 @@
+import { type Band, endsOf, type Room } from '../house/index.ts';
+import { type CornerKind, goesAllRound, readTurn } from '../survey/index.ts';
+import type { Length } from '../units/index.ts';
+
+export interface Ends {
+  readonly left: Length;
+  readonly right: Length;
+}
+
+/** A wall as the setting out reads it: lengths in units, heights above its floor line. */
+export interface StretchWall {
+  readonly id: string;
+  readonly length: Length;
+  readonly height: Ends;
+  readonly base: Ends;
+  readonly cornerRight: CornerKind;
+  readonly openings: readonly StretchOpening[];
+}
+
+export interface StretchOpening {
+  readonly id: string;
+  readonly kind: string;
+  readonly from: Length;
+  readonly to: Length;
+  readonly sill: Length;
+  readonly head: Length;
+}
+
+/** The longest connected row of walls that one band covers. */
+export interface Stretch {
+  readonly walls: readonly StretchWall[];
+  /** Whether it goes all the way round, so that the last strip meets the first. */
+  readonly isClosed: boolean;
+}
+
+/**
+ * The stretches of a band, in the order of the room's walls.
+ *
+ * Example: in a room of walls A, B, C, D a band on D, A and C gives two stretches, C–D–A joined through the room's
+ * last corner; a band on all four gives one closed stretch that begins at A.
+ */
+export function findStretches(room: Room, band: Band): readonly Stretch[] {
+  const covered = new Set(band.walls);
+  const isRound = goesAllRound(room);
+  const walls = room.walls.map(readWall);
+  if (isRound && walls.every((wall) => covered.has(wall.id))) return [{ walls, isClosed: true }];
+  const rows: StretchWall[][] = [];
+  walls.forEach((wall, index) => {
+    if (!covered.has(wall.id)) return;
+    const previous = walls[index - 1];
+    if (previous && covered.has(previous.id)) rows.at(-1)!.push(wall);
+    else rows.push([wall]);
+  });
+  const [first, last] = [rows[0], rows.at(-1)];
+  if (isRound && first && last && first !== last && first[0] === walls[0] && last.at(-1) === walls.at(-1)) {
+    rows.shift();
+    last.push(...first);
+  }
+  return rows.map((row) => ({ walls: row, isClosed: false }));
+}
+
+function readWall(wall: Room['walls'][number]): StretchWall {
+  return {
+    id: wall.id,
+    length: wall.length.length,
+    height: endsOf(wall.height),
+    base: endsOf(wall.base),
+    cornerRight: readTurn(wall.turn).kind,
+    openings: wall.openings.map(({ id, kind, from, width, sill, height }) => ({
+      id,
+      kind,
+      from: from.length,
+      to: (from.length + width.length) as Length,
+      sill: sill.length,
+      head: (sill.length + height.length) as Length,
+    })),
+  };
+}

@@ -1,0 +1,226 @@
+import type { Band, Rules, Wallcovering } from '../house/index.ts';
+import { laidWidthOf, matchOf } from '../house/index.ts';
+import { ceilDivide, floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
+import { type Axis, layAxis, onWall, unroll, type WallPlace } from './axis.ts';
+import { type Grid, placeGrid } from './grid.ts';
+import { aboveFloor, bottomOf, type EdgeRange, edgeOver, topOf } from './heights.ts';
+import { countSlivers } from './slivers.ts';
+import type { Stretch } from './stretch.ts';
+
+/** A piece to be cut: all of it covering, trims included. */
+export interface Piece {
+  /** Wall, running number on it and, over or under an opening, which: `A1`, `A3 above`. */
+  readonly label: string;
+  /** Number of the strip it belongs to; of the length, for a border. */
+  readonly strip: number;
+  readonly part: 'full' | 'above' | 'below' | 'length' | 'joined';
+  readonly length: Length;
+  /** Where its top edge lies in the repeat; 0 for a free match. */
+  readonly phase: Length;
+  /** What it covers of the wall, above the room's level datum, without trims. */
+  readonly top: Length;
+  readonly bottom: Length;
+}
+
+export interface StripPart {
+  readonly wall: string;
+  /** From the wall's left end. */
+  readonly from: Length;
+  readonly to: Length;
+}
+
+export interface Strip {
+  /** 0 at the start, counted up to the right and down to the left. */
+  readonly number: number;
+  /** On the expanded axis. */
+  readonly from: number;
+  readonly to: number;
+  /** The width to cut, a lap at the kill point included. */
+  readonly cutWidth: Length;
+  /** More than one where the strip is split at a corner. */
+  readonly parts: readonly StripPart[];
+  readonly pieces: readonly Piece[];
+}
+
+export interface Mismatch {
+  readonly amount: Length;
+  /** Whether the pattern runs past a whole repeat by that much, or stops short of one. */
+  readonly side: 'over' | 'short' | 'none';
+  /** For a drop match, how far apart the two strips stand in height. */
+  readonly vertical: Length;
+}
+
+export interface StretchLayout {
+  readonly axis: Axis;
+  readonly grid: Grid;
+  readonly start: WallPlace;
+  /** Null in an open stretch. */
+  readonly kill: WallPlace | null;
+  readonly mismatch: Mismatch | null;
+  readonly slivers: number;
+  readonly datum: Length;
+  readonly strips: readonly Strip[];
+}
+
+/**
+ * Sets out the strips of a wallcovering on one stretch: where each stands, and the pieces to cut for it.
+ *
+ * Shapes: positions and lengths in units. A strip wholly inside an opening becomes a piece above and one below it;
+ * each piece is as long as the covered area is high over the strip's whole width, and a trim at both ends.
+ * Sources: the rules of the trade (common practice); the figures are the house's `rules`.
+ * Example: walls of 12' 4", 10' 2", 12' 4", 10' 2", 8 ft high, strips of 20 1/2 in from the first corner to the right:
+ * 27 strips of 8' 4", the pattern 7 3/8 in over at the kill point.
+ */
+export function setOutStrips(stretch: Stretch, band: Band, covering: Wallcovering, rules: Rules): StretchLayout {
+  const axis = layAxis(stretch, rules.insideWrap.length);
+  const laidWidth = laidWidthOf(covering);
+  const grid = placeGrid(axis, laidWidth, band.layout);
+  const datum = lengthOf(Math.max(...stretch.walls.map((wall) => Math.max(topOf(band, wall).left, topOf(band, wall).right))));
+  const pattern = { datum, position: band.position.length, trim: rules.trim.length, ...patternOf(covering) };
+
+  const label = labeller();
+  const strips = stripSpans(grid, laidWidth, axis.wrap).map(({ number, from, to, cutWidth }): Strip => {
+    const parts = partsOf(axis, from, to);
+    const name = label(onWall(axis, from).wall);
+    return {
+      number,
+      from,
+      to,
+      cutWidth: lengthOf(cutWidth),
+      parts: parts.map((part) => ({ wall: part.wall.id, from: lengthOf(part.from - part.shift), to: lengthOf(part.to - part.shift) })),
+      pieces: coveredRanges(parts, band).map(({ part, lowest, highest }) => ({
+        label: part === 'full' ? name : `${name} ${part}`,
+        strip: number,
+        part,
+        length: lengthOf(highest - lowest + 2 * pattern.trim),
+        phase: phaseOf(pattern, number, highest + pattern.trim),
+        top: lengthOf(highest),
+        bottom: lengthOf(lowest),
+      })),
+    };
+  });
+  const first = strips[0]!.number;
+  const last = strips.at(-1)!.number;
+  return {
+    axis,
+    grid,
+    start: onWall(axis, grid.origin),
+    kill: axis.isClosed ? onWall(axis, grid.from) : null,
+    mismatch: axis.isClosed ? mismatchOf(grid, covering, first, last) : null,
+    slivers: countSlivers(axis, grid, laidWidth, band, rules),
+    datum,
+    strips,
+  };
+}
+
+interface Pattern {
+  readonly datum: Length;
+  readonly position: Length;
+  readonly trim: Length;
+  /** 0 for a free match, which has no phase. */
+  readonly repeat: number;
+  readonly drop: { readonly numerator: number; readonly denominator: number };
+}
+
+function patternOf(covering: Wallcovering): Pick<Pattern, 'repeat' | 'drop'> {
+  const match = matchOf(covering);
+  return {
+    repeat: match === 'free' ? 0 : covering.repeat.length,
+    drop: match === 'drop' && covering.dropBy ? covering.dropBy : { numerator: 0, denominator: 1 },
+  };
+}
+
+/**
+ * How far strip i's pattern stands lower than strip 0's: the repeat times the part of a cycle that i drops make.
+ *
+ * Example: a half-drop of 21 in puts strip 3, like strip 1, 10 1/2 in lower.
+ */
+export function dropOf(repeat: number, drop: { readonly numerator: number; readonly denominator: number }, strip: number): number {
+  return floorDivide(repeat * modulo(strip * drop.numerator, drop.denominator), drop.denominator);
+}
+
+function phaseOf(pattern: Pattern, strip: number, topEdge: number): Length {
+  if (pattern.repeat === 0) return lengthOf(0);
+  return lengthOf(modulo(pattern.position + pattern.datum - topEdge + dropOf(pattern.repeat, pattern.drop, strip), pattern.repeat));
+}
+
+/** The strips' spans on the axis; the end that laps in a corner is a wrap wider and may take a strip of its own. */
+function stripSpans(grid: Grid, laidWidth: Length, wrap: Length) {
+  const first = floorDivide(grid.from - grid.origin, laidWidth);
+  const last = ceilDivide(grid.to - grid.origin, laidWidth) - 1;
+  const spans = [];
+  for (let number = first; number <= last; number += 1) {
+    const from = Math.max(grid.from, grid.origin + number * laidWidth);
+    const to = Math.min(grid.to, grid.origin + (number + 1) * laidWidth);
+    spans.push({ number, from, to, cutWidth: to - from });
+  }
+  if (grid.lappedEnd === null || wrap === 0) return spans;
+  const isRight = grid.lappedEnd === 'right';
+  const end = isRight ? spans.at(-1)! : spans[0]!;
+  const wanted = end.cutWidth + wrap;
+  end.cutWidth = Math.min(wanted, laidWidth);
+  if (wanted > laidWidth) {
+    const corner = isRight ? grid.to : grid.from;
+    const extra = { number: end.number + (isRight ? 1 : -1), from: corner, to: corner, cutWidth: wanted - laidWidth };
+    if (isRight) spans.push(extra);
+    else spans.unshift(extra);
+  }
+  return spans;
+}
+
+/** A strip that only turns a lap in its corner stands on neither wall; it is cut for the one beside it. */
+function partsOf(axis: Axis, from: number, to: number): readonly AxisPart[] {
+  const parts = unroll(axis, from, to);
+  return parts.length > 0 ? parts : unroll(axis, from - 1, to + 1);
+}
+
+type AxisPart = ReturnType<typeof unroll>[number];
+interface CoveredRange extends EdgeRange {
+  readonly part: 'full' | 'above' | 'below';
+}
+
+/** What a strip covers in height: all of it, or above and below an opening that holds its whole width. */
+function coveredRanges(parts: readonly AxisPart[], band: Band): readonly CoveredRange[] {
+  const ranges = parts.map((part) => {
+    const [left, right] = [part.from - part.shift, part.to - part.shift];
+    const top = edgeOver(topOf(band, part.wall), part.wall.length, left, right).highest;
+    const bottom = edgeOver(bottomOf(band, part.wall), part.wall.length, left, right).lowest;
+    return { part, left, right, top, bottom };
+  });
+  const whole = { part: 'full' as const, highest: Math.max(...ranges.map(({ top }) => top)), lowest: Math.min(...ranges.map(({ bottom }) => bottom)) };
+  const [only] = ranges;
+  if (!only || ranges.length > 1) return [whole];
+  const { wall } = only.part;
+  const opening = wall.openings.find(({ from, to }) => from <= only.left && only.right <= to);
+  if (!opening) return [whole];
+  const head = edgeOver(aboveFloor(wall, opening.head), wall.length, only.left, only.right).lowest;
+  const sill = edgeOver(aboveFloor(wall, opening.sill), wall.length, only.left, only.right).highest;
+  if (sill >= whole.highest || head <= whole.lowest) return [whole];
+  const above = { part: 'above' as const, highest: whole.highest, lowest: head };
+  const below = { part: 'below' as const, highest: sill, lowest: whole.lowest };
+  return [above, below].filter(({ highest, lowest }) => highest > lowest);
+}
+
+function mismatchOf(grid: Grid, covering: Wallcovering, first: number, last: number): Mismatch {
+  const pattern = patternOf(covering);
+  if (matchOf(covering) === 'free') return { amount: lengthOf(0), side: 'none', vertical: lengthOf(0) };
+  const across = covering.horizontalRepeat?.length ?? laidWidthOf(covering);
+  const over = modulo(grid.to - grid.from, across);
+  const amount = lengthOf(Math.min(over, across - over));
+  const apart = modulo(dropOf(pattern.repeat, pattern.drop, last + 1) - dropOf(pattern.repeat, pattern.drop, first), pattern.repeat);
+  return {
+    amount,
+    side: amount === 0 ? 'none' : over <= across - over ? 'over' : 'short',
+    vertical: lengthOf(Math.min(apart, pattern.repeat - apart)),
+  };
+}
+
+/** Names pieces by their wall and a running number on it. */
+function labeller(): (wall: string) => string {
+  const counts = new Map<string, number>();
+  return (wall) => {
+    const count = (counts.get(wall) ?? 0) + 1;
+    counts.set(wall, count);
+    return `${wall}${count}`;
+  };
+}

@@ -1,0 +1,2 @@
+export { CLOSING_ERROR_WORTH_A_LOOK, drawOutline, goesAllRound, type Outline, type Point } from './outline.ts';
+export { type Corner, type CornerKind, readTurn } from './turn.ts';

@@ -1,0 +1,28 @@
+export { addAreas, type Area, areaOf, rectangleArea, showArea, ZERO_AREA } from './area.ts';
+export { printLength, showLength } from './format-length.ts';
+export { type Fraction, MAX_DENOMINATOR, parseFraction, printFraction } from './fraction.ts';
+export { ceilDivide, floorDivide, modulo, roundedDivide } from './integer.ts';
+export {
+  inches,
+  type Length,
+  lengthOf,
+  type LengthStyle,
+  MAX_LENGTH,
+  millimetres,
+  UNITS_PER_FOOT,
+  UNITS_PER_INCH,
+  UNITS_PER_METRE,
+  UNITS_PER_MILLIMETRE,
+  ZERO_LENGTH,
+} from './length.ts';
+export {
+  MAX_MONEY,
+  minorDigits,
+  type Money,
+  moneyOf,
+  parseMoney,
+  printMoney,
+  showMoney,
+  ZERO_MONEY,
+} from './money.ts';
+export { MAX_LENGTH_TEXT, type Measure, parseLength, parseMeasure } from './parse-length.ts';

@@ -1,0 +1,21 @@
+/** The fractions that have a character of their own, as numerator and denominator. */
+export const VULGAR_FRACTIONS: ReadonlyMap<string, readonly [number, number]> = new Map([
+  ['½', [1, 2]],
+  ['⅓', [1, 3]],
+  ['⅔', [2, 3]],
+  ['¼', [1, 4]],
+  ['¾', [3, 4]],
+  ['⅕', [1, 5]],
+  ['⅖', [2, 5]],
+  ['⅗', [3, 5]],
+  ['⅘', [4, 5]],
+  ['⅙', [1, 6]],
+  ['⅚', [5, 6]],
+  ['⅐', [1, 7]],
+  ['⅛', [1, 8]],
+  ['⅜', [3, 8]],
+  ['⅝', [5, 8]],
+  ['⅞', [7, 8]],
+  ['⅑', [1, 9]],
+  ['⅒', [1, 10]],
+]);

@@ -1,0 +1,3 @@
+import packageFacts from '../../package.json' with { type: 'json' };
+
+export const VERSION: string = packageFacts.version;

@@ -1,0 +1,42 @@
+import type Database from 'better-sqlite3';
+
+/** 'STKL' as four bytes: what tells a house file from any other SQLite file. */
+export const APPLICATION_ID = 0x53_54_4b_4c;
+
+const factTable = (name: string) => `
+  create table ${name} (
+    id text not null primary key,
+    position integer not null,
+    facts text not null check (json_valid(facts))
+  ) strict, without rowid`;
+
+/** Forward only: a step never changes once it has been released. Step n makes schema version n. */
+const MIGRATIONS: readonly (readonly string[])[] = [
+  [
+    `create table house (
+      id integer not null primary key check (id = 1),
+      facts text not null check (json_valid(facts)),
+      revision integer not null
+    ) strict`,
+    ...['covering', 'room', 'stock', 'offer', 'delivery'].map(factTable),
+    `create table edit (
+      number integer not null primary key,
+      name text not null,
+      changes text not null check (json_valid(changes)),
+      is_undone integer not null check (is_undone in (0, 1))
+    ) strict`,
+  ],
+];
+
+export const SCHEMA_VERSION = MIGRATIONS.length;
+
+/** Brings a file to this program's schema version; each step is one transaction with its version number. */
+export function migrate(database: Database.Database): void {
+  const version = database.pragma('user_version', { simple: true }) as number;
+  MIGRATIONS.slice(version).forEach((statements, index) => {
+    database.transaction(() => {
+      for (const statement of statements) database.exec(statement);
+      database.pragma(`user_version = ${version + index + 1}`);
+    })();
+  });
+}

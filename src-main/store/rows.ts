@@ -1,0 +1,62 @@
+import type { House } from '../../shared-core/house/index.ts';
+import { decodeHouse, encodeHouse } from '../../shared-core/house/index.ts';
+import type { Outcome } from '../../shared-core/base/index.ts';
+import { FACT_TABLES, type FactTable } from './tables.ts';
+
+export interface FactPlace {
+  readonly table: FactTable | 'house';
+  readonly id: string;
+}
+
+export interface StoredFacts {
+  readonly position: number;
+  readonly facts: string;
+}
+
+/** What became of one row; null is a row that is not there. */
+export interface RowChange extends FactPlace {
+  readonly before: StoredFacts | null;
+  readonly after: StoredFacts | null;
+}
+
+const LIST_OF: Readonly<Record<FactTable, 'coverings' | 'rooms' | 'stock' | 'offers' | 'deliveries'>> = {
+  covering: 'coverings',
+  room: 'rooms',
+  stock: 'stock',
+  offer: 'offers',
+  delivery: 'deliveries',
+};
+
+export type Rows = ReadonlyMap<string, FactPlace & StoredFacts>;
+
+/** A house as rows, one for what is true of it as a whole and one for each thing in its lists. */
+export function toRows(house: House): Rows {
+  const document = encodeHouse(house);
+  const { coverings, rooms, stock, offers, deliveries, ...own } = document;
+  const rows = new Map<string, FactPlace & StoredFacts>();
+  const add = (table: FactTable | 'house', id: string, position: number, facts: unknown) =>
+    rows.set(`${table} ${id}`, { table, id, position, facts: JSON.stringify(facts) });
+  add('house', '1', 0, own);
+  for (const table of FACT_TABLES) {
+    const list = { coverings, rooms, stock, offers, deliveries }[LIST_OF[table]] ?? [];
+    list.forEach((item, position) => add(table, 'id' in item ? item.id : String(position), position, item));
+  }
+  return rows;
+}
+
+/** Rows as a house; a fault where a row was damaged or written by something else. */
+export function fromRows(ownFacts: string, lists: Readonly<Record<FactTable, readonly StoredFacts[]>>): Outcome<House> {
+  const document: Record<string, unknown> = { ...(JSON.parse(ownFacts) as object) };
+  for (const table of FACT_TABLES) document[LIST_OF[table]] = lists[table].map(({ facts }) => JSON.parse(facts) as unknown);
+  return decodeHouse(document);
+}
+
+export function changesBetween(before: Rows, after: Rows): readonly RowChange[] {
+  const stored = (row: (FactPlace & StoredFacts) | undefined): StoredFacts | null => (row ? { position: row.position, facts: row.facts } : null);
+  return [...new Set([...before.keys(), ...after.keys()])].flatMap((key) => {
+    const [old, now] = [before.get(key), after.get(key)];
+    if (old && now && old.facts === now.facts && old.position === now.position) return [];
+    const { table, id } = (now ?? old)!;
+    return [{ table, id, before: stored(old), after: stored(now) }];
+  });
+}

@@ -1,0 +1,34 @@
+/** Facts are rows of JSON text in the exchange document's spelling; SQLite keeps them whole, the schema reads them. */
+export interface Tables {
+  house: HouseRow;
+  covering: FactRow;
+  room: FactRow;
+  stock: FactRow;
+  offer: FactRow;
+  delivery: FactRow;
+  edit: EditRow;
+}
+
+export interface HouseRow {
+  id: 1;
+  facts: string;
+  /** Counts up with every change on disk, undo and redo included. */
+  revision: number;
+}
+
+export interface FactRow {
+  id: string;
+  position: number;
+  facts: string;
+}
+
+/** One edit as it can be undone: the rows it changed, as they were and as they became. */
+export interface EditRow {
+  number: number;
+  name: string;
+  changes: string;
+  is_undone: 0 | 1;
+}
+
+export const FACT_TABLES = ['covering', 'room', 'stock', 'offer', 'delivery'] as const;
+export type FactTable = (typeof FACT_TABLES)[number];

@@ -1,0 +1,236 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { BrokenAssumption } from '../../shared-core/base/index.ts';
+import { checkCuts, type CuttingProblem, type Effort, planCuts } from '../../shared-core/cutting/index.ts';
+import { fitFirst } from '../../shared-core/cutting/first-fit.ts';
+import { layTape } from '../../shared-core/cutting/tape.ts';
+import { falkenauerTriplets, freeMatch, HALF_DROP, johnsonsWorst, manyTypes, smallProblems } from './problems.ts';
+import { fewestRolls, simulate } from './simulate.ts';
+
+const EFFORTS: readonly Effort[] = ['instant', 'usual', 'patient'];
+
+function firstFitRolls(problem: CuttingProblem): number {
+  return fitFirst(layTape(problem)).reduce((sum, { times }) => sum + times, 0);
+}
+
+describe('worked examples', () => {
+  it.each(EFFORTS)('alternates a half-drop four to a roll, 5 rolls proved by length (%s)', (effort) => {
+    const plan = planCuts(HALF_DROP, effort);
+    expect(plan).toMatchObject({ rollCount: 5, lowerBound: 5, isProven: true, impossible: [] });
+    expect(plan.certificate).toEqual({ rule: 'length', shortest: 2_230, bound: 5 });
+    expect(plan.rolls).toEqual([{ times: 5, cuts: [{ piece: 0, from: 0 }, { piece: 1, from: 2_240 }, { piece: 0, from: 4_480 }, { piece: 1, from: 6_720 }] }]);
+  });
+
+  it('takes 8 rolls for the half-drop when each roll keeps to one phase, 7 when the left-overs are mixed', () => {
+    const alone = HALF_DROP.pieces.map((type) => planCuts({ ...HALF_DROP, pieces: [type] }).rollCount);
+    expect(alone).toEqual([4, 4]);
+    expect(firstFitRolls(HALF_DROP)).toBe(7);
+  });
+
+  it('does not alternate where alternating is worse', () => {
+    const pieces = HALF_DROP.pieces.map((type) => ({ ...type, length: 2_500 }));
+    const plan = planCuts({ ...HALF_DROP, pieces });
+    expect(plan).toMatchObject({ rollCount: 7, isProven: true });
+    expect(plan.rolls[0]?.cuts.map((cut) => cut.piece)).toEqual([0, 0, 0]);
+  });
+
+  it('takes 6 rolls for 16 strips where the textbook takes 4, and says so of a known start', () => {
+    const strips = { rollLength: 10_050, repeat: 625, pieces: [{ length: 2_400, phase: 0, count: 16 }] };
+    expect(planCuts({ ...strips, rollStart: 'anywhere' })).toMatchObject({ rollCount: 6, lowerBound: 6, isProven: true });
+    expect(planCuts({ ...strips, rollStart: 'at-repeat' })).toMatchObject({ rollCount: 4, lowerBound: 4, isProven: true });
+  });
+
+  it('proves 9 rolls by count where length says 8', () => {
+    const plan = planCuts(freeMatch(10_050, [[2_900, 27]]));
+    expect(plan).toMatchObject({ rollCount: 9, lowerBound: 9, certificate: { rule: 'count' } });
+  });
+
+  // Worked by hand in handbooks and magazines (read): /design/checks.md, 'Rolls and strips'.
+  it.each([
+    [3_000, 34, 12],
+    [2_950, 31, 11],
+    [3_200, 17, 6],
+  ])('plain strips of %i mm: %i strips take %i rolls', (length, strips, rolls) => {
+    expect(planCuts(freeMatch(10_050, [[length, strips]]))).toMatchObject({ rollCount: rolls, isProven: true });
+  });
+
+  it('names the pieces no roll can be relied on to give, and plans the others', () => {
+    const pieces = [
+      { length: 901, phase: 0, count: 2 },
+      { length: 900, phase: 99, count: 2 },
+      { length: 902, phase: 99, count: 2 },
+    ];
+    const roll = { rollLength: 1_000, repeat: 100, pieces };
+    expect(planCuts({ ...roll, rollStart: 'anywhere' })).toMatchObject({ impossible: [0, 2], rollCount: 2, isProven: true });
+    expect(planCuts({ ...roll, rollStart: 'at-repeat' })).toMatchObject({ impossible: [2], rollCount: 4, isProven: true });
+  });
+
+  it('takes the whole length that is sure and not one unit more', () => {
+    const roll = { rollLength: 1_000, repeat: 100, rollStart: 'anywhere' } as const;
+    expect(planCuts({ ...roll, pieces: [{ length: 450, phase: 50, count: 1 }, { length: 450, phase: 0, count: 1 }] }).rollCount).toBe(1);
+    expect(planCuts({ ...roll, pieces: [{ length: 450, phase: 50, count: 1 }, { length: 451, phase: 0, count: 1 }] }).rollCount).toBe(2);
+  });
+
+  it('needs no roll where nothing is wanted', () => {
+    expect(planCuts({ ...HALF_DROP, pieces: [] })).toEqual({
+      rolls: [],
+      rollCount: 0,
+      lowerBound: 0,
+      isProven: true,
+      certificate: { rule: 'none', shortest: 0, bound: 0 },
+      impossible: [],
+    });
+  });
+
+  it('reckons thirty thousand pieces by their types, not one by one', () => {
+    const plan = planCuts({ ...HALF_DROP, pieces: HALF_DROP.pieces.map((type) => ({ ...type, count: 15_000 })) });
+    expect(plan).toMatchObject({ rollCount: 7_500, isProven: true });
+    expect(plan.rolls).toHaveLength(1);
+  });
+
+  it('does not run out of stack on a roll of very many short pieces', () => {
+    const problem = freeMatch(200_000, [[3, 60_000], [2, 60_000]]);
+    expect(checkCuts(problem, planCuts(problem, 'patient'))).toEqual([]);
+  });
+});
+
+// /design/checks.md, 'Cutting and packing'.
+describe('packing problems from the literature', () => {
+  it.each([1, 2, 3])("Johnson's worst family for first-fit-decreasing, m = %i: 11m by it, 9m at best", (m) => {
+    const problem = johnsonsWorst(m);
+    expect(firstFitRolls(problem)).toBe(11 * m);
+    const plan = planCuts(problem);
+    expect(plan.lowerBound).toBeLessThanOrEqual(9 * m);
+    expect(plan.rollCount).toBe(9 * m);
+    expect(checkCuts(problem, plan)).toEqual([]);
+  });
+
+  it('Martello and Toth: 3 by length, 4 is the optimum and no bound goes above', () => {
+    const problem = freeMatch(100, [[70, 1], [60, 1], [50, 1], [33, 3], [11, 1], [7, 1], [3, 1]]);
+    const plan = planCuts(problem);
+    expect(plan).toMatchObject({ rollCount: 4, lowerBound: 3, isProven: false });
+    expect(plan.certificate.bound).toBe(3);
+  });
+
+  it.each([
+    [20, 1],
+    [40, 2],
+    [83, 3],
+    [167, 4],
+  ])('Falkenauer: %i triplets (seed %i) are bounded exactly', (triplets, seed) => {
+    const problem = falkenauerTriplets(triplets, seed);
+    const plan = planCuts(problem);
+    expect(plan.lowerBound).toBe(triplets);
+    expect(plan.rollCount).toBeGreaterThanOrEqual(triplets);
+    expect(plan.rollCount).toBeLessThanOrEqual(firstFitRolls(problem));
+    expect(checkCuts(problem, plan)).toEqual([]);
+  });
+});
+
+describe('any problem', () => {
+  const problems = smallProblems({ rollLength: 120, repeat: 25, types: 8, count: 30 });
+  const tiny = smallProblems({ rollLength: 40, repeat: 12, types: 3, count: 2 });
+
+  it('gets a plan that the checker accepts, at every effort', () => {
+    fc.assert(
+      fc.property(problems, fc.constantFrom(...EFFORTS), (problem, effort) => {
+        const plan = planCuts(problem, effort);
+        expect(checkCuts(problem, plan)).toEqual([]);
+        expect(plan.lowerBound).toBeLessThanOrEqual(plan.rollCount);
+      }),
+      { numRuns: 1_000 },
+    );
+  });
+
+  it('is cut as planned from every start phase', () => {
+    fc.assert(
+      fc.property(problems, (problem) => {
+        expect(simulate(problem, planCuts(problem))).toEqual([]);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('has its true optimum between bound and plan', () => {
+    fc.assert(
+      fc.property(tiny, (problem) => {
+        const plan = planCuts(problem, 'instant');
+        const fewest = fewestRolls(problem);
+        expect(plan.lowerBound).toBeLessThanOrEqual(fewest);
+        expect(plan.rollCount).toBeGreaterThanOrEqual(fewest);
+      }),
+      { numRuns: 1_500 },
+    );
+  });
+
+  it('takes no more rolls with more effort', () => {
+    fc.assert(
+      fc.property(problems, (problem) => {
+        const [instant, usual, patient] = EFFORTS.map((effort) => planCuts(problem, effort).rollCount);
+        expect(usual).toBeLessThanOrEqual(instant ?? 0);
+        expect(patient).toBeLessThanOrEqual(usual ?? 0);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('gets the same plan again, and as many rolls when the piece types come in another order', () => {
+    fc.assert(
+      fc.property(
+        problems.chain((problem) => fc.tuple(fc.constant(problem), fc.shuffledSubarray([...problem.pieces], { minLength: problem.pieces.length }))),
+        ([problem, shuffled]) => {
+          const plan = planCuts(problem);
+          expect(planCuts(structuredClone(problem))).toEqual(plan);
+          const other = planCuts({ ...problem, pieces: shuffled });
+          expect([other.rollCount, other.lowerBound]).toEqual([plan.rollCount, plan.lowerBound]);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  it('gives every piece wanted exactly once', () => {
+    fc.assert(
+      fc.property(problems, (problem) => {
+        const plan = planCuts(problem);
+        const given = problem.pieces.map((_, piece) => plan.rolls.reduce((sum, roll) => sum + roll.times * roll.cuts.filter((cut) => cut.piece === piece).length, 0));
+        expect(given).toEqual(problem.pieces.map(({ count }, piece) => (plan.impossible.includes(piece) ? 0 : count)));
+      }),
+    );
+  });
+
+  it.each([
+    [0, 'anywhere'],
+    [640, 'anywhere'],
+    [640, 'at-repeat'],
+  ] as const)('of a hundred types and 1,200 pieces is planned within a twentieth of its bound (repeat %i, %s)', (repeat, rollStart) => {
+    const problem = manyTypes(repeat, rollStart);
+    const plan = planCuts(problem);
+    expect(checkCuts(problem, plan)).toEqual([]);
+    expect(simulate(problem, plan)).toEqual([]);
+    expect(plan.rollCount * 20).toBeLessThanOrEqual(plan.lowerBound * 21);
+  });
+});
+
+describe('a problem that breaks the rules is a bug of the caller', () => {
+  const [piece] = HALF_DROP.pieces;
+  it.each<[string, object]>([
+    ['a roll length of 0', { rollLength: 0 }],
+    ['a roll length in part units', { rollLength: 10_050.5 }],
+    ['a roll length beyond exact numbers', { rollLength: Number.MAX_SAFE_INTEGER }],
+    ['a negative repeat', { repeat: -1 }],
+    ['a piece of length 0', { pieces: [{ ...piece, length: 0 }] }],
+    ['a negative length', { pieces: [{ ...piece, length: -2_230 }] }],
+    ['a length that is no number', { pieces: [{ ...piece, length: Number.NaN }] }],
+    ['a phase of a whole repeat', { pieces: [{ ...piece, phase: 640 }] }],
+    ['a negative phase', { pieces: [{ ...piece, phase: -1 }] }],
+    ['a phase in a free match', { repeat: 0, pieces: [{ ...piece, phase: 1 }] }],
+    ['half a piece', { pieces: [{ ...piece, count: 0.5 }] }],
+    ['a negative count', { pieces: [{ ...piece, count: -1 }] }],
+    ['a total beyond exact numbers', { pieces: [{ ...piece, count: 2 ** 50 }] }],
+  ])('%s', (_, change) => {
+    const problem = { ...HALF_DROP, ...change };
+    expect(() => planCuts(problem)).toThrow(BrokenAssumption);
+    expect(() => checkCuts(problem, planCuts(HALF_DROP))).toThrow(BrokenAssumption);
+  });
+});

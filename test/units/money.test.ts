@@ -1,0 +1,79 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { BrokenAssumption } from '../../shared-core/base/index.ts';
+import { MAX_MONEY, minorDigits, moneyOf, parseMoney, printMoney, showMoney } from '../../shared-core/units/index.ts';
+
+function messageOf(text: string, currency: string): string {
+  const outcome = parseMoney(text, currency);
+  return outcome.ok ? `accepted as ${outcome.value}` : (outcome.faults[0]?.message ?? '');
+}
+
+describe('money', () => {
+  it('knows how many decimals a currency has', () => {
+    expect(['USD', 'EUR', 'GBP', 'CHF'].map(minorDigits)).toEqual([2, 2, 2, 2]);
+    expect(['JPY', 'KRW', 'ISK'].map(minorDigits)).toEqual([0, 0, 0]);
+    expect(['KWD', 'BHD', 'OMR', 'TND', 'JOD', 'IQD', 'LYD'].map(minorDigits)).toEqual([3, 3, 3, 3, 3, 3, 3]);
+  });
+
+  it.each([
+    ['84.00', 'USD', 8400],
+    ['84', 'USD', 8400],
+    ['84.5', 'USD', 8450],
+    ['84,50', 'USD', 8450],
+    [' 0084,50 ', 'EUR', 8450],
+    ['.5', 'USD', 50],
+    ['0', 'USD', 0],
+    ['8400', 'JPY', 8400],
+    ['1,234', 'KWD', 1234],
+    ['10000000000.00', 'USD', MAX_MONEY],
+  ])('%s %s', (text, currency, minorUnits) => {
+    expect(parseMoney(text, currency)).toEqual({ ok: true, value: minorUnits });
+  });
+
+  it.each([
+    ['', 'USD', 'There is no amount here; write for example 84.00'],
+    ['84.005', 'USD', '‘84.005’ has too many decimals; USD has up to 2 decimals, and there are no marks between thousands'],
+    ['1,234', 'USD', '‘1,234’ has too many decimals'],
+    ['84.0', 'JPY', '‘84.0’ has too many decimals; JPY has no decimals'],
+    ['-84', 'USD', '‘-84’ is below zero; write for example 84.00'],
+    ['−84', 'JPY', '‘−84’ is below zero; write for example 84'],
+    ['1,234.50', 'USD', '‘1,234.50’ has marks between thousands; write the digits without them, and write for example 84.00'],
+    ['1 234', 'USD', '‘1 234’ has marks between thousands'],
+    ['1.234,50', 'EUR', '‘1.234,50’ has marks between thousands'],
+    ['$84', 'USD', '‘$84’ is not an amount; write for example 84.00, without a currency sign'],
+    ['84.', 'USD', '‘84.’ is not an amount'],
+    ['.', 'USD', '‘.’ is not an amount'],
+    ['8e3', 'USD', '‘8e3’ is not an amount'],
+    ['10000000000.01', 'USD', '‘10000000000.01’ is too much; the most accepted is 10000000000.00'],
+    ['9'.repeat(41), 'USD', `‘${'9'.repeat(30)}…’ is too long`],
+  ])('%s %s is refused', (text, currency, problem) => {
+    expect(messageOf(text, currency)).toContain(problem);
+  });
+
+  it('prints plain decimals', () => {
+    expect(moneyOf(8400)).toBe(8400);
+    expect(printMoney(moneyOf(8400), 'USD')).toBe('84.00');
+    expect(printMoney(moneyOf(8400), 'JPY')).toBe('8400');
+    expect(printMoney(moneyOf(5), 'KWD')).toBe('0.005');
+    expect(printMoney(moneyOf(-5), 'USD')).toBe('-0.05');
+    expect(showMoney(moneyOf(8400), 'USD')).toBe('84.00 USD');
+    expect(() => moneyOf(0.5)).toThrow(BrokenAssumption);
+  });
+
+  it('reads back what it prints, and never throws', () => {
+    const currency = fc.constantFrom('USD', 'JPY', 'KWD');
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: MAX_MONEY }), currency, (amount, code) => {
+        expect(parseMoney(printMoney(moneyOf(amount), code), code)).toEqual({ ok: true, value: amount });
+      }),
+    );
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.string({ unit: fc.constantFrom(...'0123456789.,- ') })), currency, (text, code) => {
+        const outcome = parseMoney(text, code);
+        if (outcome.ok) expect(outcome.value).toBeGreaterThanOrEqual(0);
+        else expect(outcome.faults).toHaveLength(1);
+      }),
+      { numRuns: 5000 },
+    );
+  });
+});

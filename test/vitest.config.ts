@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    include: ['test/**/*.test.ts'],
+    exclude: ['test/e2e/**', 'test/bench/**', 'node_modules/**'],
+    environment: 'node',
+    retry: 0,
+  },
+});
