@@ -42,7 +42,7 @@ export interface Packing {
  */
 export function layTape(problem: CuttingProblem): Tape {
   const { rollLength, repeat, rollStart, pieces } = problem;
-  const capacity = rollStart === 'anywhere' ? rollLength - repeat + 1 : rollLength;
+  const capacity = rollStart === 'anywhere' ? rollLength - repeat : rollLength;
   const types = pieces.map((type, piece) => ({ ...type, piece, lead: rollStart === 'anywhere' ? 0 : type.phase }));
   const isPossible = (type: { length: number; lead: number }): boolean => type.length <= capacity - type.lead;
   const kinds: readonly Kind[] = types

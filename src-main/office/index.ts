@@ -1,3 +1,5 @@
 export { demoHouse } from './demo.ts';
+export { type Desk, exportText, openDesk, schemaText } from './desk.ts';
+export { isHouseFile, makeHouseFile, readHouse, replaceHouse } from './house-files.ts';
 export { type Office, type OfficeSettings, openOffice } from './office.ts';
 export { VERSION } from './version.ts';

@@ -29,7 +29,7 @@ describe('explainCount', () => {
     });
   });
 
-  // /design/checks.md, 'Rolls and strips' (read): roll 1.06 × 10.05 m, repeat 0.64 m, strip of 2.7 m.
+  // A room worked by hand in a magazine (read): roll 1.06 × 10.05 m, repeat 0.64 m, strip of 2.7 m.
   it('17 strips of 2.70 m, repeat 0.64 m: 5 repeats a strip, 3 a roll, 6 rolls', () => {
     expect(explainCount({ rollLength: 10_050, repeat: 640, length: 2_700, count: 17 })).toMatchObject({ spacing: 3_200, textbook: { perRoll: 3, rolls: 6 } });
   });

@@ -34,7 +34,7 @@ describe('worked examples', () => {
     expect(plan.rolls[0]?.cuts.map((cut) => cut.piece)).toEqual([0, 0, 0]);
   });
 
-  it('takes 6 rolls for 16 strips where the textbook takes 4, and says so of a known start', () => {
+  it('takes 6 rolls for 16 strips where the textbook takes 4, and 4 where the start is known', () => {
     const strips = { rollLength: 10_050, repeat: 625, pieces: [{ length: 2_400, phase: 0, count: 16 }] };
     expect(planCuts({ ...strips, rollStart: 'anywhere' })).toMatchObject({ rollCount: 6, lowerBound: 6, isProven: true });
     expect(planCuts({ ...strips, rollStart: 'at-repeat' })).toMatchObject({ rollCount: 4, lowerBound: 4, isProven: true });
@@ -45,7 +45,7 @@ describe('worked examples', () => {
     expect(plan).toMatchObject({ rollCount: 9, lowerBound: 9, certificate: { rule: 'count' } });
   });
 
-  // Worked by hand in handbooks and magazines (read): /design/checks.md, 'Rolls and strips'.
+  // Rooms worked by hand in handbooks and magazines, rolls of 10.05 m (read).
   it.each([
     [3_000, 34, 12],
     [2_950, 31, 11],
@@ -94,7 +94,7 @@ describe('worked examples', () => {
   });
 });
 
-// /design/checks.md, 'Cutting and packing'.
+// Johnson's family and Martello and Toth's items recomputed; Falkenauer's (1996) recipe from memory, recomputed.
 describe('packing problems from the literature', () => {
   it.each([1, 2, 3])("Johnson's worst family for first-fit-decreasing, m = %i: 11m by it, 9m at best", (m) => {
     const problem = johnsonsWorst(m);

@@ -1,0 +1,123 @@
+import { writeFile } from 'node:fs/promises';
+import { basename } from 'node:path';
+import { parseArgs } from 'node:util';
+import type { Fault } from '../../shared-core/base/index.ts';
+import { type House, newHouse } from '../../shared-core/house/index.ts';
+import { type Desk, exportText, makeHouseFile, openDesk, readHouse, replaceHouse, schemaText } from '../office/index.ts';
+
+export interface CommandResult {
+  readonly status: 0 | 1 | 3;
+  readonly output: string;
+  readonly errors: string;
+}
+
+const USAGE = `struckline new FILE [--from house.json]   make a house file
+struckline plan FILE [--json]             the plan: rooms with their strips and rolls, the house's order
+struckline order FILE [--csv OUT]         the bulk order, grouped by pattern number and run number
+struckline import FILE house.json         replace the house in FILE; can be undone in the app
+struckline export FILE                    the house as an exchange document
+struckline schema                         the JSON Schema of the exchange document
+struckline check FILE                     faults and warnings
+
+FILE is a house file (.struckline) or an exchange document (.json). OUT may be - for standard output.
+Exit status: 0; 1 for bad input, with nothing changed; 3 where the plan can't be met.
+`;
+
+/** Runs one command; what it prints is given back, so that it can be tested without a process. */
+export async function runCommandLine(words: readonly string[]): Promise<CommandResult> {
+  let parsed;
+  try {
+    parsed = parseArgs({
+      args: [...words],
+      allowPositionals: true,
+      options: { from: { type: 'string' }, json: { type: 'boolean' }, csv: { type: 'string' }, help: { type: 'boolean' } },
+    });
+  } catch (error) {
+    return misused(error instanceof Error ? error.message : String(error));
+  }
+  const { values, positionals } = parsed;
+  const [command, ...files] = positionals;
+  if (values.help || command === 'help') return done(USAGE);
+  if (command === undefined) return misused('Say which command.');
+  const expected = COMMANDS.get(command);
+  if (!expected) return misused(`‘${command}’ is not a command.`);
+  if (files.length !== expected.files) return misused(`${command} takes ${expected.files === 0 ? 'no file' : expected.files === 1 ? 'one file' : `${expected.files} files`}.`);
+  const strange = Object.keys(values).find((option) => !expected.options.includes(option));
+  if (strange !== undefined) return misused(`${command} has no option --${strange}.`);
+  return expected.run(files, values);
+}
+
+interface Options {
+  readonly from?: string | undefined;
+  readonly json?: boolean | undefined;
+  readonly csv?: string | undefined;
+}
+
+interface Command {
+  readonly files: number;
+  readonly options: readonly string[];
+  run(files: readonly string[], options: Options): Promise<CommandResult>;
+}
+
+const COMMANDS: ReadonlyMap<string, Command> = new Map<string, Command>([
+  ['new', { files: 1, options: ['from'], run: ([file], { from }) => makeNew(file!, from) }],
+  ['plan', { files: 1, options: ['json'], run: ([file], { json }) => withDesk(file!, (desk) => (json ? desk.planJson() : desk.planText())) }],
+  ['order', { files: 1, options: ['csv'], run: ([file], { csv }) => order(file!, csv) }],
+  ['import', { files: 2, options: [], run: ([file, document]) => withHouse(document!, async (house) => finished(await replaceHouse(file!, house))) }],
+  ['export', { files: 1, options: [], run: ([file]) => withHouse(file!, async (house) => done(exportText(house))) }],
+  ['schema', { files: 0, options: [], run: async () => done(schemaText()) }],
+  ['check', { files: 1, options: [], run: ([file]) => withDesk(file!, checkText) }],
+]);
+
+async function makeNew(file: string, from: string | undefined): Promise<CommandResult> {
+  if (from === undefined) return finished(await makeHouseFile(file, newHouse(basename(file, '.struckline'))));
+  return withHouse(from, async (house) => finished(await makeHouseFile(file, house)));
+}
+
+async function order(file: string, csv: string | undefined): Promise<CommandResult> {
+  if (csv === undefined || csv === '-') return withDesk(file, (desk) => (csv === '-' ? desk.orderCsv() : desk.orderText()));
+  return withHouse(file, async (house) => {
+    const desk = openDesk(house);
+    try {
+      await writeFile(csv, desk.orderCsv(), { flag: 'wx' });
+    } catch (error) {
+      return finished([{ path: '', message: `The order was not written: ${error instanceof Error ? error.message : String(error)}` }]);
+    }
+    return withProblems(desk, `The order was written to ${csv}.\n`);
+  });
+}
+
+function checkText({ plan }: Desk): string {
+  const lines = [...plan.problems.map(({ message }) => `Can't be met: ${message}`), ...plan.warnings.map(({ message }) => `Look: ${message}`)];
+  return lines.length === 0 ? 'The facts are good and there is nothing to look at.\n' : `${lines.join('\n')}\n`;
+}
+
+async function withDesk(file: string, print: (desk: Desk) => string): Promise<CommandResult> {
+  return withHouse(file, async (house) => {
+    const desk = openDesk(house);
+    return withProblems(desk, print(desk));
+  });
+}
+
+function withProblems({ plan }: Desk, output: string): CommandResult {
+  const errors = plan.problems.map(({ message }) => `struckline: ${message}\n`).join('');
+  return { status: plan.problems.length > 0 ? 3 : 0, output, errors };
+}
+
+async function withHouse(file: string, work: (house: House) => Promise<CommandResult>): Promise<CommandResult> {
+  const house = await readHouse(file);
+  return house.ok ? work(house.value) : finished(house.faults);
+}
+
+function finished(faults: readonly Fault[]): CommandResult {
+  if (faults.length === 0) return done('');
+  return { status: 1, output: '', errors: faults.map(({ path, message }) => `struckline: ${path === '' ? '' : `${path} `}${message}\n`).join('') };
+}
+
+function done(output: string): CommandResult {
+  return { status: 0, output, errors: '' };
+}
+
+function misused(why: string): CommandResult {
+  return { status: 1, output: '', errors: `struckline: ${why}\n\n${USAGE}` };
+}

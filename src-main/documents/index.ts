@@ -1,0 +1,2 @@
+export { orderCsv } from './order-csv.ts';
+export { orderText, planText } from './plan-text.ts';
