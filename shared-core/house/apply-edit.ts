@@ -69,6 +69,11 @@ function changeRoom(room: Room, edit: Exclude<RoomEdit, { kind: 'remove-room' }>
       return overlay(roomSchema, room, edit.facts, 'room') as Outcome<Room>;
     case 'add-wall':
       return good({ ...room, walls: [...room.walls, edit.wall] } as Room);
+    case 'change-walls':
+      return edit.walls.reduce<Outcome<Room>>(
+        (changed, wall) => (changed.ok ? changeRoom(changed.value, { kind: 'change-wall', room: edit.room, wall, facts: edit.facts }) : changed),
+        good(room),
+      );
     case 'remove-wall':
       return without(room.walls, edit.wall, 'wall', (walls) => forgetWall({ ...room, walls }, edit.wall));
     case 'add-band':

@@ -41,6 +41,8 @@ function nameRoomEdit(edit: Extract<Edit, { room: string }>): string {
       return `add wall ${edit.wall.id} in `;
     case 'change-wall':
       return `change ${keysOf(edit.facts)} of wall ${edit.wall} in `;
+    case 'change-walls':
+      return `change ${keysOf(edit.facts)} of walls ${edit.walls.join(', ')} in `;
     case 'remove-wall':
       return `remove wall ${edit.wall} in `;
     case 'add-opening':

@@ -2,8 +2,8 @@ import { writeFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Fault } from '../../shared-core/base/index.ts';
-import { type House, newHouse } from '../../shared-core/house/index.ts';
-import { type Desk, exportText, makeHouseFile, openDesk, readHouse, replaceHouse, schemaText } from '../office/index.ts';
+import type { House } from '../../shared-core/house/index.ts';
+import { type Desk, exportText, makeHouseFile, newHouse, openDesk, readHouse, replaceHouse, schemaText } from '../office/index.ts';
 
 export interface CommandResult {
   readonly status: 0 | 1 | 3;

@@ -1,3 +1,4 @@
+export { newHouse } from '../../shared-core/house/index.ts';
 export { demoHouse } from './demo.ts';
 export { type Desk, exportText, openDesk, schemaText } from './desk.ts';
 export { isHouseFile, makeHouseFile, readHouse, replaceHouse } from './house-files.ts';

@@ -1,0 +1,111 @@
+import type { Band, Border } from '../house/index.ts';
+import type { BorderLayout, BorderLength } from '../setting-out/index.ts';
+import { type LengthStyle, lengthOf, showLength } from '../units/index.ts';
+import { motifAlong, motifOfBorder } from './motif.ts';
+import { areaBetween, below, placesOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
+import type { Shape, Subject } from './shapes.ts';
+import { capital, counted, listed } from './words.ts';
+
+export interface BorderToDraw {
+  readonly layout: BorderLayout;
+  readonly band: Pick<Band, 'id' | 'to'>;
+  readonly covering: Border;
+  /** As it is called on the order. */
+  readonly coveringName: string;
+}
+
+/** A border's lengths on an elevation's walls: their areas, motif, ends and joints, and a ring each where asked for. */
+export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], style: LengthStyle, parts: { readonly hasPattern: boolean; readonly hasRings: boolean }): readonly Shape[] {
+  const motif = parts.hasPattern ? motifOfBorder(border.covering) : null;
+  return border.layout.lengths.flatMap((length): Shape[] => {
+    const subject = lengthSubject(border, length, style);
+    const areas = areasAlong(border, spans, length.from, length.to);
+    const widest = areas.toSorted((one, other) => other.place.to - other.place.from - (one.place.to - one.place.from))[0];
+    const ends = [length.from, length.to].flatMap((position) => crossing(border, spans, position).map((ends): Shape => ({ kind: 'line', ...ends, pen: 'thin', subject })));
+    return [
+      ...areas.map(({ points }): Shape => ({ kind: 'polygon', points, pen: 'none', fill: 'pattern', subject })),
+      ...(motif
+        ? areas.map(({ points, place, offset }): Shape => ({ kind: 'strokes', lines: motifAlong(motif, firstRepeat(border, length) + offset, points), pen: 'motif', spacing: Math.min(motif.width, motif.repeat, place.to - place.from) }))
+        : []),
+      ...areas.flatMap(({ points }): Shape[] => [
+        { kind: 'line', from: points[0]!, to: points[1]!, pen: 'thin' },
+        { kind: 'line', from: points[3]!, to: points[2]!, pen: 'thin' },
+      ]),
+      ...ends,
+      ...jointsOf(length).flatMap((position) =>
+        crossing(border, spans, position).map((ends): Shape => ({
+          kind: 'line',
+          ...ends,
+          pen: 'hidden',
+          subject: { kind: 'joint', id: `${border.band.id} ${position}`, says: `Joint in length ${length.number + 1} of ${border.coveringName}, pattern matched: one spool does not surely give its whole length.` },
+        })),
+      ),
+      ...(parts.hasRings && widest ? [{ kind: 'ring' as const, at: middleOf(widest.points), number: length.number + 1, subject }] : []),
+    ];
+  });
+}
+
+/** What a border covers of the elevation's walls, and how far each place there stands from its own axis. */
+function areasAlong({ layout, band, covering }: BorderToDraw, spans: readonly WallSpan[], from: number, to: number) {
+  const top = topOfBand(band);
+  return spansAlong(layout.axis, from, to).flatMap((own) =>
+    placesOf(spans, own.wall.id, own.from - own.shift, own.to - own.shift).map((place) => ({
+      place,
+      offset: place.shift - own.shift,
+      points: areaBetween(place, top, below(top, covering.width.length)),
+    })),
+  );
+}
+
+function crossing(border: BorderToDraw, spans: readonly WallSpan[], position: number) {
+  const { axis } = border.layout;
+  const own = spansAlong(axis, position - 1, position + 1)[0];
+  if (!own) return [];
+  const top = topOfBand(border.band);
+  const bottom = below(top, border.covering.width.length);
+  return spans
+    .filter(({ wall, from, to, shift }) => wall.id === own.wall.id && shift + position - own.shift >= from && shift + position - own.shift <= to)
+    .map((span) => {
+      const x = span.shift + position - own.shift;
+      return { from: { x, y: -top(span, x) }, to: { x, y: -bottom(span, x) } };
+    });
+}
+
+/** The allowance that a length was given at each end, and each joint twice, read back from what is cut for it. */
+function allowanceOf({ pieces, from, to }: BorderLength): number {
+  return (pieces.reduce((sum, { length }) => sum + length, 0) - (to - from)) / (2 * pieces.length);
+}
+
+/** Where a length's pieces meet: the middle of each lap. */
+function jointsOf(length: BorderLength): readonly number[] {
+  const allowance = allowanceOf(length);
+  let at = length.from - allowance;
+  return length.pieces.slice(0, -1).map((piece) => {
+    at += piece.length - 2 * allowance;
+    return at + allowance;
+  });
+}
+
+/** A position of the border's axis at which a repeat begins, by the phase of the length's first piece. */
+function firstRepeat(border: BorderToDraw, length: BorderLength): number {
+  return length.from - allowanceOf(length) - (length.pieces[0]?.phase ?? 0);
+}
+
+function middleOf(points: readonly { readonly x: number; readonly y: number }[]) {
+  return {
+    x: points.reduce((sum, { x }) => sum + x, 0) / points.length,
+    y: points.reduce((sum, { y }) => sum + y, 0) / points.length,
+  };
+}
+
+function lengthSubject({ coveringName, layout, band }: BorderToDraw, length: BorderLength, style: LengthStyle): Subject {
+  const walls = [...new Set(spansAlong(layout.axis, length.from, length.to).map(({ wall }) => wall.id))];
+  const run = showLength(lengthOf(length.to - length.from), style);
+  const pieces = length.pieces.map(({ label, length: cut }) => `${label} of ${showLength(cut, style)}`);
+  const cut = length.pieces.length > 1 ? `joined from ${counted(length.pieces.length, 'piece')}, ${listed(pieces)}` : `cut as ${listed(pieces)}`;
+  return {
+    kind: 'border-length',
+    id: `${band.id} ${length.number}`,
+    says: `${capital(`length ${length.number + 1}`)} of ${coveringName} on ${walls.length > 1 ? `walls ${listed(walls)}` : `wall ${walls[0]}`}: ${run} of wall, ${cut}.`,
+  };
+}

@@ -1,0 +1,132 @@
+import type { Band, Border, Room, Wallcovering } from '../house/index.ts';
+import { laidWidthOf, matchOf } from '../house/index.ts';
+import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
+import type { LengthStyle } from '../units/index.ts';
+import { type BorderToDraw, borderShapes } from './elevation-border.ts';
+import { type Hanging, killSide, killWords, markShapes } from './elevation-marks.ts';
+import { ringShapes, stripShapes, type StripsToDraw } from './elevation-strips.ts';
+import { BELOW_FLOOR, dimensionShapes, edgeShapes, openingShapes, wallShapes } from './elevation-walls.ts';
+import { boundsOf } from './geometry.ts';
+import type { Bounds, Drawing, Shape } from './shapes.ts';
+import { areaBetween, below, bottomOfBand, ceilingAt, floorAt, positionOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
+import { textWidth } from './text-size.ts';
+import { counted, mismatchNoted, placeNamed, signed, wallsNamed } from './words.ts';
+
+/** One stretch of a band, with what the drawing says of it. */
+export interface ElevationFacts {
+  readonly room: Pick<Room, 'name'>;
+  readonly band: Band;
+  readonly covering: Wallcovering;
+  /** As it is called on the order. */
+  readonly coveringName: string;
+  readonly stretch: StretchLayout;
+  /** Borders that hang on the same walls. */
+  readonly borders?: readonly BorderToDraw[];
+}
+
+export interface BorderElevationFacts {
+  readonly room: Pick<Room, 'name'>;
+  readonly band: Band;
+  readonly covering: Border;
+  readonly coveringName: string;
+  readonly stretch: BorderLayout;
+}
+
+export interface ElevationOptions {
+  /** The pattern at true scale and phase; drawn unless it is false. */
+  readonly hasPattern?: boolean;
+}
+
+/**
+ * Draws a stretch of strips as the room's walls unrolled, from kill point to kill point.
+ *
+ * Shapes: lengths in units along the stretch's own axis, heights upwards as negative y, from the room's level datum.
+ * Walls stand side by side with their floor lines, raked ceilings, corners and openings; strips with seams, pieces
+ * over and under openings, a ring with the strip's number 1.5 m above the floor, the motif where each piece's phase
+ * puts it; start line, direction and kill point; dimensions. Everything but dimensions belongs to a subject.
+ * Example: walls of 12' 4", 10' 2", 12' 4", 10' 2" hung with strips of 20 1/2 in from the left of A give 27 rings, 26
+ * seams, the start line at the left end and the lozenge of the kill point, 7 3/8 in over, at the right end.
+ */
+export function drawElevation(facts: ElevationFacts, style: LengthStyle, options: ElevationOptions = {}): Drawing {
+  const { room, band, covering, coveringName, stretch, borders = [] } = facts;
+  const { grid, axis } = stretch;
+  const spans = spansAlong(axis, grid.from, grid.to);
+  const hasPattern = options.hasPattern ?? true;
+  const strips: StripsToDraw = { layout: stretch, band, covering, spans, style, hasPattern };
+  const isStruckOnTheRight = grid.origin < grid.from || grid.origin > grid.to;
+  const hanging: Hanging = {
+    ...stretch,
+    hasPattern: matchOf(covering) !== 'free',
+    top: topOfBand(band),
+    bottom: bottomOfBand(band),
+    startsAt: Math.min(grid.to, Math.max(grid.from, isStruckOnTheRight ? grid.origin + laidWidthOf(covering) : grid.origin)),
+    isBorder: false,
+  };
+  const shapes: readonly Shape[] = [
+    ...wallShapes(spans, style),
+    ...stripShapes(strips),
+    ...borders.flatMap((border) => borderShapes(border, spans, style, { hasPattern, hasRings: false })),
+    ...openingShapes(spans, style),
+    ...edgeShapes(spans, axis.isClosed),
+    ...dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style),
+    ...ringShapes(strips),
+    ...markShapes(spans, hanging, style),
+  ];
+  return elevation(shapes, spans, hanging, style, describeStrips(room, coveringName, stretch, spans, hanging, style));
+}
+
+/**
+ * Draws a stretch of a border in the same manner: its lengths with their ends and joints, numbered from 1.
+ *
+ * Example: a border round four walls gives four lengths; one on walls of 12' 4" from spools of 15 ft that may begin
+ * anywhere in a repeat of 20 1/2 in is in one piece, as 12' 6" is less than 13' 3 1/2".
+ */
+export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, options: ElevationOptions = {}): Drawing {
+  const { room, band, covering, coveringName, stretch } = facts;
+  const spans = spansAlong(stretch.axis, stretch.grid.from, stretch.grid.to);
+  const top = topOfBand(band);
+  const hanging: Hanging = {
+    ...stretch,
+    hasPattern: covering.repeat.length > 0,
+    top,
+    bottom: below(top, covering.width.length),
+    startsAt: positionOf(spans, stretch.start) ?? stretch.grid.from,
+    isBorder: true,
+  };
+  const shapes: readonly Shape[] = [
+    ...wallShapes(spans, style),
+    ...borderShapes({ layout: stretch, band, covering, coveringName }, spans, style, { hasPattern: options.hasPattern ?? true, hasRings: true }),
+    ...openingShapes(spans, style),
+    ...edgeShapes(spans, stretch.axis.isClosed),
+    ...dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style),
+    ...markShapes(spans, hanging, style),
+  ];
+  const walls = [...new Set(spans.map(({ wall }) => wall.id))];
+  const description = `${room.name}, ${wallsNamed(walls)} unrolled: ${coveringName} in ${counted(stretch.lengths.length, 'length')}, begun ${placeNamed(stretch.start, style)}. ${killWords(hanging, style)}`;
+  return elevation(shapes, spans, hanging, style, description);
+}
+
+function otherSide(side: 'left' | 'right'): 'left' | 'right' {
+  return side === 'left' ? 'right' : 'left';
+}
+
+function elevation(shapes: readonly Shape[], spans: readonly WallSpan[], hanging: Hanging, style: LengthStyle, description: string): Drawing {
+  const killed = killSide(hanging);
+  const notes = hanging.mismatch ? mismatchNoted(hanging.mismatch, hanging.hasPattern, style) : [];
+  const [noted, dimensioned] = [Math.max(1.2, ...notes.map((note) => textWidth(note) + 1.6)), 4.8];
+  const margin: Bounds = {
+    left: killed === 'left' ? noted : dimensioned,
+    top: 2.6,
+    right: killed === 'right' ? noted : dimensioned,
+    bottom: BELOW_FLOOR.dimensions + 3.4,
+  };
+  const bounds = boundsOf(spans.flatMap((span) => areaBetween(span, ceilingAt, floorAt)));
+  return { shapes, bounds, margin, scaleBar: style, description };
+}
+
+function describeStrips({ name }: Pick<Room, 'name'>, coveringName: string, { strips, grid, start }: StretchLayout, spans: readonly WallSpan[], hanging: Hanging, style: LengthStyle): string {
+  const walls = [...new Set(spans.map(({ wall }) => wall.id))];
+  const [first, last] = [strips[0]?.number ?? 0, strips.at(-1)?.number ?? 0];
+  const order = grid.direction === 'both' ? 'both ways' : `to the ${grid.direction}`;
+  return `${name}, ${wallsNamed(walls)} unrolled: ${coveringName} in ${counted(strips.length, 'strip')}, numbered ${signed(first)} to ${signed(last)}, hung ${order} from the line struck ${placeNamed(start, style)}. ${killWords(hanging, style)}`;
+}

@@ -1,0 +1,104 @@
+import type { Mismatch, StretchLayout } from '../setting-out/index.ts';
+import { type LengthStyle, UNITS_PER_METRE } from '../units/index.ts';
+import { BELOW_FLOOR } from './elevation-walls.ts';
+import { between } from './geometry.ts';
+import { ceilingAt, type Edge, floorAt, type WallSpan } from './spans.ts';
+import type { Shape, Subject } from './shapes.ts';
+import { mismatchNoted, mismatchSaid, placeNamed } from './words.ts';
+
+/** What the signs of a stretch need to know, whether strips or lengths hang on it. */
+export interface Hanging {
+  readonly grid: Pick<StretchLayout['grid'], 'from' | 'to' | 'direction' | 'origin' | 'lappedEnd'>;
+  readonly start: StretchLayout['start'];
+  readonly kill: StretchLayout['kill'];
+  readonly mismatch: Mismatch | null;
+  readonly hasPattern: boolean;
+  /** What of the wall the covering covers. */
+  readonly top: Edge;
+  readonly bottom: Edge;
+  /** Where on the elevation the first line is struck. */
+  readonly startsAt: number;
+  readonly isBorder: boolean;
+}
+
+/** At which end of the elevation the last joint is drawn: the end that the hanging comes to last. */
+export function killSide({ grid }: Pick<Hanging, 'grid'>): 'left' | 'right' {
+  return grid.direction === 'left' ? 'left' : 'right';
+}
+
+/** The start line, the arrow of direction and the kill point. */
+export function markShapes(spans: readonly WallSpan[], hanging: Hanging, style: LengthStyle): readonly Shape[] {
+  return [...startShapes(spans, hanging, style), ...directionShapes(spans, hanging), ...killShapes(spans, hanging, style)];
+}
+
+function spanAt(spans: readonly WallSpan[], x: number): WallSpan | null {
+  return spans.find(({ from, to }) => from <= x && x <= to) ?? spans.find(({ from }) => from >= x) ?? spans.at(-1) ?? null;
+}
+
+function startShapes(spans: readonly WallSpan[], { startsAt: x, start, isBorder }: Hanging, style: LengthStyle): readonly Shape[] {
+  const span = spanAt(spans, x);
+  if (!span) return [];
+  const [first, last] = [spans[0]!.from, spans.at(-1)!.to];
+  const [ceiling, floor] = [-ceilingAt(span, x), -floorAt(span, x)];
+  const subject: Subject = {
+    kind: 'start',
+    id: 'start',
+    says: isBorder ? `Start: the first length begins ${placeNamed(start, style)}.` : `Start: strike the first line ${placeNamed(start, style)}; strip 0 hangs on it.`,
+  };
+  const anchor = x - first < (last - first) / 20 ? 'start' : last - x < (last - first) / 20 ? 'end' : 'middle';
+  return [
+    { kind: 'line', from: { x, y: ceiling, down: -0.5 }, to: { x, y: floor, down: -1.1 }, pen: 'struck', subject },
+    { kind: 'sign', sign: 'bob', at: { x, y: floor, down: -1.1 }, turn: 0, pen: 'struck', subject },
+    { kind: 'text', at: { x, y: ceiling, down: -1.1, right: anchor === 'start' ? -0.2 : anchor === 'end' ? 0.2 : 0 }, anchor, height: 'mark', text: 'start', pen: 'struck', mayMove: -2, isNeeded: true, subject },
+  ];
+}
+
+function directionShapes(spans: readonly WallSpan[], { startsAt: x, grid }: Hanging): readonly Shape[] {
+  const [first, last] = [spans[0]?.from ?? 0, spans.at(-1)?.to ?? 0];
+  const span = spanAt(spans, x);
+  if (!span) return [];
+  const y = -Math.min(...spans.flatMap((each) => [floorAt(each, each.from), floorAt(each, each.to)]));
+  const says = grid.direction === 'both' ? 'Hang both ways from the start until the two ends meet.' : `Hang from the start to the ${grid.direction}.`;
+  const subject: Subject = { kind: 'direction', id: 'direction', says };
+  const arrow = (end: number): Shape[] =>
+    Math.abs(end - x) < UNITS_PER_METRE / 20
+      ? []
+      : [{ kind: 'line', from: { x, y, down: BELOW_FLOOR.arrow }, to: { x: end, y, down: BELOW_FLOOR.arrow }, pen: 'struck', hasArrow: true, subject }];
+  return [
+    ...(grid.direction === 'left' ? [] : arrow(Math.min(last, x + UNITS_PER_METRE))),
+    ...(grid.direction === 'right' ? [] : arrow(Math.max(first, x - UNITS_PER_METRE))),
+  ];
+}
+
+function killShapes(spans: readonly WallSpan[], hanging: Hanging, style: LengthStyle): readonly Shape[] {
+  const { kill, mismatch, hasPattern, grid } = hanging;
+  const side = killSide(hanging);
+  const span = side === 'left' ? spans[0] : spans.at(-1);
+  if (!kill || !mismatch || !span) return [];
+  const x = side === 'left' ? grid.from : grid.to;
+  const corner = kill.at === 0 && grid.lappedEnd ? 'in the inside corner ' : '';
+  const lap = grid.lappedEnd && !hanging.isBorder ? ' The last strip laps the first in that corner.' : '';
+  const subject: Subject = {
+    kind: 'kill',
+    id: 'kill',
+    says: `Kill point ${corner}${placeNamed(kill, style)}, where the last ${hanging.isBorder ? 'length' : 'strip'} meets the first: ${mismatchSaid(mismatch, hasPattern, style)}.${lap}`,
+  };
+  const y = -between(hanging.bottom(span, x), hanging.top(span, x), hanging.isBorder ? 0.5 : 0.8);
+  const notes = mismatchNoted(mismatch, hasPattern, style);
+  return [
+    { kind: 'sign', sign: 'lozenge', at: { x, y }, turn: 0, pen: 'cut', subject },
+    ...notes.map((text, index): Shape => ({
+      kind: 'text',
+      at: { x, y, right: side === 'left' ? -1.1 : 1.1, down: (index - (notes.length - 1) / 2) * 1.2 },
+      anchor: side === 'left' ? 'end' : 'start',
+      height: 'mark',
+      text,
+      pen: 'cut',
+      isNeeded: true,
+      subject,
+    })),
+  ];
+}
+
+export const killWords = (hanging: Hanging, style: LengthStyle): string =>
+  hanging.kill && hanging.mismatch ? `At the kill point, ${placeNamed(hanging.kill, style)}, ${mismatchSaid(hanging.mismatch, hanging.hasPattern, style)}.` : 'The stretch is open, so no pattern has to meet.';

@@ -1,0 +1,148 @@
+import type { Band, Wallcovering } from '../house/index.ts';
+import type { StretchLayout, Strip } from '../setting-out/index.ts';
+import { type LengthStyle, showLength, UNITS_PER_MILLIMETRE } from '../units/index.ts';
+import { type Motif, motifOf, motifOnPiece } from './motif.ts';
+import { above, areaBetween, bottomOfBand, type Edge, floorAt, partOfSpan, topOfBand, type WallSpan } from './spans.ts';
+import type { DrawnPoint, Shape, Subject } from './shapes.ts';
+import { capital, listed, placeNamed, signed } from './words.ts';
+
+/** Where the strips' numbers stand: 1.5 m above the floor. */
+const EYE_HEIGHT = 1500 * UNITS_PER_MILLIMETRE;
+
+export interface StripsToDraw {
+  readonly layout: StretchLayout;
+  readonly band: Pick<Band, 'from' | 'to'>;
+  readonly covering: Wallcovering;
+  readonly spans: readonly WallSpan[];
+  readonly style: LengthStyle;
+  readonly hasPattern: boolean;
+}
+
+/** What hangs on the walls: the strips' areas, the motif, the seams. */
+export function stripShapes(strips: StripsToDraw): readonly Shape[] {
+  const motif = strips.hasPattern ? motifOf(strips.covering) : null;
+  const drawn = strips.layout.strips.map((strip) => ({ strip, subject: stripSubject(strip, strips.style), areas: areasOf(strip, strips) }));
+  return [
+    ...drawn.flatMap(({ areas, subject }) => areas.map(({ points }): Shape => ({ kind: 'polygon', points, pen: 'none', fill: 'pattern', subject }))),
+    ...(motif ? [motifShape(motif, drawn, strips)] : []),
+    ...drawn.flatMap(({ areas, subject }) => areas.filter(({ piece }) => piece.part !== 'full').map(({ points }): Shape => ({ kind: 'polygon', points, pen: 'thin', fill: 'none', subject }))),
+    ...seamShapes(strips),
+  ];
+}
+
+/** The strips' numbers, painted last; one for each strip. */
+export function ringShapes(strips: StripsToDraw): readonly Shape[] {
+  return strips.layout.strips.flatMap((strip): Shape[] => {
+    const at = ringPlace(strip, strips);
+    return at ? [{ kind: 'ring', at, number: strip.number, subject: stripSubject(strip, strips.style) }] : [];
+  });
+}
+
+interface PieceArea {
+  readonly piece: Strip['pieces'][number];
+  readonly span: WallSpan;
+  readonly top: Edge;
+  readonly bottom: Edge;
+  readonly points: readonly DrawnPoint[];
+}
+
+/** What a strip covers on each wall; a strip cut above and below an opening has an area for each of the two. */
+function areasOf(strip: Strip, { band, spans }: StripsToDraw): readonly PieceArea[] {
+  const [top, bottom] = [topOfBand(band), bottomOfBand(band)];
+  return spans.flatMap((whole) => {
+    const span = partOfSpan(whole, strip.from, strip.to);
+    if (!span) return [];
+    const opening = span.wall.openings.find(({ from, to }) => span.shift + from <= span.from && span.to <= span.shift + to);
+    return strip.pieces.map((piece): PieceArea => {
+      const [upper, lower] = piece.part === 'below' && opening ? [above(opening.sill), bottom] : piece.part === 'above' && opening ? [top, above(opening.head)] : [top, bottom];
+      return { piece, span, top: upper, bottom: lower, points: areaBetween(span, upper, lower) };
+    });
+  });
+}
+
+function motifShape(motif: Motif, drawn: readonly { readonly strip: Strip; readonly areas: readonly PieceArea[] }[], { layout, covering }: StripsToDraw): Shape {
+  const lines = drawn.flatMap(({ strip, areas }) =>
+    areas.flatMap(({ piece, points }) => motifOnPiece(motif, layout.grid.origin + strip.number * motif.width, piece, points)),
+  );
+  return { kind: 'strokes', lines, pen: 'motif', spacing: Math.min(covering.repeat.length, motif.width) };
+}
+
+function seamShapes({ layout, band, spans, style }: StripsToDraw): readonly Shape[] {
+  const [top, bottom] = [topOfBand(band), bottomOfBand(band)];
+  return layout.strips.slice(1).flatMap((strip, index): Shape[] => {
+    const before = layout.strips[index]!;
+    const span = spans.find(({ from, to }) => from < strip.from && strip.from < to);
+    if (!span) return [];
+    const [x, place] = [strip.from, { wall: span.wall.id, at: strip.from - span.shift }];
+    const subject: Subject = {
+      kind: 'seam',
+      id: `${strip.number}`,
+      says: `Seam of strips ${signed(before.number)} and ${signed(strip.number)}, ${placeNamed(place as typeof layout.start, style)}.`,
+    };
+    return gapsIn(span, x, { top, bottom }).map(({ upper, lower }) => ({ kind: 'line', from: { x, y: -upper }, to: { x, y: -lower }, pen: 'thin', subject }));
+  });
+}
+
+/** What of the wall is left over and under the opening at a position, from the top down. */
+function gapsIn(span: WallSpan, x: number, band: { readonly top: Edge; readonly bottom: Edge }): readonly { readonly upper: number; readonly lower: number }[] {
+  const [highest, lowest] = [band.top(span, x), band.bottom(span, x)];
+  const opening = span.wall.openings.find(({ from, to }) => span.shift + from < x && x < span.shift + to);
+  if (!opening) return [{ upper: highest, lower: lowest }];
+  const [head, sill] = [above(opening.head)(span, x), above(opening.sill)(span, x)];
+  return [
+    { upper: highest, lower: Math.max(head, lowest) },
+    { upper: Math.min(sill, highest), lower: lowest },
+  ].filter(({ upper, lower }) => upper > lower);
+}
+
+/** The middle of what is seen of a strip at eye height; where that is an opening, the middle of its highest piece. */
+function ringPlace(strip: Strip, strips: StripsToDraw): DrawnPoint | null {
+  const areas = areasOf(strip, strips);
+  const largest = areas.toSorted((one, other) => sizeOf(other) - sizeOf(one))[0];
+  if (!largest) {
+    const span = strips.spans.find(({ from, to }) => from <= strip.from && strip.from <= to);
+    return span ? { x: strip.from, y: -ringHeight(span, strip.from, { top: topOfBand(strips.band), bottom: bottomOfBand(strips.band) }) } : null;
+  }
+  const { span } = largest;
+  const middle = (span.from + span.to) / 2;
+  const height = ringHeight(span, middle, largest);
+  const free = freeParts(span, height).toSorted((one, other) => other.to - other.from - (one.to - one.from))[0];
+  return { x: free ? (free.from + free.to) / 2 : middle, y: -height };
+}
+
+const sizeOf = ({ span, points }: PieceArea) => (span.to - span.from) * (points[3]!.y - points[0]!.y + points[2]!.y - points[1]!.y);
+
+function ringHeight(span: WallSpan, x: number, area: { readonly top: Edge; readonly bottom: Edge }): number {
+  const [top, bottom, eye] = [area.top(span, x), area.bottom(span, x), floorAt(span, x) + EYE_HEIGHT];
+  return bottom < eye && eye < top ? eye : (top + bottom) / 2;
+}
+
+/** A span without the openings that reach over a height. */
+function freeParts(span: WallSpan, height: number): readonly { readonly from: number; readonly to: number }[] {
+  let parts = [{ from: span.from, to: span.to }];
+  for (const { from, to, head, sill } of span.wall.openings) {
+    const [left, right] = [span.shift + from, span.shift + to];
+    const middle = (Math.max(left, span.from) + Math.min(right, span.to)) / 2;
+    if (height <= above(sill)(span, middle) || height >= above(head)(span, middle)) continue;
+    parts = parts.flatMap((part) => [
+      { from: part.from, to: Math.min(part.to, left) },
+      { from: Math.max(part.from, right), to: part.to },
+    ]).filter((part) => part.from < part.to);
+  }
+  return parts;
+}
+
+/** A strip's own words: where it hangs, what is cut for it and why it is cut so. */
+export function stripSubject(strip: Strip, style: LengthStyle): Subject {
+  const show = (length: (typeof strip)['cutWidth']) => showLength(length, style);
+  const walls = [...new Set(strip.parts.map(({ wall }) => wall))];
+  const where = walls.length > 1 ? `round the corner of walls ${listed(walls)}` : `on wall ${walls[0]}`;
+  const pieces = strip.pieces.map(({ label, length }) => `${label} of ${show(length)}`);
+  const isLapped = strip.cutWidth > strip.to - strip.from;
+  const sentences = [
+    `strip ${signed(strip.number)} ${where}, ${isLapped ? 'cut ' : ''}${show(strip.cutWidth)} wide: ${pieces.length === 0 ? 'nothing to cut' : listed(pieces)}`,
+    ...(isLapped ? ['it is cut wider to lap in the corner at the kill point'] : []),
+    ...(strip.pieces.some(({ part }) => part !== 'full') ? ['the opening holds its whole width'] : []),
+  ];
+  return { kind: 'strip', id: `${strip.number}`, says: sentences.map((sentence) => `${capital(sentence)}.`).join(' ') };
+}

@@ -1,0 +1,53 @@
+import type { LengthStyle } from '../units/index.ts';
+import { UNITS_PER_METRE } from '../units/index.ts';
+import type { RoomPlanOptions } from './plan-drawing.ts';
+import type { WallFace } from './plan-walls.ts';
+import type { Shape, Subject } from './shapes.ts';
+import { mismatchSaid, placeNamed } from './words.ts';
+
+/** Where the start line meets the floor, which way the strips go from there, and where the ends meet. */
+export function hangingOnPlan(faces: readonly WallFace[], hanging: NonNullable<RoomPlanOptions['hanging']>, style: LengthStyle): readonly Shape[] {
+  const index = faces.findIndex(({ wall }) => wall.id === hanging.start.wall);
+  const face = faces[index];
+  if (!face) return [];
+  const { start, kill, direction, mismatch = null } = hanging;
+  const subject: Subject = { kind: 'start', id: 'start', says: `Start: strike the first line ${placeNamed(start, style)}.` };
+  const point = face.at(start.at);
+  const killFace = kill ? faces.find(({ wall }) => wall.id === kill.wall) : undefined;
+  return [
+    ...(direction === 'left' ? [] : [arrow(face, start.at, Math.min(face.wall.length.length, start.at + UNITS_PER_METRE))]),
+    ...(direction === 'right' ? [] : [arrowToTheLeft(faces, index, start.at)]),
+    { kind: 'line', from: face.inward(point, -1), to: face.inward(point, 1.2), pen: 'struck', subject },
+    { kind: 'sign', sign: 'bob', at: face.inward(point, 1.2), turn: face.turn, pen: 'struck', subject },
+    ...(kill && killFace
+      ? [
+          {
+            kind: 'sign' as const,
+            sign: 'lozenge' as const,
+            at: killFace.inward(killFace.at(kill.at), -1.2),
+            turn: killFace.turn,
+            pen: 'cut' as const,
+            subject: {
+              kind: 'kill' as const,
+              id: 'kill',
+              says: `Kill point ${placeNamed(kill, style)}${mismatch ? `: ${mismatchSaid(mismatch, true, style)}` : ', where the last strip meets the first'}.`,
+            },
+          },
+        ]
+      : []),
+  ];
+}
+
+/** From the start towards the wall's left end, or on along the wall before it where the start stands there. */
+function arrowToTheLeft(faces: readonly WallFace[], index: number, at: number): Shape {
+  const face = faces[index]!;
+  if (at > UNITS_PER_METRE / 10) return arrow(face, at, Math.max(0, at - UNITS_PER_METRE));
+  const before = faces.at(index - 1)!;
+  const end = before.wall.length.length;
+  return arrow(before, end, Math.max(0, end - UNITS_PER_METRE));
+}
+
+function arrow(face: WallFace, from: number, to: number): Shape {
+  const subject: Subject = { kind: 'direction', id: from < to ? 'right' : 'left', says: `Hang from the start to the ${from < to ? 'right' : 'left'}.` };
+  return { kind: 'line', from: face.inward(face.at(from), 0.5), to: face.inward(face.at(to), 0.5), pen: 'struck', hasArrow: true, subject };
+}

@@ -1,0 +1,85 @@
+import { assert } from '../base/index.ts';
+import { explainCount } from '../cutting/index.ts';
+import type { House } from '../house/index.ts';
+import { isRollGoods, longestPiece, type OrderLine, type RollGoods } from '../ordering/index.ts';
+import { type Length, lengthOf, parseMoney, printMoney, showLength, showMoney } from '../units/index.ts';
+
+/** One line of arithmetic, with the rule it follows where there is one. */
+export interface WorkingLine {
+  readonly text: string;
+  readonly rule?: string;
+}
+
+export interface OrderWorking {
+  readonly needed: readonly WorkingLine[];
+  readonly toBuy: readonly WorkingLine[];
+  readonly price: readonly WorkingLine[];
+}
+
+/**
+ * How the figures of an order line were reached, in lines of arithmetic.
+ *
+ * Example: 9 needed, 1 spare, 4 in hand reads '9 needed + 1 spare - 4 in hand = 6'.
+ */
+export function explainOrderLine(house: House, line: OrderLine): OrderWorking {
+  const covering = house.coverings.find(({ id }) => id === line.covering);
+  assert(covering && isRollGoods(covering), 'an order line is of a covering in rolls');
+  return { needed: explainNeeded(house, line, covering), toBuy: explainToBuy(line, covering), price: explainPrice(house, line, covering) };
+}
+
+function explainNeeded(house: House, line: OrderLine, covering: RollGoods): readonly WorkingLine[] {
+  const show = (length: Length) => showLength(length, house.lengths);
+  const pieces = line.problems.flatMap((problem) => problem.pieces);
+  const counts = new Map<number, number>();
+  for (const { length, count } of pieces) counts.set(length, (counts.get(length) ?? 0) + count);
+  const byLength = [...counts].sort(([one], [other]) => other - one);
+  const listed = byLength.slice(0, 8).map(([length, count]) => `${count} × ${show(lengthOf(length))}`);
+  const all = pieces.reduce((sum, { count }) => sum + count, 0);
+  const safe = longestPiece(covering);
+  const lines: WorkingLine[] = [
+    { text: `${all} pieces: ${listed.join(', ')}${byLength.length > 8 ? ` and ${byLength.length - 8} other lengths` : ''}.`, rule: `trims of ${house.rules.trim.typed} at top and bottom; common practice, no source` },
+  ];
+  if (safe < covering.rollLength.length) {
+    lines.push({ text: `A roll of ${show(covering.rollLength.length)} may begin anywhere in the repeat of ${covering.repeat.typed}: from its first cut it surely gives ${show(safe)}.`, rule: 'worst case over every place in the pattern' });
+  }
+  const [problem] = line.problems;
+  const [type] = problem?.pieces ?? [];
+  if (problem && type && line.problems.length === 1 && problem.pieces.length === 1) {
+    const explained = explainCount({ rollLength: problem.rollLength, repeat: problem.repeat, length: type.length, count: type.count });
+    const perRoll = problem.rollStart === 'anywhere' ? explained.safe.perRoll : explained.best.perRoll;
+    lines.push({ text: `A piece every ${show(lengthOf(explained.spacing))} keeps the match: ${perRoll} to a roll.` });
+  }
+  lines.push({
+    text: line.isProvenMinimum
+      ? `Cut together: ${line.rollsNeeded} ${rolls(line.rollsNeeded)}. No way of cutting takes fewer.`
+      : `Cut together: ${line.rollsNeeded} ${rolls(line.rollsNeeded)}; fewer than ${line.lowerBound} is impossible, ${line.rollsNeeded === line.lowerBound + 1 ? 'one fewer is' : 'those between are'} not yet ruled out.`,
+    rule: 'lower bound by length and by count',
+  });
+  if (line.rooms.length > 1) lines.push({ text: `Room by room: ${line.rollsByRoom} ${rolls(line.rollsByRoom)}.` });
+  return lines;
+}
+
+function explainToBuy(line: OrderLine, covering: RollGoods): readonly WorkingLine[] {
+  const wanted = Math.max(0, line.rollsNeeded + line.spare - line.inHand);
+  const packs = line.packs.map(({ rolls: size, count }) => `${count} × ${size}`).join(' + ');
+  const lines: WorkingLine[] = [{ text: `${line.rollsNeeded} needed + ${line.spare} spare - ${line.inHand} in hand = ${wanted}.`, rule: 'one spare roll a pattern and run unless said otherwise; common practice, no source' }];
+  if (packs) lines.push({ text: `As sold: ${packs} = ${line.toBuy}${line.toBuy > wanted ? `, ${line.toBuy - wanted} more than wanted` : ''}.`, rule: 'the mixture of sale units that costs least' });
+  if (line.spareLacking > 0) lines.push({ text: `The run's offer ends there: ${line.spareLacking} of the spare is lacking.` });
+  if ('singlesPerRoll' in covering && covering.singlesPerRoll > 1) lines.push({ text: `The supplier calls that ${line.toBuy * covering.singlesPerRoll} single rolls.` });
+  return lines;
+}
+
+function explainPrice(house: House, line: OrderLine, covering: RollGoods): readonly WorkingLine[] {
+  if (line.price === null) return [{ text: 'A sale unit of this covering has no price yet.' }];
+  const units = covering.soldIn ?? [];
+  const terms = line.packs.map(({ rolls: size, count }) => {
+    const price = units.find((unit) => unit.rolls === size)?.price;
+    const parsed = price === undefined ? null : parseMoney(price, house.currency);
+    return `${count} × ${parsed?.ok ? printMoney(parsed.value, house.currency) : '?'}`;
+  });
+  return [{ text: `${terms.join(' + ') || 'nothing to buy'} = ${showMoney(line.price, house.currency)}.`, rule: 'prices as typed, tax as the supplier states it' }];
+}
+
+function rolls(count: number): string {
+  return count === 1 ? 'roll' : 'rolls';
+}

@@ -1,0 +1,30 @@
+import { failure, LARGEST_CALL_BYTES, type Reply } from '../../shared-core/contract/index.ts';
+import type { Office } from '../office/index.ts';
+import { isOwnFrame, type SenderFrame } from './security.ts';
+
+const LONGEST_METHOD_NAME = 100;
+
+/**
+ * Answers one call from the window.
+ *
+ * The argument goes on as the JSON that it stands for, as over the loopback transport, so that nothing but plain data
+ * reaches the office.
+ */
+export async function answerCall(office: Pick<Office, 'call'>, sender: SenderFrame | null, method: unknown, argument: unknown): Promise<Reply<unknown>> {
+  if (!isOwnFrame(sender)) return failure('bad-argument', 'Only the window of Struckline itself may call its office.');
+  if (typeof method !== 'string' || method.length > LONGEST_METHOD_NAME) return failure('bad-argument', 'A call names its method as a short text.');
+  const text = printJson(argument);
+  if (text === undefined) return failure('bad-argument', 'A call takes its argument as plain data.');
+  if (Buffer.byteLength(text) > LARGEST_CALL_BYTES) {
+    return failure('too-large', `This is larger than the ${LARGEST_CALL_BYTES / 1_000_000} MB that Struckline takes at once; a house is far smaller. Check that it is the right file.`);
+  }
+  return office.call(method, JSON.parse(text));
+}
+
+function printJson(value: unknown): string | undefined {
+  try {
+    return JSON.stringify(value);
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,32 @@
+import { homedir } from 'node:os';
+import { join } from 'node:path';
+import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session } from 'electron';
+import { openOffice } from '../office/index.ts';
+import { readSettings } from './settings.ts';
+import { startDesktop } from './start-desktop.ts';
+
+// A packed app is its own program; otherwise the first argument is the file that Electron was given to run.
+const argv = process.argv.slice(app.isPackaged ? 1 : 2);
+const houses = readSettings(argv, { environment: process.env, homeFolder: homedir(), currentFolder: process.cwd() });
+// As built: out/main/main.js
+const builtFolder = join(import.meta.dirname, '..');
+
+startDesktop(
+  {
+    app,
+    protocol,
+    ipcMain,
+    permissions: () => session.defaultSession,
+    setMenu: (template) => Menu.setApplicationMenu(Menu.buildFromTemplate(template)),
+    openWindow: (options) => new BrowserWindow(options),
+  },
+  {
+    rendererFolder: join(builtFolder, 'renderer'),
+    preloadFile: join(builtFolder, 'preload', 'preload.cjs'),
+    platform: process.platform,
+    openOffice: () => openOffice({ shell: 'desktop', ...houses }),
+  },
+).catch((error: unknown) => {
+  dialog.showErrorBox('Struckline could not start', `${error instanceof Error ? error.message : String(error)}\n\nHouses are kept in ${houses.folder}.`);
+  app.exit(1);
+});

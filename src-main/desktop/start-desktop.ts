@@ -1,0 +1,116 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { BrowserWindowConstructorOptions, MenuItemConstructorOptions } from 'electron';
+import { DESKTOP_CHANNEL } from '../../shared-core/contract/index.ts';
+import type { Office } from '../office/index.ts';
+import { answerCall } from './answer-call.ts';
+import type { ElectronCalls, PageCalls, WindowCalls } from './electron-calls.ts';
+import { APP_ADDRESS, APP_SCHEME, findServedFile, isOwnPage, SECURITY_HEADERS } from './security.ts';
+
+export interface DesktopSettings {
+  readonly rendererFolder: string;
+  readonly preloadFile: string;
+  readonly platform: NodeJS.Platform;
+  /** Called once, by the first instance only: two of them would have the same house files open. */
+  openOffice(): Office;
+}
+
+/** Runs the desktop shell; settles when its window has been asked to load the app. */
+export async function startDesktop(electron: ElectronCalls, settings: DesktopSettings): Promise<void> {
+  const { app, protocol, ipcMain } = electron;
+  if (!app.requestSingleInstanceLock()) {
+    app.quit();
+    return;
+  }
+  app.enableSandbox();
+  protocol.registerSchemesAsPrivileged([{ scheme: APP_SCHEME, privileges: { standard: true, secure: true } }]);
+  app.on('web-contents-created', (_event, page) => confine(page));
+  app.on('window-all-closed', () => app.quit());
+  await app.whenReady();
+
+  const office = settings.openOffice();
+  closeWithApp(app, office);
+  denyPermissions(electron);
+  protocol.handle(APP_SCHEME, (request) => serve(request, settings.rendererFolder));
+  ipcMain.handle(DESKTOP_CHANNEL, (event, method, argument) => answerCall(office, event.senderFrame, method, argument));
+  electron.setMenu(menuFor(settings.platform));
+
+  const window = electron.openWindow(windowOptions(settings.preloadFile));
+  window.once('ready-to-show', () => window.show());
+  app.on('second-instance', () => bringForward(window));
+  await window.loadURL(APP_ADDRESS);
+}
+
+export function windowOptions(preloadFile: string): BrowserWindowConstructorOptions {
+  return {
+    title: 'Struckline',
+    width: 1280,
+    height: 800,
+    show: false,
+    webPreferences: {
+      preload: preloadFile,
+      sandbox: true,
+      contextIsolation: true,
+      nodeIntegration: false,
+      nodeIntegrationInWorker: false,
+      nodeIntegrationInSubFrames: false,
+      webSecurity: true,
+      allowRunningInsecureContent: false,
+      webviewTag: false,
+      navigateOnDragDrop: false,
+      // Electron fetches its dictionaries from outside.
+      spellcheck: false,
+    },
+  };
+}
+
+function confine(page: PageCalls): void {
+  for (const event of ['will-navigate', 'will-redirect', 'will-frame-navigate'] as const) {
+    page.on(event, (navigation) => {
+      if (!isOwnPage(navigation.url)) navigation.preventDefault();
+    });
+  }
+  page.on('will-attach-webview', (event) => event.preventDefault());
+  page.setWindowOpenHandler(() => ({ action: 'deny' }));
+}
+
+function denyPermissions(electron: ElectronCalls): void {
+  const permissions = electron.permissions();
+  permissions.setPermissionRequestHandler((_contents, _permission, decide) => decide(false));
+  permissions.setPermissionCheckHandler(() => false);
+  permissions.setDevicePermissionHandler(() => false);
+}
+
+async function serve(request: Request, rendererFolder: string): Promise<Response> {
+  const file = findServedFile(request.method, request.url);
+  const content = file && (await readFile(join(rendererFolder, file.path)).catch(() => null));
+  return content
+    ? new Response(content, { headers: { ...SECURITY_HEADERS, 'Content-Type': file.type } })
+    : new Response('There is nothing at this address.', { status: 404, headers: { ...SECURITY_HEADERS, 'Content-Type': 'text/plain; charset=utf-8' } });
+}
+
+/** Holds the end of the app back until the office has closed every house file. */
+function closeWithApp(app: ElectronCalls['app'], office: Office): void {
+  let state: 'open' | 'closing' | 'closed' = 'open';
+  app.on('will-quit', (event) => {
+    if (state === 'closed') return;
+    event.preventDefault();
+    if (state === 'closing') return;
+    state = 'closing';
+    void office.close().finally(() => {
+      state = 'closed';
+      app.quit();
+    });
+  });
+}
+
+function bringForward(window: WindowCalls): void {
+  if (window.isMinimized()) window.restore();
+  window.focus();
+}
+
+/** Electron's own menu would offer pages of the network and the developer tools. */
+function menuFor(platform: NodeJS.Platform): MenuItemConstructorOptions[] {
+  const view: MenuItemConstructorOptions[] = [{ role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, { type: 'separator' }, { role: 'togglefullscreen' }];
+  return [...(platform === 'darwin' ? [{ role: 'appMenu' as const }] : []), { role: 'fileMenu' }, { role: 'editMenu' }, { label: 'View', submenu: view }, { role: 'windowMenu' }];
+}

@@ -1,0 +1,42 @@
+import { existsSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+
+export const USAGE = 'usage: npm start -- [--folder DIR] [FILE.struckline]';
+
+export interface HouseChoice {
+  readonly folder: string;
+  readonly firstFile: string | null;
+}
+
+export interface Surroundings {
+  readonly environment: Readonly<Record<string, string | undefined>>;
+  readonly homeFolder: string;
+  readonly currentFolder: string;
+}
+
+/** Which folder of houses to open, and which house first; a sentence where the arguments make no sense. */
+export function readSettings(argv: readonly string[], surroundings: Surroundings): HouseChoice | string {
+  let parsed;
+  try {
+    parsed = parseArgs({ args: [...argv], options: { folder: { type: 'string' } }, allowPositionals: true });
+  } catch (error) {
+    return `${(error as Error).message} (${USAGE})`;
+  }
+  const { values, positionals } = parsed;
+  if (values.folder === '') return `--folder takes the folder where houses are kept (${USAGE})`;
+  if (positionals.length > 1) return `${positionals.length} files were named; one can be opened at the start (${USAGE})`;
+  const folder = resolve(surroundings.currentFolder, values.folder ?? defaultFolder(surroundings));
+  const [named] = positionals;
+  if (named === undefined) return { folder, firstFile: null };
+  if (!named.endsWith('.struckline')) return `"${named}" is not the name of a house file, which ends in .struckline (${USAGE})`;
+  const file = resolve(surroundings.currentFolder, named);
+  if (values.folder !== undefined && dirname(file) !== folder) return `"${named}" does not lie in ${folder}; leave --folder out to open the folder that it lies in`;
+  return { folder: dirname(file), firstFile: basename(file) };
+}
+
+function defaultFolder({ environment, homeFolder }: Surroundings): string {
+  if (environment['STRUCKLINE_HOUSES']) return environment['STRUCKLINE_HOUSES'];
+  const documents = join(homeFolder, 'Documents');
+  return join(existsSync(documents) ? documents : homeFolder, 'Struckline');
+}

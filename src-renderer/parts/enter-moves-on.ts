@@ -1,0 +1,23 @@
+/**
+ * A sheet that is typed top to bottom: Enter leaves the field and goes to the next one, as Tab does.
+ *
+ * What a field does when it is left is the field's own affair; a field that handles Enter itself prevents it here.
+ */
+export function enterMovesOn(sheet: HTMLElement): { destroy(): void } {
+  const onKey = (event: KeyboardEvent): void => {
+    const { target } = event;
+    if (event.key !== 'Enter' || event.defaultPrevented || !(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+    event.preventDefault();
+    const fields = [...sheet.querySelectorAll<HTMLElement>('input:not([type=checkbox], :disabled), select:not(:disabled)')];
+    const next = fields[fields.indexOf(target) + 1];
+    if (next) focusField(next);
+    else target.blur();
+  };
+  sheet.addEventListener('keydown', onKey);
+  return { destroy: () => sheet.removeEventListener('keydown', onKey) };
+}
+
+export function focusField(field: HTMLElement): void {
+  field.focus();
+  if (field instanceof HTMLInputElement) field.select();
+}

@@ -1,0 +1,181 @@
+import { type Band, type Border, type Covering, type Edit, endsOf, type Room, type Wallcovering } from '../../../shared-core/house/index.ts';
+import { type LengthStyle, lengthOf, parseMeasure, printLength } from '../../../shared-core/units/index.ts';
+import { sayFaults } from '../../parts/say-fault.ts';
+import type { HouseState } from '../../state/house.svelte.ts';
+
+type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
+type Facts = Record<string, Json>;
+
+interface NewCovering {
+  readonly kind: 'wallcovering' | 'border';
+  readonly patternNumber: string;
+  readonly name: string;
+  readonly width: string;
+  readonly rollLength: string;
+  readonly repeat: string;
+}
+
+/** The coverings of the house, the one that is looked at, and the edits its sheet makes. */
+export class CoveringsSheet {
+  readonly #house: HouseState;
+  chosenId = $state<string | null>(null);
+  /** The covering being typed; null while one that exists is looked at. */
+  draft = $state<NewCovering | null>(null);
+  draftTrouble = $state<string | null>(null);
+  bandTrouble = $state<Readonly<Record<string, string | null>>>({});
+
+  constructor(house: HouseState) {
+    this.#house = house;
+  }
+
+  get chosen(): Covering | null {
+    const { coverings } = this.#house.shown;
+    return coverings.find(({ id }) => id === this.chosenId) ?? coverings[0] ?? null;
+  }
+
+  begin(kind: NewCovering['kind']): void {
+    this.draft = { kind, patternNumber: '', name: '', width: '', rollLength: '', repeat: '' };
+    this.draftTrouble = null;
+  }
+
+  async add(): Promise<boolean> {
+    const { draft } = this;
+    if (!draft) return false;
+    const missing = [draft.width === '' && 'its width', draft.rollLength === '' && (draft.kind === 'border' ? 'the length of a spool' : 'the length of a roll')].find(Boolean);
+    this.draftTrouble = missing ? `The ${draft.kind} wants ${missing}.` : null;
+    if (missing) return false;
+    const taken = this.#house.saved.coverings.map(({ id }) => id);
+    const id = freeId(draft.name || draft.patternNumber || draft.kind, taken);
+    const { kind, patternNumber, name, width, rollLength, repeat } = draft;
+    const covering = { id, kind, width, rollLength, ...(patternNumber ? { patternNumber } : {}), ...(name ? { name } : {}), ...(repeat ? { repeat } : {}) };
+    this.draftTrouble = sayFaults(await this.#house.edit({ kind: 'add-covering', covering }));
+    if (this.draftTrouble) return false;
+    this.draft = null;
+    this.chosenId = id;
+    return true;
+  }
+
+  change = async (facts: Facts): Promise<string | null> => {
+    const { chosen } = this;
+    return chosen && sayFaults(await this.#house.edit({ kind: 'change-covering', covering: chosen.id, facts }));
+  };
+
+  preview(facts: Facts | null): void {
+    const { chosen } = this;
+    this.#house.preview(chosen && facts ? { kind: 'change-covering', covering: chosen.id, facts } : null);
+  }
+
+  changeText = (key: string) => (typed: string) => this.change({ [key]: typed.trim() === '' ? null : typed.trim() });
+
+  changeNumber = (key: string) => async (typed: string) => {
+    if (typed.trim() === '') return this.change({ [key]: null });
+    return /^\d+$/.test(typed.trim()) ? this.change({ [key]: Number(typed) }) : 'This takes a whole number.';
+  };
+
+  /** No repeat means that strips need not match, and none without one can. */
+  changeRepeat = async (typed: string): Promise<string | null> => {
+    const parsed = parseMeasure(typed);
+    const isNone = parsed.ok && parsed.value.length === 0;
+    return this.change({ repeat: typed, ...(isNone && this.chosen?.kind === 'wallcovering' ? { match: 'free', dropBy: null } : {}) });
+  };
+
+  changeMatch = (match: 'free' | 'straight' | 'drop') => this.change({ match, dropBy: match === 'drop' ? '1/2' : null });
+
+  changeUnit(index: number, unit: { readonly rolls: string; readonly price: string }): Promise<string | null> {
+    const units = saleUnits(this.chosen).map((other, place) => (place === index ? unit : other));
+    return this.#setUnits(units);
+  }
+
+  addUnit(): Promise<string | null> {
+    return this.#setUnits([...saleUnits(this.chosen), { rolls: '1', price: '' }]);
+  }
+
+  removeUnit(index: number): Promise<string | null> {
+    return this.#setUnits(saleUnits(this.chosen).filter((_, place) => place !== index));
+  }
+
+  async #setUnits(units: readonly { readonly rolls: string; readonly price: string }[]): Promise<string | null> {
+    if (units.some(({ rolls }) => !/^\d+$/.test(rolls.trim()))) return 'A sale unit takes a whole number of rolls.';
+    const soldIn = units.map(({ rolls, price }) => ({ rolls: Number(rolls), ...(price.trim() === '' ? {} : { price: price.trim() }) }));
+    return this.change({ soldIn: soldIn.length === 0 ? null : soldIn });
+  }
+
+  remove(): Promise<string | null> {
+    const { chosen } = this;
+    return this.#edit(chosen && { kind: 'remove-covering', covering: chosen.id });
+  }
+
+  /** The bands of the chosen covering, room by room. */
+  get hung(): readonly { readonly room: Room; readonly band: Band }[] {
+    const { chosen } = this;
+    return this.#house.shown.rooms.flatMap((room) => room.bands.filter(({ covering }) => covering === chosen?.id).map((band) => ({ room, band })));
+  }
+
+  /** Rooms with walls in which the chosen covering does not hang yet. */
+  get bareRooms(): readonly Room[] {
+    const hung = new Set(this.hung.map(({ room }) => room.id));
+    return this.#house.shown.rooms.filter((room) => room.walls.length > 0 && !hung.has(room.id));
+  }
+
+  async hang(room: Room): Promise<void> {
+    const { chosen } = this;
+    if (!chosen) return;
+    const walls = room.walls.map(({ id }) => id);
+    const id = freeId(chosen.kind === 'border' ? 'border' : 'main', room.bands.map((band) => band.id));
+    const band = { id, covering: chosen.id, walls, ...(chosen.kind === 'border' ? underCeiling(room, chosen, this.#house.shown.lengths) : {}) };
+    this.bandTrouble = { ...this.bandTrouble, [room.id]: await this.#edit({ kind: 'add-band', room: room.id, band }) };
+  }
+
+  takeDown = (room: string, band: string) => this.#edit({ kind: 'remove-band', room, band });
+
+  changeBand = (room: string, band: string, facts: Facts) => this.#edit({ kind: 'change-band', room, band, facts });
+
+  async toggleWall(room: Room, band: Band, wall: string): Promise<void> {
+    const walls = room.walls.map(({ id }) => id).filter((id) => (id === wall ? !band.walls.includes(id) : band.walls.includes(id)));
+    const facts: Facts = { walls, ...(band.layout && !layoutStands(band.layout, walls) ? { layout: null } : {}) };
+    const trouble = await (walls.length === 0 ? this.takeDown(room.id, band.id) : this.changeBand(room.id, band.id, facts));
+    this.bandTrouble = { ...this.bandTrouble, [room.id]: trouble };
+  }
+
+  setEdge = (room: string, band: string, key: 'from' | 'to') => async (typed: string) => {
+    const word = key === 'from' ? 'floor' : 'ceiling';
+    const plain = typed.trim().toLowerCase();
+    if (plain === '' || word.startsWith(plain)) return this.changeBand(room, band, { [key]: word });
+    const parsed = parseMeasure(typed, this.#house.shown.lengths);
+    if (!parsed.ok) return `This takes ‘${word}’ or a height above the floor. ${parsed.faults.map(({ message }) => message).join(' ')}.`;
+    return this.changeBand(room, band, { [key]: parsed.value.typed });
+  };
+
+  async #edit(edit: Edit | null): Promise<string | null> {
+    return edit && sayFaults(await this.#house.edit(edit));
+  }
+}
+
+/** The covering's sale units as the sheet's fields show them. */
+export function saleUnits(covering: Covering | null): readonly { readonly rolls: string; readonly price: string }[] {
+  if (!covering || (covering.kind !== 'wallcovering' && covering.kind !== 'border')) return [];
+  return (covering.soldIn ?? []).map(({ rolls, price }) => ({ rolls: String(rolls), price: price ?? '' }));
+}
+
+export function isEditable(covering: Covering): covering is Wallcovering | Border {
+  return covering.kind === 'wallcovering' || covering.kind === 'border';
+}
+
+/** A border's usual place: its upper edge at the ceiling of the lowest wall. */
+function underCeiling(room: Room, border: Border, style: LengthStyle): { readonly from: string; readonly to: string } {
+  const lowest = Math.min(...room.walls.map((wall) => Math.min(endsOf(wall.height).left, endsOf(wall.height).right)));
+  const print = (height: number) => printLength(lengthOf(Math.max(0, height)), style);
+  return { from: print(lowest - border.width.length), to: print(lowest) };
+}
+
+function layoutStands(layout: NonNullable<Band['layout']>, walls: readonly string[]): boolean {
+  return walls.includes(layout.start.wall) && (layout.kill === 'start' || walls.includes(layout.kill.wall));
+}
+
+function freeId(wanted: string, taken: readonly string[]): string {
+  const stem = wanted.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 30) || 'covering';
+  if (!taken.includes(stem)) return stem;
+  let number = 2;
+  while (taken.includes(`${stem}-${number}`)) number += 1;
+  return `${stem}-${number}`;
+}

@@ -1,0 +1,193 @@
+import { type Edit, type Opening, OPENING_KINDS, type Room, type Wall } from '../../../shared-core/house/index.ts';
+import { type LengthStyle, type Measure, parseMeasure } from '../../../shared-core/units/index.ts';
+import { sayFaults } from '../../parts/say-fault.ts';
+import type { HouseState } from '../../state/house.svelte.ts';
+
+/** One length as text, or two for the left and the right end. */
+type Height = string | [string, string];
+export type OpeningKind = Opening['kind'];
+export const OPENING_WORDS: readonly (readonly [OpeningKind, string])[] = OPENING_KINDS.map((kind) => [kind, kind === 'furniture' ? 'fitted furniture' : kind]);
+
+const TURN_WORDS = ['inside', 'outside', 'straight'] as const;
+
+/** The survey sheet of one room: what is typed in it, and the edits that it makes. */
+export class SurveySheet {
+  readonly #house: HouseState;
+  wallId = $state<string | null>(null);
+  /** The wall being typed at the foot of the sheet. */
+  newWall = $state({ length: '', turn: 'inside' });
+  newWallTrouble = $state<string | null>(null);
+  #newHeight = $state.raw<{ readonly text: string; readonly height: Height } | null>(null);
+  newOpening = $state<{ kind: OpeningKind; from: string; width: string; height: string; sill: string }>(emptyOpening('door'));
+  newOpeningTrouble = $state<string | null>(null);
+
+  constructor(house: HouseState) {
+    this.#house = house;
+  }
+
+  get room(): Room | null {
+    return this.#house.room;
+  }
+
+  get wall(): Wall | null {
+    const walls = this.room?.walls ?? [];
+    return walls.find(({ id }) => id === this.wallId) ?? walls[0] ?? null;
+  }
+
+  /** The height that a new wall gets: as typed, else that of the last wall. */
+  get height(): string {
+    const last = this.room?.walls.at(-1)?.height;
+    return this.#newHeight?.text ?? (last ? heightText(last) : '');
+  }
+
+  get #heightOfNew(): Height | null {
+    const last = this.room?.walls.at(-1)?.height;
+    return this.#newHeight?.height ?? (last ? ('typed' in last ? last.typed : [last[0].typed, last[1].typed]) : null);
+  }
+
+  async addRoom(): Promise<void> {
+    const taken = new Set(this.#house.saved.rooms.map(({ id }) => id));
+    let number = this.#house.saved.rooms.length + 1;
+    while (taken.has(`room${number}`)) number += 1;
+    const id = `room${number}`;
+    this.#newHeight = null;
+    this.wallId = null;
+    this.newWallTrouble = null;
+    await this.#house.edit({ kind: 'add-room', room: { id, name: `Room ${number}` } });
+    this.#house.roomId = id;
+  }
+
+  removeRoom(room: Room): Promise<unknown> {
+    return this.#house.edit({ kind: 'remove-room', room: room.id });
+  }
+
+  changeRoom = (facts: Record<string, string | null>) => this.#make((room) => ({ kind: 'change-room', room: room.id, facts }));
+
+  /** Sets the height of new walls, and of every wall that had the height shown before. */
+  async setHeight(typed: string): Promise<string | null> {
+    const read = readHeightTyped(typed, this.#house.shown.lengths);
+    if ('trouble' in read) return read.trouble;
+    const { height } = read;
+    const before = this.height;
+    const same = this.room?.walls.filter((wall) => heightText(wall.height) === before).map(({ id }) => id) ?? [];
+    const trouble = same.length === 0 ? null : await this.#make((room) => ({ kind: 'change-walls', room: room.id, walls: same, facts: { height } }));
+    if (trouble === null) this.#newHeight = same.length === 0 ? { text: typed, height } : null;
+    return trouble;
+  }
+
+  changeWall = (wall: string, facts: Record<string, Height | null>) => this.#make((room) => ({ kind: 'change-wall', room: room.id, wall, facts }));
+
+  previewWall(wall: string, typed: string | null): void {
+    const { room } = this;
+    this.#house.preview(room && typed !== null ? { kind: 'change-wall', room: room.id, wall, facts: { length: typed } } : null);
+  }
+
+  previewNewWall(typed: string | null): void {
+    const { room } = this;
+    const height = this.#heightOfNew;
+    this.#house.preview(room && typed !== null && height !== null ? { kind: 'add-wall', room: room.id, wall: { id: this.nextWallId(room), length: typed, height } } : null);
+  }
+
+  async addWall(): Promise<boolean> {
+    const { room } = this;
+    const { length, turn } = this.newWall;
+    const read = readTurnTyped(turn);
+    const height = this.#heightOfNew;
+    if (!room) return false;
+    this.newWallTrouble =
+      length === '' ? 'A wall wants its length.' : height === null ? 'Say how high the walls are, in the field above.' : read === null ? TURN_HELP : null;
+    if (this.newWallTrouble || read === null || height === null) return false;
+    const id = this.nextWallId(room);
+    this.newWallTrouble = await this.#make(() => ({ kind: 'add-wall', room: room.id, wall: { id, length, height, turn: read } }));
+    if (this.newWallTrouble) return false;
+    this.newWall = { length: '', turn: 'inside' };
+    this.wallId = id;
+    return true;
+  }
+
+  removeWall = (wall: string) => this.#make((room) => ({ kind: 'remove-wall', room: room.id, wall }));
+
+  async setWallHeight(wall: string, typed: string): Promise<string | null> {
+    const read = readHeightTyped(typed, this.#house.shown.lengths);
+    return 'trouble' in read ? read.trouble : this.changeWall(wall, { height: read.height });
+  }
+
+  async setTurn(wall: string, typed: string): Promise<string | null> {
+    const turn = readTurnTyped(typed);
+    return turn === null ? TURN_HELP : this.changeWall(wall, { turn });
+  }
+
+  changeOpening = (opening: string, facts: Record<string, string | boolean | null>) =>
+    this.#make((room) => ({ kind: 'change-opening', room: room.id, wall: this.wall!.id, opening, facts }));
+
+  removeOpening = (opening: string) => this.#make((room) => ({ kind: 'remove-opening', room: room.id, wall: this.wall!.id, opening }));
+
+  chooseNewKind(kind: OpeningKind): void {
+    this.newOpening = { ...this.newOpening, kind, sill: this.newOpening.sill === '' || this.newOpening.sill === '0 in' ? emptyOpening(kind).sill : this.newOpening.sill };
+  }
+
+  async addOpening(): Promise<boolean> {
+    const { room, wall } = this;
+    const { kind, from, width, height, sill } = this.newOpening;
+    if (!room || !wall) return false;
+    const missing = [from === '' && 'how far it is from the left end', width === '' && 'its width', height === '' && 'its height', sill === '' && 'the height of its sill'].find(Boolean);
+    this.newOpeningTrouble = missing ? `The ${kind} wants ${missing}.` : null;
+    if (this.newOpeningTrouble) return false;
+    const id = freeId(kind, wall.openings.map((opening) => opening.id));
+    const isFirstDoor = kind === 'door' && !room.walls.some(({ openings }) => openings.some(({ entrance }) => entrance));
+    const opening = { id, kind, from, width, height, sill, ...(isFirstDoor ? { entrance: true } : {}) };
+    this.newOpeningTrouble = await this.#make(() => ({ kind: 'add-opening', room: room.id, wall: wall.id, opening }));
+    if (this.newOpeningTrouble) return false;
+    this.newOpening = emptyOpening('door');
+    return true;
+  }
+
+  nextWallId(room: Room): string {
+    const letters = Array.from({ length: 26 }, (_, index) => String.fromCharCode(65 + index));
+    const taken = new Set(room.walls.map(({ id }) => id));
+    return letters.find((letter) => !taken.has(letter)) ?? freeId('W', [...taken]);
+  }
+
+  async #make(edit: (room: Room) => Edit): Promise<string | null> {
+    const { room } = this;
+    return room ? sayFaults(await this.#house.edit(edit(room))) : null;
+  }
+}
+
+const TURN_HELP = 'A corner is inside, outside or straight on, or its inner angle in degrees, such as 135.';
+
+function emptyOpening(kind: OpeningKind) {
+  return { kind, from: '', width: '', height: '', sill: kind === 'window' ? '' : '0 in' };
+}
+
+/** A turn as typed: a word or its beginning, or the inner angle in degrees with or without its mark. */
+export function readTurnTyped(typed: string): string | null {
+  const plain = typed.trim().toLowerCase().replace(/\s*(°|deg|degrees)$/, '');
+  const word = plain === '' ? undefined : TURN_WORDS.find((candidate) => candidate.startsWith(plain));
+  if (word) return word;
+  return /^\d{1,3}([.,]\d{1,2})?$/.test(plain) ? plain.replace(',', '.') : null;
+}
+
+export function heightText(height: Measure | readonly [Measure, Measure]): string {
+  return 'typed' in height ? height.typed : `${height[0].typed} to ${height[1].typed}`;
+}
+
+type HeightRead = { readonly height: Height } | { readonly trouble: string };
+
+/** A height as typed: one length, or two with 'to' between them where the ceiling slopes along the wall. */
+export function readHeightTyped(typed: string, style: LengthStyle): HeightRead {
+  const ends = typed.split(/\s+to\s+/i).map((end) => parseMeasure(end, style));
+  const [left, right] = ends;
+  const wrong = ends.find((end) => !end.ok);
+  if (wrong && !wrong.ok) return { trouble: `${wrong.faults.map(({ message }) => message).join(' ')}. Nothing was changed.` };
+  if (ends.length > 2) return { trouble: "A height is one length, or two for the left and the right end, such as 8' to 9' 6\"." };
+  if (!left?.ok) return { trouble: 'A height takes a length.' };
+  return { height: right?.ok ? [left.value.typed, right.value.typed] : left.value.typed };
+}
+
+function freeId(stem: string, taken: readonly string[]): string {
+  if (!taken.includes(stem)) return stem;
+  let number = 2;
+  while (taken.includes(`${stem}${number}`)) number += 1;
+  return `${stem}${number}`;
+}

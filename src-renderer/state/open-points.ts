@@ -1,0 +1,56 @@
+import type { House } from '../../shared-core/house/index.ts';
+import type { HousePlan } from '../../shared-core/plan/index.ts';
+import { CLOSING_ERROR_WORTH_A_LOOK } from '../../shared-core/survey/index.ts';
+import type { Place } from './app.svelte.ts';
+
+export interface OpenPoint {
+  readonly words: string;
+  readonly stops: boolean;
+}
+
+/** What is still open at each place, in a few words; null where nothing is. */
+export function openPoints(house: House, plan: HousePlan | null): Readonly<Record<Place, OpenPoint | null>> {
+  return {
+    survey: surveyPoint(house, plan),
+    coverings: coveringsPoint(house),
+    'set-out': setOutPoint(plan),
+    order: orderPoint(plan),
+  };
+}
+
+function surveyPoint(house: House, plan: HousePlan | null): OpenPoint | null {
+  if (house.rooms.length === 0) return look('no room yet');
+  const bare = house.rooms.filter((room) => room.walls.length === 0).length;
+  if (bare > 0) return look(count(bare, 'room without walls', 'rooms without walls'));
+  const gaping = plan?.rooms.filter(({ outline }) => outline.isClosed && outline.closingError > CLOSING_ERROR_WORTH_A_LOOK).length ?? 0;
+  return gaping > 0 ? look(count(gaping, 'room does not close', 'rooms do not close')) : null;
+}
+
+function coveringsPoint(house: House): OpenPoint | null {
+  if (house.coverings.length === 0) return look('none yet');
+  const bare = house.rooms.filter((room) => room.walls.length > 0 && room.bands.length === 0).length;
+  return bare > 0 ? look(count(bare, 'room bare', 'rooms bare')) : null;
+}
+
+function setOutPoint(plan: HousePlan | null): OpenPoint | null {
+  const bands = plan?.rooms.flatMap((room) => room.bands) ?? [];
+  const slivers = bands.flatMap((band) => (band.kind === 'strips' ? band.stretches : [])).reduce((sum, stretch) => sum + stretch.slivers, 0);
+  return slivers > 0 ? look(count(slivers, 'sliver', 'slivers')) : null;
+}
+
+function orderPoint(plan: HousePlan | null): OpenPoint | null {
+  if (!plan) return null;
+  if (plan.problems.length > 0) return { words: count(plan.problems.length, "thing can't be met", "things can't be met"), stops: true };
+  const unpriced = plan.order.filter(({ price }) => price === null).length;
+  if (unpriced > 0) return look(count(unpriced, 'line without price', 'lines without price'));
+  const unknown = plan.order.filter(({ run }) => run === null).length;
+  return unknown > 0 ? look(count(unknown, 'run not known', 'runs not known')) : null;
+}
+
+function look(words: string): OpenPoint {
+  return { words, stops: false };
+}
+
+function count(number: number, one: string, many: string): string {
+  return `${number} ${number === 1 ? one : many}`;
+}

@@ -1,0 +1,210 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { DESKTOP_CHANNEL, LARGEST_CALL_BYTES } from '../../shared-core/contract/index.ts';
+import { startDesktop } from '../../src-main/desktop/start-desktop.ts';
+import { makeWindow } from '../loopback/serving.ts';
+import { OWN_FRAME, preventable, StandInElectron } from './stand-in.ts';
+
+let folder: string;
+let electron: StandInElectron;
+let calls: { method: string; argument: unknown }[];
+let closings: (() => void)[];
+
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'struckline-desktop-'));
+  electron = new StandInElectron();
+  calls = [];
+  closings = [];
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+const start = () =>
+  startDesktop(electron.calls, {
+    rendererFolder: makeWindow(folder),
+    preloadFile: join(folder, 'preload.cjs'),
+    platform: 'linux',
+    openOffice: () => {
+      electron.log.push('open office');
+      return {
+        call: async (method, argument) => {
+          calls.push({ method, argument });
+          return { ok: true, value: argument };
+        },
+        close: () => new Promise((resolve) => closings.push(resolve)),
+      };
+    },
+  });
+
+test('starts in the order that Electron asks for, and is fenced in before the page is loaded', async () => {
+  await start();
+  expect(electron.log).toEqual([
+    'enableSandbox',
+    'registerSchemesAsPrivileged',
+    'ready',
+    'open office',
+    'permissions',
+    'handle app',
+    `listen ${DESKTOP_CHANNEL}`,
+    'openWindow',
+    'load app://struckline/',
+  ]);
+});
+
+test('a second instance ends before it opens anything', async () => {
+  electron.isSecondInstance = true;
+  await start();
+  expect(electron.log).toEqual(['quit', 'ended']);
+});
+
+test('the first instance comes forward where a second is started', async () => {
+  await start();
+  electron.log.length = 0;
+  electron.emit('second-instance');
+  expect(electron.log).toEqual(['restore', 'focus']);
+});
+
+test('the window is opened with every protection that Electron has', async () => {
+  await start();
+  expect(electron.windows).toEqual([
+    {
+      title: 'Struckline',
+      width: 1280,
+      height: 800,
+      show: false,
+      webPreferences: {
+        preload: join(folder, 'preload.cjs'),
+        sandbox: true,
+        contextIsolation: true,
+        nodeIntegration: false,
+        nodeIntegrationInWorker: false,
+        nodeIntegrationInSubFrames: false,
+        webSecurity: true,
+        allowRunningInsecureContent: false,
+        webviewTag: false,
+        navigateOnDragDrop: false,
+        spellcheck: false,
+      },
+    },
+  ]);
+  electron.emitOfWindow('ready-to-show');
+  expect(electron.log.at(-1)).toBe('show');
+});
+
+test('the protocol has the rights of a secure site and no others', async () => {
+  await start();
+  expect(electron.schemes).toEqual([{ scheme: 'app', privileges: { standard: true, secure: true } }]);
+});
+
+test('every permission is denied', async () => {
+  await start();
+  expect(electron.askPermission()).toEqual([false, false, false]);
+});
+
+test('the menu offers neither the developer tools nor pages of the network', async () => {
+  await start();
+  expect(JSON.stringify(electron.menu)).not.toMatch(/devtools|help|reload/i);
+  expect(electron.menu.map(({ role, label }) => role ?? label)).toEqual(['fileMenu', 'editMenu', 'View', 'windowMenu']);
+});
+
+describe('a page', () => {
+  test.each(['will-navigate', 'will-redirect', 'will-frame-navigate'])('goes nowhere but to itself (%s)', async (event) => {
+    await start();
+    const page = electron.createPage();
+    const isPrevented = (address: string) => {
+      const navigation = preventable(address);
+      page.emit(event, navigation);
+      return navigation.isPrevented;
+    };
+    expect(isPrevented('app://struckline/')).toBe(false);
+    expect(isPrevented('https://struckline.example/')).toBe(true);
+    expect(isPrevented('app://struckline/assets/index.js')).toBe(true);
+    expect(isPrevented('file:///etc/passwd')).toBe(true);
+  });
+
+  test('opens no window and takes in no web view', async () => {
+    await start();
+    const page = electron.createPage();
+    expect(page.openWindow()).toEqual({ action: 'deny' });
+    const attaching = preventable();
+    page.emit('will-attach-webview', attaching);
+    expect(attaching.isPrevented).toBe(true);
+  });
+});
+
+describe('the protocol', () => {
+  test('serves the window with the headers that fence it in', async () => {
+    await start();
+    const answer = await electron.fetch('app://struckline/');
+    expect(await answer.text()).toContain('<title>window</title>');
+    expect(Object.fromEntries(answer.headers)).toMatchObject({
+      'content-type': 'text/html; charset=utf-8',
+      'content-security-policy': expect.stringMatching(/^default-src 'none'; script-src 'self'; /),
+      'x-content-type-options': 'nosniff',
+      'referrer-policy': 'no-referrer',
+      'cross-origin-opener-policy': 'same-origin',
+    });
+    expect((await electron.fetch('app://struckline/assets/index-4f2A_b.js')).headers.get('content-type')).toBe('text/javascript; charset=utf-8');
+  });
+
+  test.each(['app://struckline/assets/gone.js', 'app://struckline/../secret.js', 'app://struckline/notes.txt', 'app://elsewhere/'])('has nothing at %s', async (address) => {
+    await start();
+    const answer = await electron.fetch(address);
+    expect([answer.status, answer.headers.get('content-security-policy')]).toEqual([404, expect.stringMatching(/^default-src 'none'/)]);
+    expect(await answer.text()).toBe('There is nothing at this address.');
+  });
+});
+
+describe('a call', () => {
+  test('of the window reaches the office as plain data', async () => {
+    await start();
+    expect(await electron.invoke('open-house', { file: 'Home.struckline', more: undefined, when: new Date(0), list: new Map([[1, 2]]) })).toMatchObject({ ok: true });
+    expect(calls).toStrictEqual([{ method: 'open-house', argument: { file: 'Home.struckline', when: '1970-01-01T00:00:00.000Z', list: {} } }]);
+  });
+
+  test.each([
+    ['a frame that is gone', null],
+    ['another site', { url: 'https://struckline.example/', parent: null }],
+    ['a file', { url: 'file:///struckline/index.html', parent: null }],
+    ['another host of the protocol', { url: 'app://elsewhere/', parent: null }],
+    ['a frame within the page', { url: 'app://struckline/', parent: OWN_FRAME }],
+    ['an empty page', { url: 'about:blank', parent: null }],
+    ['a page that is not the app', { url: 'app://struckline/icon.svg', parent: null }],
+  ])('of %s is refused', async (_who, frame) => {
+    await start();
+    expect(await electron.invoke('open-house', {}, frame)).toMatchObject({ ok: false, error: { code: 'bad-argument' } });
+    expect(calls).toEqual([]);
+  });
+
+  test('is refused where it is no call at all', async () => {
+    await start();
+    const ring: Record<string, unknown> = {};
+    ring['ring'] = ring;
+    for (const [method, argument] of [[undefined, {}], [7, {}], [{}, {}], ['x'.repeat(101), {}], ['open-house', undefined], ['open-house', 1n], ['open-house', ring]]) {
+      expect(await electron.invoke(method, argument)).toMatchObject({ ok: false, error: { code: 'bad-argument' } });
+    }
+    expect(calls).toEqual([]);
+  });
+
+  test('is refused where it is too large, counted in bytes', async () => {
+    await start();
+    const letters = '\u00e9'.repeat(LARGEST_CALL_BYTES / 2);
+    expect(await electron.invoke('open-house', letters)).toMatchObject({ ok: false, error: { code: 'too-large' } });
+    expect(calls).toEqual([]);
+    expect(await electron.invoke('open-house', letters.slice(1))).toMatchObject({ ok: true });
+  });
+});
+
+describe('the end', () => {
+  test('waits until the office has closed the house files, however often it is asked for', async () => {
+    await start();
+    electron.log.length = 0;
+    electron.emit('window-all-closed');
+    electron.calls.app.quit();
+    expect(electron.log).toEqual(['quit', 'held back', 'quit', 'held back']);
+    expect(closings).toHaveLength(1);
+    closings[0]?.();
+    await expect.poll(() => electron.log.slice(4)).toEqual(['quit', 'ended']);
+  });
+});

@@ -1,0 +1,19 @@
+import { defineConfig } from '@playwright/test';
+import { BROWSER_ARGUMENTS, findBrowser } from './browser.ts';
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '*.e2e.ts',
+  outputDir: '../../test-results',
+  fullyParallel: false,
+  workers: 1,
+  retries: 0,
+  timeout: 60_000,
+  reporter: [['list']],
+  use: {
+    browserName: 'chromium',
+    viewport: { width: 1280, height: 800 },
+    trace: 'retain-on-failure',
+    launchOptions: { executablePath: findBrowser(), args: BROWSER_ARGUMENTS },
+  },
+});

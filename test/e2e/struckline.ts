@@ -1,0 +1,65 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { test as base } from '@playwright/test';
+
+const ROOT = new URL('../..', import.meta.url).pathname;
+
+export interface Running {
+  /** The address with its one-time token, as it was printed. */
+  readonly address: string;
+  readonly folder: string;
+  stop(): Promise<void>;
+}
+
+/** Starts the app as its user would, in a loopback window's server, on a folder of houses. */
+export async function startStruckline(folder: string, ...more: readonly string[]): Promise<Running> {
+  const child = spawn(process.execPath, ['src-main/start.ts', '--loopback', '--folder', folder, ...more], {
+    cwd: ROOT,
+    env: { ...process.env, DISPLAY: '', WAYLAND_DISPLAY: '' },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const address = await readAddress(child);
+  return {
+    address,
+    folder,
+    stop: () =>
+      new Promise((resolve) => {
+        child.once('exit', () => resolve());
+        child.kill('SIGINT');
+      }),
+  };
+}
+
+function readAddress(child: ChildProcess): Promise<string> {
+  return new Promise((resolve, reject) => {
+    let printed = '';
+    const read = (chunk: Buffer) => {
+      printed += chunk.toString();
+      const found = /http:\/\/127\.0\.0\.1:\d+\/\?token=[\w-]+/.exec(printed);
+      if (found) resolve(found[0]);
+    };
+    child.stdout?.on('data', read);
+    child.stderr?.on('data', read);
+    child.once('exit', (status) => reject(new Error(`Struckline stopped with ${status} before it printed an address: ${printed}`)));
+  });
+}
+
+export async function temporaryFolder(): Promise<string> {
+  return mkdtemp(join(tmpdir(), 'struckline-'));
+}
+
+/** A test with the app running on an empty folder of houses. */
+export const test = base.extend<{ running: Running }>({
+  // eslint-disable-next-line no-empty-pattern
+  running: async ({}, use) => {
+    const folder = await temporaryFolder();
+    const running = await startStruckline(folder);
+    await use(running);
+    await running.stop();
+    await rm(folder, { recursive: true });
+  },
+});
+
+export { expect } from '@playwright/test';
