@@ -82,7 +82,7 @@ export function findReleaseHost(environment: Environment): string {
   return mirror && URL.canParse(mirror) ? new URL(mirror).origin : RELEASE_HOST;
 }
 
-function findElectronProgram(): string | null {
+export function findElectronProgram(): string | null {
   try {
     const program = join(ELECTRON_FOLDER, 'dist', readFileSync(join(ELECTRON_FOLDER, 'path.txt'), 'utf8'));
     return existsSync(program) ? program : null;

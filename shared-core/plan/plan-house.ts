@@ -95,6 +95,11 @@ function roomWarnings(room: Room, coverings: ReadonlyMap<string, Covering>, hous
   if (outline.isClosed && outline.closingError > CLOSING_ERROR_WORTH_A_LOOK) {
     warnings.push({ room: room.id, message: `The walls of ${room.name} miss each other by ${showLength(outline.closingError, house.lengths)} where the last meets the first. Measure again, or leave it if the room is out of square.` });
   }
+  for (const wall of room.walls) {
+    if (wall.plumbRight && Math.abs(wall.plumbRight.length) > house.rules.insideWrap.length) {
+      warnings.push({ room: room.id, message: `The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}. The plan does not widen the strip for it: measure it at top, middle and bottom.` });
+    }
+  }
   const hung = [...room.bands.map((band) => band.covering), ...(room.ceiling ? [room.ceiling.covering] : [])];
   for (const id of new Set(hung)) {
     const covering = coverings.get(id);

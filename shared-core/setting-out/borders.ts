@@ -2,7 +2,7 @@ import type { Band, Border, Rules } from '../house/index.ts';
 import { type Length, lengthOf, modulo } from '../units/index.ts';
 import { type Axis, cornersWithin, layAxis, onWall, unroll, type WallPlace } from './axis.ts';
 import { type Grid, placeGrid } from './grid.ts';
-import { swallows } from './heights.ts';
+import { edgeOver, swallows, topOf } from './heights.ts';
 import type { Mismatch, Piece } from './strips.ts';
 import type { Stretch } from './stretch.ts';
 
@@ -47,8 +47,8 @@ export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rul
     const { wall } = onWall(axis, from);
     const count = (counts.get(wall) ?? 0) + 1;
     counts.set(wall, count);
-    const spans = joinedSpans(from - allowance, to + allowance, surelyGiven, 2 * allowance);
-    const top = band.to === 'ceiling' ? lengthOf(0) : band.to.length;
+    const spans = joinedSpans(from - allowance, to + allowance, surelyGiven, { lap: 2 * allowance, least: 3 * allowance + rules.sliver.length });
+    const top = lengthOf(Math.max(...unroll(axis, from, to).map((part) => edgeOver(topOf(band, part.wall), part.wall.length, part.from - part.shift, part.to - part.shift).highest)));
     return {
       number,
       from,
@@ -60,7 +60,7 @@ export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rul
         length: lengthOf(span.to - span.from),
         phase: phaseAt(span.from),
         top,
-        bottom: lengthOf(Math.max(0, top - covering.width.length)),
+        bottom: lengthOf(top - covering.width.length),
       })),
     };
   });
@@ -96,10 +96,17 @@ function runsOf(axis: Axis, grid: Grid, band: Band): readonly (readonly [number,
   return runs;
 }
 
-/** Spans no longer than a spool surely gives, each lapping the one before it. */
-function joinedSpans(from: number, to: number, longest: number, lap: number): readonly { readonly from: number; readonly to: number }[] {
-  if (to - from <= longest || longest <= lap) return [{ from, to }];
-  return [{ from, to: from + longest }, ...joinedSpans(from + longest - lap, to, longest, lap)];
+interface Joint {
+  readonly lap: number;
+  /** The shortest piece worth a joint: its allowance, its lap and more of the wall than a sliver. */
+  readonly least: number;
+}
+
+/** Spans no longer than a spool surely gives, each lapping the one before it; no joint leaves a sliver at the end. */
+function joinedSpans(from: number, to: number, longest: number, joint: Joint): readonly { readonly from: number; readonly to: number }[] {
+  if (to - from <= longest || longest <= joint.lap + joint.least) return [{ from, to }];
+  const end = Math.min(from + longest, Math.max(to - joint.least + joint.lap, from + joint.least));
+  return [{ from, to: end }, ...joinedSpans(end - joint.lap, to, longest, joint)];
 }
 
 function mismatchOf(run: number, repeat: number): Mismatch {

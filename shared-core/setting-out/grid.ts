@@ -33,7 +33,7 @@ export function placeGrid(axis: Axis, laidWidth: Length, layout: Layout | undefi
   const isHere = layout !== undefined && axis.walls.some(({ wall }) => wall.id === layout.start.wall);
   const direction = isHere ? layout.direction : 'right';
   const start = isHere ? { wall: layout.start.wall, at: layout.start.at.length } : firstStart(axis);
-  const edge = (isHere ? layout.start.edge : undefined) ?? (isHere && direction === 'left' && !axis.isClosed && isAtRightEnd(axis, start) ? 'right' : 'left');
+  const edge = (isHere ? layout.start.edge : undefined) ?? (!axis.isClosed && isAtRightEnd(axis, start) ? 'right' : 'left');
   const origin = onAxis(axis, start) - edgeShift(edge, laidWidth);
   if (!axis.isClosed) return { origin, from: 0, to: axis.length, lappedEnd: null, direction };
 

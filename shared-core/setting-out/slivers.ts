@@ -14,6 +14,7 @@ import { interrupts } from './heights.ts';
  */
 export function countSlivers(axis: Axis, grid: Grid, laidWidth: Length, band: Band, rules: Rules): number {
   const sliver = rules.sliver.length;
+  const roundCorner = Math.max(sliver, rules.minOutsideWrap.length);
   const isSeam = (from: number, to: number, includesEnds: boolean): number => {
     const least = Math.max(from, grid.from) + (includesEnds ? 0 : 1);
     const most = Math.min(to, grid.to) - (includesEnds ? 0 : 1);
@@ -27,7 +28,7 @@ export function countSlivers(axis: Axis, grid: Grid, laidWidth: Length, band: Ba
   for (const corner of cornersWithin(axis, grid.from, grid.to)) {
     count +=
       corner.kind === 'outside'
-        ? isSeam(corner.from - sliver + 1, corner.to + sliver - 1, true)
+        ? isSeam(corner.from - roundCorner + 1, corner.to + roundCorner - 1, true)
         : isSeam(corner.from - sliver, corner.from, false) + isSeam(corner.to, corner.to + sliver, false);
   }
   for (const part of unroll(axis, grid.from, grid.to)) {

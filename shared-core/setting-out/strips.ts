@@ -5,15 +5,15 @@ import { type Axis, layAxis, onWall, unroll, type WallPlace } from './axis.ts';
 import { type Grid, placeGrid } from './grid.ts';
 import { aboveFloor, bottomOf, type EdgeRange, edgeOver, topOf } from './heights.ts';
 import { countSlivers } from './slivers.ts';
-import type { Stretch } from './stretch.ts';
+import type { Stretch, StretchWall } from './stretch.ts';
 
 /** A piece to be cut: all of it covering, trims included. */
 export interface Piece {
-  /** Wall, running number on it and, over or under an opening, which: `A1`, `A3 above`. */
+  /** Wall, running number on it and, at an opening, where: `A1`, `A3 above`. */
   readonly label: string;
   /** Number of the strip it belongs to; of the length, for a border. */
   readonly strip: number;
-  readonly part: 'full' | 'above' | 'below' | 'length' | 'joined';
+  readonly part: 'full' | 'above' | 'between' | 'below' | 'length' | 'joined';
   readonly length: Length;
   /** Where its top edge lies in the repeat; 0 for a free match. */
   readonly phase: Length;
@@ -176,29 +176,48 @@ function partsOf(axis: Axis, from: number, to: number): readonly AxisPart[] {
 
 type AxisPart = ReturnType<typeof unroll>[number];
 interface CoveredRange extends EdgeRange {
-  readonly part: 'full' | 'above' | 'below';
+  readonly part: Piece['part'];
 }
 
-/** What a strip covers in height: all of it, or above and below an opening that holds its whole width. */
+/** What a strip covers in height: all of it, or what openings that take its whole width leave of it. */
 function coveredRanges(parts: readonly AxisPart[], band: Band): readonly CoveredRange[] {
   const ranges = parts.map((part) => {
     const [left, right] = [part.from - part.shift, part.to - part.shift];
     const top = edgeOver(topOf(band, part.wall), part.wall.length, left, right).highest;
     const bottom = edgeOver(bottomOf(band, part.wall), part.wall.length, left, right).lowest;
-    return { part, left, right, top, bottom };
+    return { wall: part.wall, left, right, top, bottom };
   });
-  const whole = { part: 'full' as const, highest: Math.max(...ranges.map(({ top }) => top)), lowest: Math.min(...ranges.map(({ bottom }) => bottom)) };
+  const whole = { highest: Math.max(...ranges.map(({ top }) => top)), lowest: Math.min(...ranges.map(({ bottom }) => bottom)) };
   const [only] = ranges;
-  if (!only || ranges.length > 1) return [whole];
-  const { wall } = only.part;
-  const opening = wall.openings.find(({ from, to }) => from <= only.left && only.right <= to);
-  if (!opening) return [whole];
-  const head = edgeOver(aboveFloor(wall, opening.head), wall.length, only.left, only.right).lowest;
-  const sill = edgeOver(aboveFloor(wall, opening.sill), wall.length, only.left, only.right).highest;
-  if (sill >= whole.highest || head <= whole.lowest) return [whole];
-  const above = { part: 'above' as const, highest: whole.highest, lowest: head };
-  const below = { part: 'below' as const, highest: sill, lowest: whole.lowest };
-  return [above, below].filter(({ highest, lowest }) => highest > lowest);
+  const holes = only && ranges.length === 1 ? holesOver(only.wall, only.left, only.right) : [];
+  const left = holes.reduce<readonly EdgeRange[]>(
+    (kept, hole) => kept.flatMap((range) => [{ lowest: Math.max(range.lowest, hole.highest), highest: range.highest }, { lowest: range.lowest, highest: Math.min(range.highest, hole.lowest) }].filter(({ lowest, highest }) => highest > lowest)),
+    [whole],
+  );
+  if (left.length === 1 && left[0]!.lowest === whole.lowest && left[0]!.highest === whole.highest) return [{ part: 'full', ...whole }];
+  return left.map((range) => ({
+    part: range.highest === whole.highest ? 'above' : range.lowest === whole.lowest ? 'below' : 'between',
+    ...range,
+  }));
+}
+
+/** Heights at which openings, one or several side by side, take a strip's whole width; the highest first. */
+function holesOver(wall: StretchWall, left: number, right: number): readonly EdgeRange[] {
+  const open = wall.openings
+    .filter(({ from, to }) => from < right && to > left)
+    .map(({ from, to, sill, head }) => ({
+      from,
+      to,
+      lowest: edgeOver(aboveFloor(wall, sill), wall.length, left, right).highest,
+      highest: edgeOver(aboveFloor(wall, head), wall.length, left, right).lowest,
+    }));
+  const heights = [...new Set(open.flatMap(({ lowest, highest }) => [lowest, highest]))].sort((one, other) => other - one);
+  return heights.slice(1).flatMap((lowest, index) => {
+    const highest = heights[index]!;
+    const across = open.filter((opening) => opening.lowest <= lowest && opening.highest >= highest).sort((one, other) => one.from - other.from);
+    const reached = across.reduce((end, { from, to }) => (from <= end ? Math.max(end, to) : end), left);
+    return reached >= right ? [{ lowest, highest }] : [];
+  });
 }
 
 function mismatchOf(grid: Grid, covering: Wallcovering, first: number, last: number): Mismatch {

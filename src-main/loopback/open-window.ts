@@ -11,7 +11,7 @@ export interface Machine {
 }
 
 export interface OpenedWindow {
-  /** Settles when the window's process has ended, for whatever reason. */
+  /** Settles when the window's process has ended, for whatever reason; the profile is there until `close`. */
   readonly closed: Promise<void>;
   /** Ends the window's process and clears its profile away. */
   close(): Promise<void>;
@@ -101,7 +101,7 @@ export async function openWindow(address: string, machine: Machine): Promise<Ope
   }
   const closed = hasEnded(child) ? Promise.resolve() : new Promise<void>((resolve) => child.once('exit', () => resolve()));
   return {
-    closed: closed.then(() => clear(profile)),
+    closed,
     async close() {
       child.kill('SIGTERM');
       const forced = setTimeout(() => child.kill('SIGKILL'), CLOSING_MILLISECONDS);

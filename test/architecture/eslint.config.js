@@ -14,11 +14,11 @@ const impure = (name, instead) => ({ name, message: `shared-core is the same on 
 const NEVER_RIGHT = [
   'array-callback-return', 'for-direction', 'no-async-promise-executor', 'no-case-declarations', 'no-compare-neg-zero',
   'no-cond-assign', 'no-constant-binary-expression', 'no-debugger', 'no-delete-var', 'no-dupe-else-if', 'no-duplicate-case',
-  'no-empty', 'no-empty-character-class', 'no-eval', 'no-ex-assign', 'no-fallthrough', 'no-global-assign', 'no-implied-eval',
-  'no-irregular-whitespace', 'no-loss-of-precision', 'no-misleading-character-class', 'no-new-func', 'no-prototype-builtins',
-  'no-regex-spaces', 'no-self-assign', 'no-self-compare', 'no-sparse-arrays', 'no-template-curly-in-string', 'no-throw-literal',
-  'no-unsafe-finally', 'no-unsafe-optional-chaining', 'no-useless-catch', 'no-useless-escape', 'no-var', 'require-yield',
-  'use-isnan',
+  'no-empty', 'no-empty-character-class', 'no-empty-pattern', 'no-eval', 'no-ex-assign', 'no-fallthrough', 'no-global-assign',
+  'no-implied-eval', 'no-irregular-whitespace', 'no-loss-of-precision', 'no-misleading-character-class', 'no-new-func',
+  'no-prototype-builtins', 'no-regex-spaces', 'no-self-assign', 'no-self-compare', 'no-sparse-arrays',
+  'no-template-curly-in-string', 'no-throw-literal', 'no-unsafe-finally', 'no-unsafe-optional-chaining', 'no-useless-catch',
+  'no-useless-escape', 'no-var', 'require-yield', 'use-isnan',
 ];
 
 export default tseslint.config(

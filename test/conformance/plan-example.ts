@@ -16,10 +16,14 @@ export interface Example {
 export interface Counted {
   readonly strips: number;
   readonly rolls: number;
+  /** The longest piece, trims included, in units. */
+  readonly longest: number;
   /** The most pieces that are cut from one roll. */
   readonly mostFromARoll: number;
   /** The most from the top of one piece to the top of the next in a roll, in units; 0 where no roll gives two. */
   readonly spacing: number;
+  /** In minor units of the house's currency; null where the covering has no price. */
+  readonly price: number | null;
 }
 
 /** Neither trim nor wraps: the example's figures already hold what it allows, or it allows nothing. */
@@ -43,10 +47,13 @@ export function planExample({ walls, height, covering, band, rules }: Example): 
   const strips = plan.rooms.flatMap(({ bands }) => bands).flatMap((planned) =>
     planned.kind === 'strips' ? planned.stretches.flatMap((stretch) => stretch.strips) : planned.stretches.flatMap((stretch) => stretch.lengths),
   );
+  const prices = plan.order.map(({ price }) => price);
   return {
     strips: strips.length,
     rolls: plan.order.reduce((sum, { rollsNeeded }) => sum + rollsNeeded, 0),
+    longest: Math.max(...rolls.flatMap(({ cuts }) => cuts.map(({ placed }) => placed.piece.length))),
     mostFromARoll: Math.max(...rolls.map(({ cuts }) => cuts.length)),
     spacing: Math.max(0, ...rolls.flatMap(({ cuts }) => cuts.slice(1).map(({ from }, index) => from - cuts[index]!.from))),
+    price: prices.reduce<number | null>((sum, price) => (sum === null || price === null ? null : sum + price), 0),
   };
 }

@@ -7,7 +7,6 @@ import { readSettings as readLoopbackSettings } from '../../src-main/loopback/se
 describe('a file of the window', () => {
   test.each([
     ['app://struckline/', 'index.html', 'text/html; charset=utf-8'],
-    ['app://struckline', 'index.html', 'text/html; charset=utf-8'],
     ['app://struckline/icon.svg', 'icon.svg', 'image/svg+xml'],
     ['app://struckline/assets/index-4f2A_b.js', 'assets/index-4f2A_b.js', 'text/javascript; charset=utf-8'],
     ['app://struckline/assets/plan-worker-x.js?worker', 'assets/plan-worker-x.js', 'text/javascript; charset=utf-8'],

@@ -60,10 +60,10 @@ export class CoveringsSheet {
     return chosen && sayFaults(await this.#house.edit({ kind: 'change-covering', covering: chosen.id, facts }));
   };
 
-  preview(facts: Facts | null): void {
+  previewLength = (key: string) => (typed: string | null): void => {
     const { chosen } = this;
-    this.#house.preview(chosen && facts ? { kind: 'change-covering', covering: chosen.id, facts } : null);
-  }
+    this.#house.preview(chosen && typed !== null ? { kind: 'change-covering', covering: chosen.id, facts: { [key]: typed } } : null);
+  };
 
   changeText = (key: string) => (typed: string) => this.change({ [key]: typed.trim() === '' ? null : typed.trim() });
 
