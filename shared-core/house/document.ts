@@ -8,6 +8,7 @@ import type { House, HouseDocument } from './types.ts';
 
 /** No house of people comes near this; noise does. */
 export const LARGEST_DOCUMENT_CHARACTERS = 8_000_000;
+const DEEPEST_FACTS = 20;
 
 /**
  * Reads an exchange document's text as a house.
@@ -39,8 +40,19 @@ export function decodeHouse(raw: unknown): Outcome<House> {
 
 /** Decodes facts by their schema; each fault's path begins with `at`. */
 export function decodeFacts<Schema extends z.ZodType>(schema: Schema, raw: unknown, at: string): Outcome<z.output<Schema>> {
+  if (isDeeperThan(raw, DEEPEST_FACTS)) return fault(at, `${at === '' ? 'This ' : ''}is nested more than ${DEEPEST_FACTS} deep; facts of a house never are`);
   const result = z.safeDecode(schema, raw as z.input<Schema>);
   return result.success ? good(result.data) : bad(result.error.issues.flatMap((issue) => toFaults(issue, at)));
+}
+
+/** Walked level by level, because what is nested without end would end a recursion first. */
+function isDeeperThan(raw: unknown, levels: number): boolean {
+  let level: readonly unknown[] = [raw];
+  for (let depth = 0; depth <= levels; depth += 1) {
+    level = level.flatMap((value) => (typeof value === 'object' && value !== null ? Object.values(value) : []));
+    if (level.length === 0) return false;
+  }
+  return true;
 }
 
 /** A house as an exchange document, lengths as they were typed. */
@@ -93,9 +105,6 @@ function toFaults(issue: z.core.$ZodIssue, at: string): Fault[] {
     // rather than 'not a list of two'.
     const understood = issue.errors.flat().find((inner) => inner.code === 'custom' || inner.path.length > 0 || inner.code === 'unrecognized_keys');
     if (understood) return toFaults({ ...understood, path: [...issue.path, ...understood.path] }, at);
-    if ('discriminator' in issue && typeof issue.discriminator === 'string') {
-      return [{ path: printPath([...issue.path, issue.discriminator], at), message: issue.message }];
-    }
   }
   return [{ path: printPath(issue.path, at), message: issue.message }];
 }

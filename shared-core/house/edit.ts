@@ -37,7 +37,7 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('set-stock', { stock: listOf(runQuantity, 'stock entries', 2000) }),
   edit('set-offers', { offers: listOf(runQuantity, 'offers', 2000) }),
   edit('set-deliveries', { deliveries: listOf(delivery, 'deliveries', 5000) }),
-]);
+], { error: 'is not an edit; it takes an object with a kind that names one' });
 
 /** An edit as it is sent: in the exchange document's spelling. */
 export type Edit = z.input<typeof editSchema>;

@@ -88,8 +88,8 @@ export function setOutStrips(stretch: Stretch, band: Band, covering: Wallcoverin
       to,
       cutWidth: lengthOf(cutWidth),
       parts: parts.map((part) => ({ wall: part.wall.id, from: lengthOf(part.from - part.shift), to: lengthOf(part.to - part.shift) })),
-      pieces: coveredRanges(parts, band).map(({ part, lowest, highest }) => ({
-        label: part === 'full' ? name : `${name} ${part}`,
+      pieces: coveredRanges(parts, band).map(({ part, lowest, highest }, index, all) => ({
+        label: part === 'full' ? name : `${name} ${part}${part === 'between' && all.length > 3 ? ` ${index}` : ''}`,
         strip: number,
         part,
         length: lengthOf(highest - lowest + 2 * pattern.trim),

@@ -58,8 +58,6 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
     if (isSigningIn(request)) return;
     if (!isSignedIn(request)) return refuse(request, reply, 401, USED_UP);
     if (request.method !== (isCall(request) ? 'POST' : 'GET')) return refuse(request, reply, 405, 'Pages are read by GET, calls are made by POST.');
-    if (!isCall(request)) return;
-    if (Number(request.headers['content-length'] ?? 0) > LARGEST_CALL_BYTES) return refuseSize(request, reply);
   });
 
   server.get('/*', async (request, reply) => {
@@ -89,7 +87,7 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
   );
 
   server.setErrorHandler((error: FastifyError, request, reply) => {
-    if (error.statusCode === 413) return refuseSize(request, reply);
+    if (error.statusCode === 413) return refuse(request, reply, 413, TOO_LARGE, 'too-large');
     const status = error.statusCode ?? 500;
     return status < 500
       ? refuse(request, reply, status, `The call was not understood: ${error.message}.`)
@@ -107,10 +105,6 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
 function refuse(request: FastifyRequest, reply: FastifyReply, status: number, message: string, code: ErrorCode = 'bad-argument'): FastifyReply {
   reply.code(status);
   return isCall(request) ? reply.send(failure(code, message.trim())) : reply.type('text/plain; charset=utf-8').send(message);
-}
-
-function refuseSize(request: FastifyRequest, reply: FastifyReply): FastifyReply {
-  return refuse(request, reply, 413, TOO_LARGE, 'too-large');
 }
 
 function pathOf(request: FastifyRequest): string {

@@ -41,7 +41,7 @@ export const IMPORT_TABLE: readonly TableRow[] = [
   // The manifest tells the program its own version.
   { place: 'src-main/office', imports: ['src-main/store', 'src-main/documents', CORE, 'package.json'], nodeBuiltins: true },
   { place: 'src-main/desktop', imports: ['src-main/office', ...core('contract')], packages: ['electron'], nodeBuiltins: true },
-  { place: 'src-main/loopback', imports: ['src-main/office', ...core('contract')], packages: ['fastify', '@fastify/cookie', '@fastify/static'], nodeBuiltins: true },
+  { place: 'src-main/loopback', imports: ['src-main/office', ...core('contract')], packages: ['fastify', '@fastify/cookie'], nodeBuiltins: true },
   { place: 'src-main/command-line', imports: ['src-main/office'], typesOf: [CORE], nodeBuiltins: true },
   { place: 'src-main/start.ts', imports: [], nodeBuiltins: true },
 
