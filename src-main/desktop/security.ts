@@ -1,56 +1,13 @@
+import { findServedFile, type ServedFile } from '../office/index.ts';
+
 export const APP_SCHEME = 'app';
 const APP_HOST = 'struckline';
 export const APP_ADDRESS = `${APP_SCHEME}://${APP_HOST}/`;
 
-export const CONTENT_POLICY = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "font-src 'self'",
-  "img-src 'self' data: blob:",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "frame-ancestors 'none'",
-].join('; ');
-
-export const SECURITY_HEADERS = {
-  'Content-Security-Policy': CONTENT_POLICY,
-  'X-Content-Type-Options': 'nosniff',
-  'Referrer-Policy': 'no-referrer',
-  'Cross-Origin-Opener-Policy': 'same-origin',
-  'Cross-Origin-Resource-Policy': 'same-origin',
-  'Cache-Control': 'no-store',
-} as const;
-
-/** The only kinds of file that leave the folder of the built window. */
-export const SERVED_TYPES: Readonly<Record<string, string>> = {
-  html: 'text/html; charset=utf-8',
-  js: 'text/javascript; charset=utf-8',
-  css: 'text/css; charset=utf-8',
-  svg: 'image/svg+xml',
-  png: 'image/png',
-  woff2: 'font/woff2',
-  woff: 'font/woff',
-};
-
-/** One plain name, at most one folder deep. No dots in a row, no escapes: what is not spelled like this is not there. */
-const SERVED_PATH = /^\/((?:assets\/)?[A-Za-z0-9_-]+(?:\.[A-Za-z0-9_-]+)*\.([a-z0-9]+))$/;
-
-export interface ServedFile {
-  /** Below the folder of the built window. */
-  readonly path: string;
-  readonly type: string;
-}
-
 /** Which file of the built window an address of the app's own protocol stands for. */
-export function findServedFile(method: string, address: string): ServedFile | null {
+export function findProtocolFile(method: string, address: string): ServedFile | null {
   const url = parseOwn(address);
-  if (method !== 'GET' || !url) return null;
-  const [, path, ending] = SERVED_PATH.exec(url.pathname === '/' ? '/index.html' : url.pathname) ?? [];
-  const type = ending !== undefined && Object.hasOwn(SERVED_TYPES, ending) ? SERVED_TYPES[ending] : undefined;
-  return path === undefined || type === undefined ? null : { path, type };
+  return method === 'GET' && url ? findServedFile(url.pathname) : null;
 }
 
 /** The frame that a call came from; null where it has gone away meanwhile. */

@@ -1,16 +1,10 @@
-import { existsSync } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import { basename, dirname, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { defaultFolder, type Surroundings } from '../office/index.ts';
 
 export interface HouseChoice {
   readonly folder: string;
   readonly firstFile: string | null;
-}
-
-export interface Surroundings {
-  readonly environment: Readonly<Record<string, string | undefined>>;
-  readonly homeFolder: string;
-  readonly currentFolder: string;
 }
 
 /** Which folder of houses to open, and which house first. What is not understood may be the runtime's own and is passed over. */
@@ -23,10 +17,4 @@ export function readSettings(argv: readonly string[], surroundings: Surroundings
   }
   const folder = typeof values.folder === 'string' && values.folder !== '' ? values.folder : defaultFolder(surroundings);
   return { folder: resolve(surroundings.currentFolder, folder), firstFile: null };
-}
-
-function defaultFolder({ environment, homeFolder }: Surroundings): string {
-  if (environment['STRUCKLINE_HOUSES']) return environment['STRUCKLINE_HOUSES'];
-  const documents = join(homeFolder, 'Documents');
-  return join(existsSync(documents) ? documents : homeFolder, 'Struckline');
 }

@@ -2,10 +2,10 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { BrowserWindowConstructorOptions, MenuItemConstructorOptions } from 'electron';
 import { DESKTOP_CHANNEL } from '../../shared-core/contract/index.ts';
-import type { Office } from '../office/index.ts';
+import { type Office, SECURITY_HEADERS } from '../office/index.ts';
 import { answerCall } from './answer-call.ts';
 import type { ElectronCalls, PageCalls, WindowCalls } from './electron-calls.ts';
-import { APP_ADDRESS, APP_SCHEME, findServedFile, isOwnPage, SECURITY_HEADERS } from './security.ts';
+import { APP_ADDRESS, APP_SCHEME, findProtocolFile, isOwnPage } from './security.ts';
 
 export interface DesktopSettings {
   readonly rendererFolder: string;
@@ -82,7 +82,7 @@ function denyPermissions(electron: ElectronCalls): void {
 }
 
 async function serve(request: Request, rendererFolder: string): Promise<Response> {
-  const file = findServedFile(request.method, request.url);
+  const file = findProtocolFile(request.method, request.url);
   const content = file && (await readFile(join(rendererFolder, file.path)).catch(() => null));
   return content
     ? new Response(content, { headers: { ...SECURITY_HEADERS, 'Content-Type': file.type } })

