@@ -25,7 +25,7 @@ export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], s
     return [
       ...areas.map(({ points }): Shape => ({ kind: 'polygon', points, pen: 'none', fill: 'pattern', subject })),
       ...(motif
-        ? areas.map(({ points, place, offset }): Shape => ({ kind: 'strokes', lines: motifAlong(motif, firstRepeat(border, length) + offset, points), pen: 'motif', spacing: Math.min(motif.width, motif.repeat, place.to - place.from) }))
+        ? areas.map(({ points, place, offset }): Shape => ({ kind: 'strokes', lines: motifAlong(motif, firstRepeat(length) + offset, points), pen: 'motif', spacing: Math.min(motif.width, motif.repeat, place.to - place.from) }))
         : []),
       ...areas.flatMap(({ points }): Shape[] => [
         { kind: 'line', from: points[0]!, to: points[1]!, pen: 'thin' },
@@ -87,7 +87,7 @@ function jointsOf(length: BorderLength): readonly number[] {
 }
 
 /** A position of the border's axis at which a repeat begins, by the phase of the length's first piece. */
-function firstRepeat(border: BorderToDraw, length: BorderLength): number {
+function firstRepeat(length: BorderLength): number {
   return length.from - allowanceOf(length) - (length.pieces[0]?.phase ?? 0);
 }
 

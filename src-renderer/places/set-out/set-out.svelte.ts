@@ -50,9 +50,7 @@ export class SetOutSheet {
   }
 
   get coveringName(): string {
-    const { covering } = this;
-    const house = this.#house.planner.planned;
-    return covering && house ? nameCovering(house, covering.id) : '';
+    return this.#name(this.covering?.id ?? '');
   }
 
   /** Borders of the room that are drawn over the band. */
@@ -61,7 +59,7 @@ export class SetOutSheet {
     return (roomPlan?.bands ?? []).flatMap((plan) => {
       const band = room?.bands.find(({ id }) => id === plan.id);
       const covering = this.#coverings.find(({ id }) => id === plan.covering);
-      return plan.kind === 'lengths' && band && covering?.kind === 'border' ? plan.stretches.map((stretch) => ({ band, covering, stretch })) : [];
+      return plan.kind === 'lengths' && band && covering?.kind === 'border' ? plan.stretches.map((layout) => ({ band, covering, layout, coveringName: this.#name(covering.id) })) : [];
     });
   }
 
@@ -120,6 +118,11 @@ export class SetOutSheet {
     const { wall, at, edge, direction, killWall, killAt } = { ...layout, ...change };
     const kill = killWall === 'start' ? 'start' : { wall: killWall, at: killAt || '0 in' };
     return { kind: 'change-band', room: room.id, band: band.id, facts: { layout: { start: { wall, at, edge }, direction, kill } } };
+  }
+
+  #name(covering: string): string {
+    const house = this.#house.planner.planned;
+    return house ? nameCovering(house, covering) : '';
   }
 
   get #coverings(): readonly Covering[] {

@@ -1,0 +1,228 @@
+import { type Drawing, type Fill, type Pen, type Shape, type Spot, type Subject, textWidth } from '../../shared-core/drawing/index.ts';
+import { inches, millimetres } from '../../shared-core/units/index.ts';
+
+/** How a drawing is looked at: the box it fills, the height of its text, and how far it is enlarged and moved. */
+export interface View {
+  readonly width: number;
+  readonly height: number;
+  readonly textHeight: number;
+  readonly zoom: number;
+  readonly panX: number;
+  readonly panY: number;
+}
+
+/** What the painter paints, in pixels of the box. */
+export type Mark = { readonly pen: Pen; readonly subject: Subject | undefined } & (
+  | { readonly kind: 'path'; readonly d: string; readonly fill: Fill }
+  | { readonly kind: 'text'; readonly x: number; readonly y: number; readonly anchor: 'start' | 'middle' | 'end'; readonly size: number; readonly text: string; readonly turn: number }
+  | { readonly kind: 'ring'; readonly x: number; readonly y: number; readonly radius: number; readonly text: string; readonly size: number }
+);
+
+interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+const RING_RADIUS = 0.95;
+const RING_STEPS = [1, 2, 5, 10, 20, 50, 100];
+const LEAST_STROKE_SPACING = 5;
+const SCALE_BARS = {
+  metric: [0.5, 1, 2, 5, 10, 20].map((metres) => ({ length: millimetres(metres * 1000), text: `${metres} m` })),
+  imperial: [1, 3, 6, 10, 20, 50].map((feet) => ({ length: inches(feet * 12), text: `${feet} ft` })),
+} as const;
+
+/** Pixels in one unit at which a drawing and what stands beside it just fill the box. */
+export function fittingScale(drawing: Drawing, { width, height, textHeight }: Pick<View, 'width' | 'height' | 'textHeight'>): number {
+  const { bounds, margin } = drawing;
+  const across = (width - (margin.left + margin.right) * textHeight) / Math.max(1, bounds.right - bounds.left);
+  const down = (height - (margin.top + margin.bottom) * textHeight) / Math.max(1, bounds.bottom - bounds.top);
+  return Math.max(0, Math.min(across, down));
+}
+
+/**
+ * Lays a drawing out in its box: everything to scale but texts, rings and signs, which keep the screen's size.
+ *
+ * Texts that would lie on others move where they may, and are left out where they may not; rings are thinned out to
+ * every second, fifth, tenth where they would touch.
+ */
+export function layOut(drawing: Drawing, view: View): readonly Mark[] {
+  const { bounds, margin } = drawing;
+  const h = view.textHeight;
+  const scale = fittingScale(drawing, view) * view.zoom;
+  const spare = {
+    x: (view.width - (margin.left + margin.right) * h - (bounds.right - bounds.left) * scale) / 2,
+    y: (view.height - (margin.top + margin.bottom) * h - (bounds.bottom - bounds.top) * scale) / 2,
+  };
+  const place = ({ x, y, right = 0, down = 0 }: Spot) => ({
+    x: margin.left * h + spare.x + view.panX + (x - bounds.left) * scale + right * h,
+    y: margin.top * h + spare.y + view.panY + (y - bounds.top) * scale + down * h,
+  });
+  const taken: Box[] = [];
+  const ringStep = stepOfRings(drawing.shapes, scale, h);
+  const marks = drawing.shapes.flatMap((shape) => layOutShape(shape, { place, scale, h, taken, ringStep }));
+  return drawing.scaleBar ? [...marks, ...scaleBar(drawing.scaleBar, scale, view)] : marks;
+}
+
+interface Sheet {
+  readonly place: (spot: Spot) => { readonly x: number; readonly y: number };
+  readonly scale: number;
+  readonly h: number;
+  /** Where texts stand already. */
+  readonly taken: Box[];
+  readonly ringStep: { readonly every: number; readonly first: number; readonly last: number };
+}
+
+function layOutShape(shape: Shape, sheet: Sheet): readonly Mark[] {
+  const { place, scale, h } = sheet;
+  const { subject } = shape;
+  switch (shape.kind) {
+    case 'line': {
+      const [from, to] = [place(shape.from), place(shape.to)];
+      return [{ kind: 'path', d: `${pathOf([from, to])}${shape.hasArrow ? arrowHead(from, to, h * 0.55) : ''}`, pen: shape.pen, fill: 'none', subject }];
+    }
+    case 'polyline':
+      return [{ kind: 'path', d: pathOf(shape.points.map(place)), pen: shape.pen, fill: 'none', subject }];
+    case 'polygon':
+      return [{ kind: 'path', d: `${pathOf(shape.points.map(place))}Z`, pen: shape.pen, fill: shape.fill, subject }];
+    case 'circle': {
+      const { x, y } = place(shape.centre);
+      const radius = shape.radius * scale;
+      return [{ kind: 'path', d: `M${fixed(x - radius)} ${fixed(y)}a${fixed(radius)} ${fixed(radius)} 0 1 0 ${fixed(2 * radius)} 0a${fixed(radius)} ${fixed(radius)} 0 1 0 ${fixed(-2 * radius)} 0Z`, pen: shape.pen, fill: shape.fill, subject }];
+    }
+    case 'strokes':
+      return shape.spacing * scale < LEAST_STROKE_SPACING ? [] : [{ kind: 'path', d: shape.lines.map((line) => pathOf(line.map(place))).join(''), pen: shape.pen, fill: 'none', subject }];
+    case 'text':
+      return layOutText(shape, sheet);
+    case 'ring': {
+      const { every, first, last } = sheet.ringStep;
+      if (every > 1 && shape.number % every !== 0 && shape.number !== first && shape.number !== last) return [];
+      const { x, y } = place(shape.at);
+      const radius = RING_RADIUS * h;
+      const box = { left: x - radius, top: y - radius, right: x + radius, bottom: y + radius };
+      if (every > 1 && sheet.taken.some((other) => overlap(box, other))) return [];
+      sheet.taken.push(box);
+      return [{ kind: 'ring', x, y, radius, text: String(shape.number).replace('-', '−'), size: h, pen: 'thin', subject }];
+    }
+    case 'dimension':
+      return layOutDimension(shape, sheet);
+    case 'sign': {
+      const { x, y } = place(shape.at);
+      return signOf(shape.sign, x, y, h, shape.turn).map((part) => ({ kind: 'path', d: part.d, pen: shape.pen, fill: part.isSolid ? 'solid' : 'paper', subject }));
+    }
+  }
+}
+
+function layOutText(shape: Extract<Shape, { kind: 'text' }>, { place, scale, h, taken }: Sheet): readonly Mark[] {
+  const size = shape.height === 'label' ? h * 1.15 : h;
+  const width = textWidth(shape.text) * size;
+  if (shape.within !== undefined && width > shape.within * scale && !shape.isNeeded) return [];
+  const { x, y } = place(shape.at);
+  const left = x - (shape.anchor === 'start' ? 0 : shape.anchor === 'end' ? width : width / 2);
+  const boxAt = (moved: number): Box => ({ left, top: y + moved * size * 1.25 - size * 0.6, right: left + width, bottom: y + moved * size * 1.25 + size * 0.6 });
+  const most = shape.mayMove ?? 0;
+  const moves = Array.from({ length: Math.abs(most) + 1 }, (_, count) => count * Math.sign(most || 1));
+  const free = moves.find((moved) => !taken.some((other) => overlap(boxAt(moved), other)));
+  if (free === undefined && !shape.isNeeded) return [];
+  const moved = free ?? 0;
+  taken.push(boxAt(moved));
+  return [{ kind: 'text', x, y: y + moved * size * 1.25, anchor: shape.anchor, size, text: shape.text, turn: 0, pen: shape.pen, subject: shape.subject }];
+}
+
+/** Extension lines, a dimension line with oblique strokes, and the figure along it. */
+function layOutDimension(shape: Extract<Shape, { kind: 'dimension' }>, { place, h, taken }: Sheet): readonly Mark[] {
+  const [from, to] = [place(shape.from), place(shape.to)];
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  if (length < 1) return [];
+  const along = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
+  const right = { x: -along.y, y: along.x };
+  const out = (point: typeof from, distance: number) => ({ x: point.x + right.x * distance, y: point.y + right.y * distance });
+  const far = shape.offset * h;
+  const beyond = far + Math.sign(far) * h * 0.35;
+  const [start, end] = [out(from, far), out(to, far)];
+  const tick = (point: typeof from) => {
+    const [dx, dy] = [(along.x + right.x) * h * 0.28, (along.y + right.y) * h * 0.28];
+    return pathOf([{ x: point.x - dx, y: point.y - dy }, { x: point.x + dx, y: point.y + dy }]);
+  };
+  const gap = Math.sign(far) * h * 0.4;
+  const lines: Mark = {
+    kind: 'path',
+    d: `${pathOf([out(from, gap), out(from, beyond)])}${pathOf([out(to, gap), out(to, beyond)])}${pathOf([start, end])}${tick(start)}${tick(end)}`,
+    pen: 'thin',
+    fill: 'none',
+    subject: shape.subject,
+  };
+  const width = textWidth(shape.text) * h;
+  const isUpright = Math.abs(along.y) < 0.5;
+  // The figure stands above a level line and to the left of an upright one, read from below or from the right.
+  const middle = { x: (start.x + end.x) / 2 + (isUpright ? 0 : -h * 0.7), y: (start.y + end.y) / 2 + (isUpright ? -h * 0.7 : 0) };
+  const turn = isUpright ? (Math.atan2(along.y, along.x) * 180) / Math.PI : -90;
+  const level = isUpright && Math.abs(turn) > 90 ? turn + 180 : turn;
+  const box: Box = isUpright
+    ? { left: middle.x - width / 2, top: middle.y - h * 0.6, right: middle.x + width / 2, bottom: middle.y + h * 0.6 }
+    : { left: middle.x - h * 0.6, top: middle.y - width / 2, right: middle.x + h * 0.6, bottom: middle.y + width / 2 };
+  if (width > length * 1.6 || taken.some((other) => overlap(box, other))) return [lines];
+  taken.push(box);
+  return [lines, { kind: 'text', x: middle.x, y: middle.y, anchor: 'middle', size: h, text: shape.text, turn: level, pen: 'thin', subject: shape.subject }];
+}
+
+/** Every how many rings are shown so that none touch; the first and the last always. */
+function stepOfRings(shapes: readonly Shape[], scale: number, h: number): Sheet['ringStep'] {
+  const rings = shapes.filter((shape) => shape.kind === 'ring').toSorted((one, other) => one.number - other.number);
+  const xs = rings.map(({ at }) => at.x);
+  const apart = xs.slice(1).map((x, index) => Math.abs(x - xs[index]!) * scale).sort((one, other) => one - other);
+  const usual = apart[Math.floor(apart.length / 2)] ?? Infinity;
+  const wanted = (2 * RING_RADIUS + 0.15) * h;
+  const every = RING_STEPS.find((step) => usual * step >= wanted) ?? 200;
+  return { every, first: rings[0]?.number ?? 0, last: rings.at(-1)?.number ?? 0 };
+}
+
+function scaleBar(style: 'metric' | 'imperial', scale: number, { width, height, textHeight: h }: View): readonly Mark[] {
+  const bars = SCALE_BARS[style];
+  const bar = bars.find(({ length }) => length * scale >= 48) ?? bars.at(-1)!;
+  const [x, y, long] = [h * 0.6, height - h * 0.7, Math.min(bar.length * scale, width - 2 * h)];
+  const d = `${pathOf([{ x, y: y - h * 0.3 }, { x, y: y + h * 0.3 }])}${pathOf([{ x, y }, { x: x + long, y }])}${pathOf([{ x: x + long, y: y - h * 0.3 }, { x: x + long, y: y + h * 0.3 }])}`;
+  return [
+    { kind: 'path', d, pen: 'visible', fill: 'none', subject: undefined },
+    { kind: 'text', x: x + long + h * 0.5, y, anchor: 'start', size: h, text: bar.text, turn: 0, pen: 'visible', subject: undefined },
+  ];
+}
+
+function signOf(sign: 'bob' | 'lozenge' | 'entrance' | 'sight', x: number, y: number, h: number, turn: number): readonly { readonly d: string; readonly isSolid: boolean }[] {
+  const radians = (turn * Math.PI) / 180;
+  const at = (right: number, down: number) => ({ x: x + (right * Math.cos(radians) - down * Math.sin(radians)) * h, y: y + (right * Math.sin(radians) + down * Math.cos(radians)) * h });
+  const closed = (...points: (readonly [number, number])[]) => `${pathOf(points.map(([right, down]) => at(right, down)))}Z`;
+  switch (sign) {
+    case 'bob':
+      return [{ d: closed([-0.42, 0], [0.42, 0], [0, 1]), isSolid: true }];
+    case 'lozenge':
+      // Broken where the joint runs through it.
+      return [
+        { d: closed([-0.12, -0.85], [-0.7, 0], [-0.12, 0.85]), isSolid: false },
+        { d: closed([0.12, -0.85], [0.7, 0], [0.12, 0.85]), isSolid: false },
+      ];
+    case 'entrance':
+      return [{ d: closed([-0.45, -0.8], [0.45, -0.8], [0, 0]), isSolid: true }];
+    case 'sight':
+      return [{ d: `${pathOf([at(-0.6, -0.5), at(0, 0), at(0.6, -0.5)])}`, isSolid: false }];
+  }
+}
+
+function arrowHead(from: { readonly x: number; readonly y: number }, to: { readonly x: number; readonly y: number }, size: number): string {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const [ax, ay] = [((to.x - from.x) / length) * size, ((to.y - from.y) / length) * size];
+  return pathOf([{ x: to.x - ax * 1.6 - ay * 0.7, y: to.y - ay * 1.6 + ax * 0.7 }, to, { x: to.x - ax * 1.6 + ay * 0.7, y: to.y - ay * 1.6 - ax * 0.7 }]);
+}
+
+function overlap(one: Box, other: Box): boolean {
+  return one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
+}
+
+function pathOf(points: readonly { readonly x: number; readonly y: number }[]): string {
+  return points.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${fixed(x)} ${fixed(y)}`).join('');
+}
+
+function fixed(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
