@@ -1,9 +1,8 @@
 import type { Room } from '../house/index.ts';
-import type { Grid, Mismatch, WallPlace } from '../setting-out/index.ts';
 import type { Outline } from '../survey/index.ts';
 import { type LengthStyle, lengthOf, millimetres, showLength } from '../units/index.ts';
 import { boundsOf, pointAlong } from './geometry.ts';
-import { hangingOnPlan } from './plan-marks.ts';
+import { type HangingOnPlan, hangingOnPlan } from './plan-marks.ts';
 import { faceOf, type WallFace } from './plan-walls.ts';
 import { openingOnPlan } from './plan-openings.ts';
 import type { Drawing, DrawnPoint, Shape, Subject } from './shapes.ts';
@@ -15,15 +14,9 @@ const GAP_WORTH_A_LOOK = millimetres(25);
 const GAP_TO_DRAW = millimetres(1);
 
 export interface RoomPlanOptions {
-  /** `thumb`: outline and openings only, for the rooms' own little plans. */
-  readonly detail?: 'full' | 'thumb';
-  /** Where a stretch is begun and where its ends meet. */
-  readonly hanging?: {
-    readonly start: WallPlace;
-    readonly kill: WallPlace | null;
-    readonly direction: Grid['direction'];
-    readonly mismatch?: Mismatch | null;
-  };
+  /** `full` has dimensions; `marks` only walls and what is struck on them; `thumb`, a room's own little plan, neither. */
+  readonly detail?: 'full' | 'marks' | 'thumb';
+  readonly hanging?: HangingOnPlan;
 }
 
 /**
@@ -34,7 +27,8 @@ export interface RoomPlanOptions {
  * Example: walls of 4 m and 3 m give four walls round 1 280 000 by 960 000 units and four dimensions.
  */
 export function drawRoomPlan(room: Room, outline: Outline, style: LengthStyle, options: RoomPlanOptions = {}): Drawing {
-  const isThumb = options.detail === 'thumb';
+  const { detail = 'full' } = options;
+  const isThumb = detail === 'thumb';
   const bounds = boundsOf(outline.points.length > 0 ? outline.points : [{ x: 0, y: 0 }]);
   const span = Math.max(bounds.right - bounds.left, bounds.bottom - bounds.top);
   const depth = Math.max(lengthOf(32_000), span / (isThumb ? 22 : 60));
@@ -44,9 +38,9 @@ export function drawRoomPlan(room: Room, outline: Outline, style: LengthStyle, o
     ...faces.flatMap((face) => wallShapes(face, style)),
     ...faces.flatMap((face) => face.wall.openings.flatMap((opening) => openingOnPlan(face, opening, style, isThumb))),
     ...gapShapes(outline, style, isThumb),
-    ...(isThumb ? [] : [...faces.flatMap((face) => labelShapes(face, room, style)), ...(options.hanging ? hangingOnPlan(faces, options.hanging, style) : [])]),
+    ...(isThumb ? [] : [...faces.flatMap((face) => labelShapes(face, room, style, detail === 'full')), ...(options.hanging ? hangingOnPlan(faces, options.hanging, style) : [])]),
   ];
-  const around = isThumb ? 0.5 : 4.4;
+  const around = { full: 4.4, marks: 2, thumb: 0.5 }[detail];
   return {
     shapes,
     bounds: boundsOf([{ x: bounds.left, y: bounds.top }, { x: bounds.right, y: bounds.bottom }, ...faces.flatMap(({ outer }) => (isThumb ? outer : []))]),
@@ -77,7 +71,7 @@ function wallShapes(face: WallFace, style: LengthStyle): readonly Shape[] {
   return lines;
 }
 
-function labelShapes(face: WallFace, room: Room, style: LengthStyle): readonly Shape[] {
+function labelShapes(face: WallFace, room: Room, style: LengthStyle, hasDimensions: boolean): readonly Shape[] {
   const { wall, from, to } = face;
   const middle = pointAlong(from, to, 0.5);
   const isFocal = room.focalWall === wall.id;
@@ -85,7 +79,7 @@ function labelShapes(face: WallFace, room: Room, style: LengthStyle): readonly S
   return [
     { kind: 'text', at: face.inward(middle, 1.3), anchor: 'middle', height: 'label', text: wall.id, pen: 'visible', isNeeded: true, subject },
     ...(isFocal ? [{ kind: 'sign' as const, sign: 'sight' as const, at: face.inward(middle, 3), turn: face.turn, pen: 'visible' as const, subject }] : []),
-    { kind: 'dimension', from, to, offset: -2.6, text: showLength(wall.length.length, style) },
+    ...(hasDimensions ? [{ kind: 'dimension' as const, from, to, offset: -2.6, text: showLength(wall.length.length, style) }] : []),
   ];
 }
 

@@ -1,12 +1,20 @@
 import type { LengthStyle } from '../units/index.ts';
 import { UNITS_PER_METRE } from '../units/index.ts';
-import type { RoomPlanOptions } from './plan-drawing.ts';
+import type { Grid, Mismatch, WallPlace } from '../setting-out/index.ts';
 import type { WallFace } from './plan-walls.ts';
 import type { Shape, Subject } from './shapes.ts';
 import { mismatchSaid, placeNamed } from './words.ts';
 
+/** Where a stretch is begun and where its ends meet. */
+export interface HangingOnPlan {
+  readonly start: WallPlace;
+  readonly kill: WallPlace | null;
+  readonly direction: Grid['direction'];
+  readonly mismatch?: Mismatch | null;
+}
+
 /** Where the start line meets the floor, which way the strips go from there, and where the ends meet. */
-export function hangingOnPlan(faces: readonly WallFace[], hanging: NonNullable<RoomPlanOptions['hanging']>, style: LengthStyle): readonly Shape[] {
+export function hangingOnPlan(faces: readonly WallFace[], hanging: HangingOnPlan, style: LengthStyle): readonly Shape[] {
   const index = faces.findIndex(({ wall }) => wall.id === hanging.start.wall);
   const face = faces[index];
   if (!face) return [];

@@ -22,6 +22,8 @@ export interface RoomPlan {
 
 /** Something worth a look, in words; it stops nothing. */
 export interface Remark {
+  /** Where in the work it is mended. */
+  readonly place: 'survey' | 'coverings' | 'set-out' | 'order';
   readonly room: string | null;
   readonly message: string;
 }

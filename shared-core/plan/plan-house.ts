@@ -32,6 +32,7 @@ export function planHouse(house: House, effort: Effort = 'usual'): HousePlan {
       ...house.rooms.flatMap((room) => roomWarnings(room, coverings, house)),
       ...rooms.flatMap((room) => sliverWarnings(room)),
       ...order.filter(({ spareLacking }) => spareLacking > 0).map((line) => ({
+        place: 'order' as const,
         room: null,
         message: `Run ${line.run} of ${nameCovering(house, line.covering)} has no rolls left for ${line.spareLacking} of the spare.`,
       })),
@@ -75,6 +76,7 @@ function placedPieces(rooms: readonly RoomPlan[], covering: string): readonly Pl
 function pieceTooLong({ room, piece }: PlacedPiece, covering: RollGoods, house: House): Remark {
   const show = (length: Length) => showLength(length, house.lengths);
   return {
+    place: 'coverings',
     room,
     message: `Piece ${piece.label} in ${nameRoom(house, room)} is ${show(piece.length)} long; a roll of ${nameCovering(house, covering.id)} surely gives ${show(longestPiece(covering))}. It can't be cut in one piece.`,
   };
@@ -84,6 +86,7 @@ function noRunFor(line: OrderLine, house: House): Remark {
   const runs = findRuns(house, line.covering).map(({ run, inHand, offered }) => `run ${run} has ${inHand + offered}`);
   const rooms = line.rooms.map((room) => nameRoom(house, room)).join(', ');
   return {
+    place: 'order',
     room: line.rooms[0] ?? null,
     message: `No run of ${nameCovering(house, line.covering)} can hang ${rooms}: ${line.rollsNeeded} ${line.rollsNeeded === 1 ? 'roll' : 'rolls'} of one run wanted, ${runs.join(', ')} before the other rooms. Ask for ${line.rollsNeeded} of one run.`,
   };
@@ -93,18 +96,18 @@ function roomWarnings(room: Room, coverings: ReadonlyMap<string, Covering>, hous
   const warnings: Remark[] = [];
   const outline = drawOutline(room);
   if (outline.isClosed && outline.closingError > CLOSING_ERROR_WORTH_A_LOOK) {
-    warnings.push({ room: room.id, message: `The walls of ${room.name} miss each other by ${showLength(outline.closingError, house.lengths)} where the last meets the first. Measure again, or leave it if the room is out of square.` });
+    warnings.push({ place: 'survey', room: room.id, message: `The walls of ${room.name} miss each other by ${showLength(outline.closingError, house.lengths)} where the last meets the first. Measure again, or leave it if the room is out of square.` });
   }
   for (const wall of room.walls) {
     if (wall.plumbRight && Math.abs(wall.plumbRight.length) > house.rules.insideWrap.length) {
-      warnings.push({ room: room.id, message: `The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}. The plan does not widen the strip for it: measure it at top, middle and bottom.` });
+      warnings.push({ place: 'survey', room: room.id, message: `The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}. The plan does not widen the strip for it: measure it at top, middle and bottom.` });
     }
   }
   const hung = [...room.bands.map((band) => band.covering), ...(room.ceiling ? [room.ceiling.covering] : [])];
   for (const id of new Set(hung)) {
     const covering = coverings.get(id);
     const reason = covering && notPlanned(covering, room.ceiling?.covering === id && !room.bands.some((band) => band.covering === id));
-    if (reason) warnings.push({ room: room.id, message: `${nameCovering(house, id)} in ${room.name} is recorded but not in the plan: ${reason}.` });
+    if (reason) warnings.push({ place: 'coverings', room: room.id, message: `${nameCovering(house, id)} in ${room.name} is recorded but not in the plan: ${reason}.` });
   }
   return warnings;
 }
@@ -122,7 +125,7 @@ function notPlanned(covering: Covering, isOnCeilingOnly: boolean): string | null
 function sliverWarnings(room: RoomPlan): readonly Remark[] {
   return room.bands.flatMap((band) => {
     const slivers = band.kind === 'strips' ? band.stretches.reduce((sum, { slivers: count }) => sum + count, 0) : 0;
-    return slivers === 0 ? [] : [{ room: room.id, message: `${room.name} has ${slivers} ${slivers === 1 ? 'sliver' : 'slivers'}: a seam too near to a corner or an opening. Another start may avoid it.` }];
+    return slivers === 0 ? [] : [{ place: 'set-out', room: room.id, message: `${room.name} has ${slivers} ${slivers === 1 ? 'sliver' : 'slivers'}: a seam too near to a corner or an opening. Another start may avoid it.` }];
   });
 }
 
@@ -131,7 +134,7 @@ function deliveryWarnings(house: House): readonly Remark[] {
     const ordered = house.coverings.find(({ id }) => id === delivery.covering)?.patternNumber;
     return ordered === undefined || ordered === delivery.patternNumber
       ? []
-      : [{ room: null, message: `${delivery.rolls} rolls labelled ${delivery.patternNumber}, run ${delivery.run}, came for pattern ${ordered}; they are not counted as in hand.` }];
+      : [{ place: 'order', room: null, message: `${delivery.rolls} rolls labelled ${delivery.patternNumber}, run ${delivery.run}, came for pattern ${ordered}; they are not counted as in hand.` }];
   });
 }
 

@@ -44,8 +44,8 @@ export function fittingScale(drawing: Drawing, { width, height, textHeight }: Pi
 /**
  * Lays a drawing out in its box: everything to scale but texts, rings and signs, which keep the screen's size.
  *
- * Texts that would lie on others move where they may, and are left out where they may not; rings are thinned out to
- * every second, fifth, tenth where they would touch.
+ * Texts that would lie on others move where they may, and are left out where they may not. Rings that would touch step
+ * aside, and where all of them would they are thinned out to every second, fifth, tenth.
  */
 export function layOut(drawing: Drawing, view: View): readonly Mark[] {
   const { bounds, margin } = drawing;
@@ -98,11 +98,13 @@ function layOutShape(shape: Shape, sheet: Sheet): readonly Mark[] {
     case 'ring': {
       const { every, first, last } = sheet.ringStep;
       if (every > 1 && shape.number % every !== 0 && shape.number !== first && shape.number !== last) return [];
-      const { x, y } = place(shape.at);
+      const { x, y: eye } = place(shape.at);
       const radius = RING_RADIUS * h;
-      const box = { left: x - radius, top: y - radius, right: x + radius, bottom: y + radius };
-      if (every > 1 && sheet.taken.some((other) => overlap(box, other))) return [];
-      sheet.taken.push(box);
+      const boxAt = (y: number) => ({ left: x - radius, top: y - radius, right: x + radius, bottom: y + radius });
+      const free = [0, 2.2, -2.2].map((steps) => eye + steps * radius).find((y) => !sheet.taken.some((other) => overlap(boxAt(y), other)));
+      if (free === undefined || (every > 1 && free !== eye)) return [];
+      const y = free;
+      sheet.taken.push(boxAt(y));
       return [{ kind: 'ring', x, y, radius, text: String(shape.number).replace('-', '−'), size: h, pen: 'thin', subject }];
     }
     case 'dimension':

@@ -24,7 +24,10 @@ export class HouseState {
 
   /** What the screens show: the draft while something is being typed, else the facts as saved. */
   readonly shown: House = $derived(this.#draft ?? this.saved);
-  readonly room: Room | null = $derived(this.shown.rooms.find(({ id }) => id === this.roomId) ?? this.shown.rooms[0] ?? null);
+  /** The room that is looked at, as saved: what its fields show. */
+  readonly room: Room | null = $derived(this.saved.rooms.find(({ id }) => id === this.roomId) ?? this.saved.rooms[0] ?? null);
+  /** The same room with the draft in it: what its drawings show. */
+  readonly shownRoom: Room | null = $derived(this.shown.rooms.find(({ id }) => id === this.room?.id) ?? null);
   readonly isSaved = $derived(this.pending === 0);
 
   constructor(host: Host, opened: OpenedHouse) {

@@ -26,6 +26,7 @@ export async function startStruckline(folder: string, ...more: readonly string[]
     folder,
     stop: () =>
       new Promise((resolve) => {
+        if (child.exitCode !== null) return resolve();
         child.once('exit', () => resolve());
         child.kill('SIGINT');
       }),

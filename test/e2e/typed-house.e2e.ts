@@ -29,7 +29,7 @@ test('a house of two rooms is typed in with the keyboard alone, and its order re
   await page.keyboard.press('Enter');
   await expect(page.getByLabel('Length of the next wall')).toBeFocused();
   await typeLines(page, [`12' 4"`, '', '10 2', '', `12' 4"`, '', `10'2"`, '']);
-  await expect(page.getByRole('row', { name: /^D / })).toBeVisible();
+  await expect(page.getByRole('row', { name: /^Wall D / })).toBeVisible();
   await expect(page.getByText('closes', { exact: true })).toBeVisible();
 
   await tabTo(page, 'Wall A', 'Shift+Tab');

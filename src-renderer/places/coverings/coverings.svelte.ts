@@ -29,7 +29,7 @@ export class CoveringsSheet {
   }
 
   get chosen(): Covering | null {
-    const { coverings } = this.#house.shown;
+    const { coverings } = this.#house.saved;
     return coverings.find(({ id }) => id === this.chosenId) ?? coverings[0] ?? null;
   }
 
@@ -108,13 +108,13 @@ export class CoveringsSheet {
   /** The bands of the chosen covering, room by room. */
   get hung(): readonly { readonly room: Room; readonly band: Band }[] {
     const { chosen } = this;
-    return this.#house.shown.rooms.flatMap((room) => room.bands.filter(({ covering }) => covering === chosen?.id).map((band) => ({ room, band })));
+    return this.#house.saved.rooms.flatMap((room) => room.bands.filter(({ covering }) => covering === chosen?.id).map((band) => ({ room, band })));
   }
 
   /** Rooms with walls in which the chosen covering does not hang yet. */
   get bareRooms(): readonly Room[] {
     const hung = new Set(this.hung.map(({ room }) => room.id));
-    return this.#house.shown.rooms.filter((room) => room.walls.length > 0 && !hung.has(room.id));
+    return this.#house.saved.rooms.filter((room) => room.walls.length > 0 && !hung.has(room.id));
   }
 
   async hang(room: Room): Promise<void> {

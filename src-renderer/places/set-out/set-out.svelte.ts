@@ -70,7 +70,8 @@ export class SetOutSheet {
 
   /** The layout as it stands: the user's choice, or what the plan took for want of one. */
   get layout(): LayoutTyped | null {
-    const { band, stretch } = this;
+    const { stretch } = this;
+    const band = this.#savedBand;
     if (!band || !stretch) return null;
     const style = this.#house.shown.lengths;
     const chosen = band.layout && stretch.axis.walls.some(({ wall }) => wall.id === band.layout?.start.wall) ? band.layout : null;
@@ -86,7 +87,12 @@ export class SetOutSheet {
   }
 
   get isChosen(): boolean {
-    return this.band?.layout !== undefined;
+    return this.#savedBand?.layout !== undefined;
+  }
+
+  /** As saved, for the fields: what is being typed only shows in the drawing. */
+  get #savedBand(): Band | null {
+    return this.#house.room?.bands.find(({ id }) => id === this.bandPlan?.id) ?? null;
   }
 
   change = async (change: Partial<LayoutTyped>): Promise<string | null> => {
