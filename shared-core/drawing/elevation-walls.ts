@@ -114,7 +114,7 @@ function openingFigure(place: WallSpan, opening: SpanOpening, area: readonly Dra
     case 'door':
       return [
         inner(0),
-        { kind: 'circle', centre: { x: topRight.x - 3 * inset, y: bottomRight.y - (bottomRight.y - topRight.y) * 0.48 }, radius: HANDLE_RADIUS, pen: 'thin', fill: 'none' },
+        { kind: 'circle', centre: { x: topRight.x - 3 * inset, y: bottomRight.y - (bottomRight.y - topRight.y) * 0.36 }, radius: HANDLE_RADIUS, pen: 'thin', fill: 'none' },
       ];
     case 'window':
       return [inner(inset), { kind: 'line', from: { x: (topLeft.x + topRight.x) / 2, y: (topLeft.y + topRight.y) / 2 + inset }, to: { x: (bottomLeft.x + bottomRight.x) / 2, y: (bottomLeft.y + bottomRight.y) / 2 - inset }, pen: 'thin' }];

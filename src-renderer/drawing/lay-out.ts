@@ -13,7 +13,7 @@ export interface View {
 
 /** What the painter paints, in pixels of the box. */
 export type Mark = { readonly pen: Pen; readonly subject: Subject | undefined } & (
-  | { readonly kind: 'path'; readonly d: string; readonly fill: Fill }
+  | { readonly kind: 'path'; readonly d: string; readonly fill: Fill | 'sheet' }
   | { readonly kind: 'text'; readonly x: number; readonly y: number; readonly anchor: 'start' | 'middle' | 'end'; readonly size: number; readonly text: string; readonly turn: number }
   | { readonly kind: 'ring'; readonly x: number; readonly y: number; readonly radius: number; readonly text: string; readonly size: number }
 );
@@ -185,7 +185,9 @@ function scaleBar(style: 'metric' | 'imperial', scale: number, { width, height, 
   const bar = bars.find(({ length }) => length * scale >= 48) ?? bars.at(-1)!;
   const [x, y, long] = [h * 0.6, height - h * 0.7, Math.min(bar.length * scale, width - 2 * h)];
   const d = `${pathOf([{ x, y: y - h * 0.3 }, { x, y: y + h * 0.3 }])}${pathOf([{ x, y }, { x: x + long, y }])}${pathOf([{ x: x + long, y: y - h * 0.3 }, { x: x + long, y: y + h * 0.3 }])}`;
+  const ground = `${pathOf([{ x: x - h * 0.4, y: y - h * 0.7 }, { x: x + long + h * (1 + textWidth(bar.text)), y: y - h * 0.7 }, { x: x + long + h * (1 + textWidth(bar.text)), y: height }, { x: x - h * 0.4, y: height }])}Z`;
   return [
+    { kind: 'path', d: ground, pen: 'none', fill: 'sheet', subject: undefined },
     { kind: 'path', d, pen: 'visible', fill: 'none', subject: undefined },
     { kind: 'text', x: x + long + h * 0.5, y, anchor: 'start', size: h, text: bar.text, turn: 0, pen: 'visible', subject: undefined },
   ];

@@ -1,0 +1,135 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, test } from './struckline.ts';
+
+const PLACES = ['Survey', 'Coverings', 'Set out', 'Order'];
+
+async function openDemo(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.getByRole('button', { name: 'Open a demo house' }).click();
+  await expect(page.getByRole('table', { name: /bulk order/ })).toBeVisible();
+}
+
+async function goTo(page: Page, place: string): Promise<void> {
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: new RegExp(`^${place}`) }).click();
+}
+
+test('the demo house has its order one click away, and every figure opens to its working', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  const order = page.getByRole('table', { name: /bulk order/ });
+  await expect(order.getByRole('row', { name: /^Run 2214/ })).toContainText('Front bedroom, Back bedroom');
+  await expect(page.getByText(/^Cut together the house takes \d+ rolls; room by room it would take \d+\. That saves \d+\.$/)).toBeVisible();
+  await order.getByRole('row', { name: /^Run 2214/ }).getByRole('button', { name: /^rolls to buy/ }).click();
+  const working = page.getByRole('region', { name: 'Working of rolls to buy' });
+  const [sum, needed, spare, inHand, wanted] = /(\d+) needed \+ (\d+) spare - (\d+) in hand = (\d+)\./.exec((await working.textContent()) ?? '') ?? [];
+  expect(sum).toBeDefined();
+  expect(Number(needed) + Number(spare) - Number(inHand)).toBe(Number(wanted));
+  await page.keyboard.press('Escape');
+  await expect(working).toHaveCount(0);
+});
+
+test('a strip pointed at says what it is, from the keyboard too', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await goTo(page, 'Set out');
+  const elevation = page.getByRole('application');
+  await expect(elevation).toHaveAttribute('aria-label', /Front bedroom.*27 strips/);
+  await elevation.focus();
+  for (let presses = 0; presses < 40; presses += 1) {
+    await page.keyboard.press('ArrowRight');
+    if ((await page.getByText(/^Strip 5 on wall A/).count()) > 0) break;
+  }
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: 'Strip 5' })).toBeVisible();
+  await expect(page.getByText(/Piece A6: 8' 4" long/)).toBeVisible();
+});
+
+test('a length being typed shows its effect, and what is not a length stays with what was wrong', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await goTo(page, 'Survey');
+  const length = page.getByRole('textbox', { name: 'Length of wall A' });
+  await length.fill('13 4');
+  await expect(page.getByText(`= 13' 4"`)).toBeVisible();
+  await expect(page.getByText(/misses by/)).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(length).toHaveValue(`12' 4"`);
+  await expect(page.getByText('closes', { exact: true })).toBeVisible();
+
+  await length.fill('twelve foot four');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('alert').filter({ hasText: 'twelve' }).or(page.getByText(/twelve.*Nothing was changed/))).toBeVisible();
+  await expect(length).toHaveValue('twelve foot four');
+  await expect(length).toHaveAttribute('aria-invalid', 'true');
+
+  await length.fill(`3'`);
+  await page.keyboard.press('Tab');
+  await expect(page.getByText(/door "door" would end at 4' 8", past the end of wall A at 3'/)).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Undo', exact: true })).toBeDisabled();
+
+  await length.fill('13 4');
+  await page.keyboard.press('Tab');
+  await expect(length).toHaveValue(`13' 4"`);
+  await expect(page.getByRole('button', { name: 'Undo: change length of wall A in Front bedroom' })).toBeEnabled();
+});
+
+test('rolls of a run in hand change the order at once', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  const hall = page.getByRole('row', { name: /Sitting room, Hall/ });
+  await expect(hall).toContainText('run not known yet');
+  const had = page.getByRole('region', { name: 'Still to be had' });
+  await had.getByLabel('Pattern', { exact: true }).selectOption('K-3310');
+  await had.getByLabel('Run number', { exact: true }).fill('0412');
+  await had.getByLabel('Rolls', { exact: true }).fill('12');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('row', { name: /^Run 0412/ })).toBeVisible();
+  await expect(page.getByRole('row', { name: /no run has it/ })).toBeVisible();
+  await expect(page.getByRole('alert').filter({ hasText: 'No run of K-3310 can hang' })).toBeVisible();
+  await had.getByLabel('Rolls of entry 3').fill('40');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('row', { name: /^Run 0412/ })).toContainText('Sitting room, Hall');
+  await expect(page.getByRole('row', { name: /no run has it/ })).toHaveCount(0);
+});
+
+test('a document that is no house is refused with every fault, and nothing is made of it', async ({ page, running }) => {
+  await page.goto(running.address);
+  const document = { format: 'struckline-house', version: 1, name: 'Bad', rooms: [{ id: 'a', name: 'A', walls: [{ id: 'A', length: '-3 m', height: '2.4 m', colour: 'red' }] }] };
+  const file = page.getByLabel('Read in a house document (JSON)');
+  await file.setInputFiles({ name: 'bad.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(document)) });
+  await expect(page.getByRole('alert')).toContainText('rooms[0].walls[0].colour is not a key of a wall');
+  await file.setInputFiles({ name: 'noise.png', mimeType: 'image/png', buffer: Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]) });
+  await expect(page.getByRole('alert')).toContainText('not JSON text');
+  await expect(page.getByText('No house here yet')).toBeVisible();
+});
+
+test('a document read in and written out again gives the same house', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Write out' }).click();
+  const written = await (await download).path();
+  await page.getByRole('button', { name: 'All houses' }).click();
+  await page.getByLabel('Read in a house document (JSON)').setInputFiles(written);
+  await expect(page.getByRole('row', { name: /^Run 2214/ })).toContainText('Front bedroom, Back bedroom');
+  await expect(page.getByLabel('Name of the house')).toHaveValue('Larkfield, Mill Lane 3');
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  for (const contrast of ['no-preference', 'more'] as const) {
+    test(`axe finds nothing in any place, ${colorScheme}, contrast ${contrast}`, async ({ page, running }) => {
+      await page.emulateMedia({ colorScheme, contrast });
+      await page.goto(running.address);
+      await expect(page.getByRole('heading', { name: 'Struckline' })).toBeVisible();
+      await expectNoViolations(page);
+      await page.getByRole('button', { name: 'Open a demo house' }).click();
+      await expect(page.getByRole('table', { name: /bulk order/ })).toBeVisible();
+      for (const place of PLACES) {
+        await goTo(page, place);
+        await page.waitForTimeout(200);
+        await expectNoViolations(page);
+      }
+    });
+  }
+}
+
+async function expectNoViolations(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
+}
