@@ -2,7 +2,7 @@ import type { Band, Wallcovering } from '../house/index.ts';
 import type { StretchLayout, Strip } from '../setting-out/index.ts';
 import { type LengthStyle, showLength, UNITS_PER_MILLIMETRE } from '../units/index.ts';
 import { type Motif, motifOf, motifOnPiece } from './motif.ts';
-import { above, areaBetween, bottomOfBand, type Edge, floorAt, partOfSpan, topOfBand, type WallSpan } from './spans.ts';
+import { above, areaBetween, bottomOfBand, type Edge, floorAt, level, partOfSpan, topOfBand, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Shape, Subject } from './shapes.ts';
 import { capital, listed, placeNamed, signed } from './words.ts';
 
@@ -52,9 +52,9 @@ function areasOf(strip: Strip, { band, spans }: StripsToDraw): readonly PieceAre
   return spans.flatMap((whole) => {
     const span = partOfSpan(whole, strip.from, strip.to);
     if (!span) return [];
-    const opening = span.wall.openings.find(({ from, to }) => span.shift + from <= span.from && span.to <= span.shift + to);
     return strip.pieces.map((piece): PieceArea => {
-      const [upper, lower] = piece.part === 'below' && opening ? [above(opening.sill), bottom] : piece.part === 'above' && opening ? [top, above(opening.head)] : [top, bottom];
+      const upper = piece.part === 'full' || piece.part === 'above' ? top : level(piece.top);
+      const lower = piece.part === 'full' || piece.part === 'below' ? bottom : level(piece.bottom);
       return { piece, span, top: upper, bottom: lower, points: areaBetween(span, upper, lower) };
     });
   });
@@ -83,16 +83,23 @@ function seamShapes({ layout, band, spans, style }: StripsToDraw): readonly Shap
   });
 }
 
-/** What of the wall is left over and under the opening at a position, from the top down. */
+/** What openings leave of the wall at a position, from the top down. */
 function gapsIn(span: WallSpan, x: number, band: { readonly top: Edge; readonly bottom: Edge }): readonly { readonly upper: number; readonly lower: number }[] {
   const [highest, lowest] = [band.top(span, x), band.bottom(span, x)];
-  const opening = span.wall.openings.find(({ from, to }) => span.shift + from < x && x < span.shift + to);
-  if (!opening) return [{ upper: highest, lower: lowest }];
-  const [head, sill] = [above(opening.head)(span, x), above(opening.sill)(span, x)];
-  return [
-    { upper: highest, lower: Math.max(head, lowest) },
-    { upper: Math.min(sill, highest), lower: lowest },
-  ].filter(({ upper, lower }) => upper > lower);
+  return span.wall.openings
+    .filter(({ from, to }) => span.shift + from < x && x < span.shift + to)
+    .reduce<readonly { readonly upper: number; readonly lower: number }[]>(
+      (gaps, opening) => {
+        const [head, sill] = [above(opening.head)(span, x), above(opening.sill)(span, x)];
+        return gaps
+          .flatMap(({ upper, lower }) => [
+            { upper, lower: Math.max(head, lower) },
+            { upper: Math.min(sill, upper), lower },
+          ])
+          .filter(({ upper, lower }) => upper > lower);
+      },
+      [{ upper: highest, lower: lowest }],
+    );
 }
 
 /** The middle of what is seen of a strip at eye height; where that is an opening, the middle of its highest piece. */

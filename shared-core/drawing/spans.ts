@@ -71,6 +71,11 @@ export function above(height: number): Edge {
   return (span, position) => Math.min(floorAt(span, position) + height, ceilingAt(span, position));
 }
 
+/** A level edge, at a height above the room's level datum. */
+export function level(height: number): Edge {
+  return () => height;
+}
+
 export function topOfBand(band: Pick<Band, 'to'>): Edge {
   return band.to === 'ceiling' ? ceilingAt : above(band.to.length);
 }
