@@ -10,8 +10,12 @@ const SIZES = [
   { width: 1920, height: 1080 },
 ];
 
-/** Pictures of every place of the demo house, light and dark, in the folder given (the README shows some of them). */
-const [target = 'build-resources/pictures'] = process.argv.slice(2);
+const README_PICTURES = ['order-light-1280', 'set-out-light-1280', 'survey-dark-1280'];
+
+/** Pictures of every place of the demo house, light and dark, in the folder given; without one, the README's own. */
+const [folderGiven] = process.argv.slice(2);
+const target = folderGiven ?? 'build-resources/pictures';
+const isWanted = (name: string) => folderGiven !== undefined || README_PICTURES.includes(name);
 const folder = await temporaryFolder();
 const running = await startStruckline(folder);
 const browser = await chromium.launch({ executablePath: findBrowser(), args: BROWSER_ARGUMENTS });
@@ -24,7 +28,7 @@ await page.goto(running.address);
 for (const colorScheme of ['light', 'dark'] as const) {
   await page.emulateMedia({ colorScheme });
   await page.setViewportSize(SIZES[0]!);
-  await page.screenshot({ path: join(target, `start-${colorScheme}.png`) });
+  if (isWanted(`start-${colorScheme}`)) await page.screenshot({ path: join(target, `start-${colorScheme}.png`) });
 }
 await page.getByRole('button', { name: 'Open a demo house' }).click();
 await page.getByRole('table', { name: /bulk order/ }).waitFor();
@@ -35,7 +39,8 @@ for (const place of PLACES) {
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
       await page.waitForTimeout(250);
-      await page.screenshot({ path: join(target, `${place}-${colorScheme}-${size.width}.png`) });
+      const name = `${place}-${colorScheme}-${size.width}`;
+      if (isWanted(name)) await page.screenshot({ path: join(target, `${name}.png`) });
     }
   }
 }
