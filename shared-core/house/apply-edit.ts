@@ -44,8 +44,11 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
       return good({ ...house, coverings: [...house.coverings, edit.covering] } as House);
     case 'change-covering':
       return within(house.coverings, edit.covering, 'covering', (covering) => overlay(coveringSchema, covering, edit.facts, 'covering'), (coverings) => ({ ...house, coverings }) as House);
-    case 'remove-covering':
+    case 'remove-covering': {
+      const used = whereUsed(house, edit.covering);
+      if (used.length > 0) return fault('covering', `is still used by ${used.join(', ')}; take it away there first`);
       return without(house.coverings, edit.covering, 'covering', (coverings) => ({ ...house, coverings }));
+    }
     case 'add-room':
       return good({ ...house, rooms: [...house.rooms, edit.room] } as House);
     case 'remove-room':
@@ -100,6 +103,17 @@ function changeWall(wall: Wall, edit: WallEdit): Outcome<Wall> {
     case 'remove-opening':
       return without(wall.openings, edit.opening, 'opening', (openings) => ({ ...wall, openings }));
   }
+}
+
+/** Everything of a house that points at a covering, in words. */
+function whereUsed(house: House, covering: string): readonly string[] {
+  const rooms = house.rooms.filter((room) => room.ceiling?.covering === covering || room.bands.some((band) => band.covering === covering));
+  const lists = [
+    ['the rolls in hand', house.stock],
+    ['what can still be had', house.offers],
+    ['the deliveries', house.deliveries],
+  ] as const;
+  return [...rooms.map(({ name }) => name), ...lists.filter(([, list]) => list.some((entry) => entry.covering === covering)).map(([words]) => words)];
 }
 
 /** What hung on a wall that is gone hangs on the others; a choice that pointed at it is open again. */
