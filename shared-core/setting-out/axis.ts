@@ -1,5 +1,6 @@
 import { assert, present } from '../base/index.ts';
 import { floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
+import type { WallPlace } from './chosen-layout.ts';
 import type { Stretch, StretchWall } from './stretch.ts';
 
 /** A wall's place on the expanded axis. */
@@ -7,12 +8,6 @@ export interface AxisWall {
   readonly wall: StretchWall;
   readonly from: Length;
   readonly to: Length;
-}
-
-/** A place on a wall: the distance from its left end. */
-export interface WallPlace {
-  readonly wall: string;
-  readonly at: Length;
 }
 
 /**

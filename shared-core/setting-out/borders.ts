@@ -1,6 +1,7 @@
 import type { Band, Border, Rules } from '../house/index.ts';
 import { type Length, lengthOf, modulo } from '../units/index.ts';
-import { type Axis, cornersWithin, layAxis, onWall, unroll, type WallPlace } from './axis.ts';
+import { type Axis, cornersWithin, layAxis, onWall, unroll } from './axis.ts';
+import { chosenLayout, type WallPlace } from './chosen-layout.ts';
 import { type Grid, placeGrid } from './grid.ts';
 import { edgeOver, swallows, topOf } from './heights.ts';
 import type { Mismatch, Piece } from './strips.ts';
@@ -35,7 +36,7 @@ export interface BorderLayout {
  */
 export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rules: Rules): BorderLayout {
   const axis = layAxis(stretch, lengthOf(0));
-  const grid = placeGrid(axis, lengthOf(0), band.layout);
+  const grid = placeGrid(axis, lengthOf(0), chosenLayout(band));
   const repeat = covering.repeat.length;
   const allowance = rules.borderAllowance.length;
   const surelyGiven = covering.rollLength.length - (covering.rollStart === 'anywhere' ? repeat : 0);

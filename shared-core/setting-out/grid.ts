@@ -1,7 +1,7 @@
 import { present } from '../base/index.ts';
-import type { Layout } from '../house/index.ts';
 import { floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
-import { type Axis, onAxis, type WallPlace } from './axis.ts';
+import { type Axis, onAxis } from './axis.ts';
+import type { ChosenLayout, WallPlace } from './chosen-layout.ts';
 
 /** How the strips of a stretch are placed: a grid of seams, and the part of the axis that is hung. */
 export interface Grid {
@@ -12,7 +12,7 @@ export interface Grid {
   readonly to: number;
   /** Which end is lapped over the other one in an inside corner, and so cut one wrap wider. */
   readonly lappedEnd: 'left' | 'right' | null;
-  readonly direction: Layout['direction'];
+  readonly direction: ChosenLayout['direction'];
 }
 
 /** The first inside corner, where a line is struck unless the user says otherwise; an open stretch begins at its left end. */
@@ -29,15 +29,15 @@ export function firstStart(axis: Axis): WallPlace {
  * A kill point named 'start' is the seam where the last strip meets strip 0: its left edge when hanging to the right,
  * its right edge when hanging to the left. Where the ends meet in an inside corner the wrap there is not passed.
  */
-export function placeGrid(axis: Axis, laidWidth: Length, layout: Layout | undefined): Grid {
+export function placeGrid(axis: Axis, laidWidth: Length, layout: ChosenLayout | undefined): Grid {
   const isHere = layout !== undefined && axis.walls.some(({ wall }) => wall.id === layout.start.wall);
   const direction = isHere ? layout.direction : 'right';
-  const start = isHere ? { wall: layout.start.wall, at: layout.start.at.length } : firstStart(axis);
-  const edge = (isHere ? layout.start.edge : undefined) ?? (!axis.isClosed && isAtRightEnd(axis, start) ? 'right' : 'left');
+  const start = isHere ? layout.start : firstStart(axis);
+  const edge = (isHere ? layout.edge : undefined) ?? (!axis.isClosed && isAtRightEnd(axis, start) ? 'right' : 'left');
   const origin = onAxis(axis, start) - edgeShift(edge, laidWidth);
   if (!axis.isClosed) return { origin, from: 0, to: axis.length, lappedEnd: null, direction };
 
-  const kill = isHere && layout.kill !== 'start' ? onAxis(axis, { wall: layout.kill.wall, at: layout.kill.at.length }) : null;
+  const kill = isHere && layout.kill !== 'start' ? onAxis(axis, layout.kill) : null;
   const met = kill ?? (direction === 'left' ? origin + laidWidth : origin);
   const corner = insideCornerAt(axis, met);
   const [after, passed] = corner ? [corner.to, axis.length - axis.wrap] : [met, axis.length];

@@ -14,31 +14,36 @@ import { interrupts } from './heights.ts';
  */
 export function countSlivers(axis: Axis, grid: Grid, laidWidth: Length, band: Band, rules: Rules): number {
   const sliver = rules.sliver.length;
-  const roundCorner = Math.max(sliver, rules.minOutsideWrap.length);
-  const isSeam = (from: number, to: number, includesEnds: boolean): number => {
-    const least = Math.max(from, grid.from) + (includesEnds ? 0 : 1);
-    const most = Math.min(to, grid.to) - (includesEnds ? 0 : 1);
-    if (least > most) return 0;
-    const first = ceilDivide(least - grid.origin, laidWidth);
-    const last = floorDivide(most - grid.origin, laidWidth);
-    return Math.max(0, last - first + 1);
-  };
+  const beside = (from: number, to: number) => seamsFrom(grid, laidWidth, from + 1, to - 1);
 
-  let count = isSeam(grid.from, grid.from + sliver, false) + isSeam(grid.to - sliver, grid.to, false);
+  let count = beside(grid.from, grid.from + sliver) + beside(grid.to - sliver, grid.to);
   for (const corner of cornersWithin(axis, grid.from, grid.to)) {
-    count +=
-      corner.kind === 'outside'
-        ? isSeam(corner.from - roundCorner + 1, corner.to + roundCorner - 1, true)
-        : isSeam(corner.from - sliver, corner.from, false) + isSeam(corner.to, corner.to + sliver, false);
+    if (corner.kind === 'inside') count += beside(corner.from - sliver, corner.from) + beside(corner.to, corner.to + sliver);
   }
   for (const part of unroll(axis, grid.from, grid.to)) {
     for (const opening of part.wall.openings.filter((one) => interrupts(one, band, part.wall))) {
       for (const edge of [opening.from, opening.to]) {
         const position = part.shift + edge;
         if (position <= part.from || position >= part.to || edge === 0 || edge === part.wall.length) continue;
-        count += isSeam(position - sliver, position, false) + isSeam(position, position + sliver, false);
+        count += beside(position - sliver, position) + beside(position, position + sliver);
       }
     }
   }
-  return count;
+  return count + countOutsideSeams(axis, grid, laidWidth, rules);
+}
+
+/** Counts the seams at outside corners, nearer than a sliver or than what must at least go round. */
+export function countOutsideSeams(axis: Axis, grid: Grid, laidWidth: Length, rules: Rules): number {
+  const round = Math.max(rules.sliver.length, rules.minOutsideWrap.length);
+  return cornersWithin(axis, grid.from, grid.to)
+    .filter(({ kind }) => kind === 'outside')
+    .reduce((sum, { from, to }) => sum + seamsFrom(grid, laidWidth, from - round + 1, to + round - 1), 0);
+}
+
+/** How many seams stand from one place to another, both included, within what is hung. */
+function seamsFrom(grid: Grid, laidWidth: Length, from: number, to: number): number {
+  const least = Math.max(from, grid.from + 1);
+  const most = Math.min(to, grid.to - 1);
+  if (least > most) return 0;
+  return floorDivide(most - grid.origin, laidWidth) - ceilDivide(least - grid.origin, laidWidth) + 1;
 }

@@ -1,7 +1,8 @@
 import type { Band, Rules, Wallcovering } from '../house/index.ts';
 import { laidWidthOf, matchOf } from '../house/index.ts';
 import { ceilDivide, floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
-import { type Axis, layAxis, onWall, unroll, type WallPlace } from './axis.ts';
+import { type Axis, layAxis, onWall, unroll } from './axis.ts';
+import { chosenLayout, type WallPlace } from './chosen-layout.ts';
 import { type Grid, placeGrid } from './grid.ts';
 import { aboveFloor, bottomOf, type EdgeRange, edgeOver, topOf } from './heights.ts';
 import { countSlivers } from './slivers.ts';
@@ -67,14 +68,15 @@ export interface StretchLayout {
  *
  * Shapes: positions and lengths in units. A strip wholly inside an opening becomes a piece above and one below it;
  * each piece is as long as the covered area is high over the strip's whole width, and a trim at both ends.
+ * The layout is the band's own unless another is given.
  * Sources: the rules of the trade (common practice); the figures are the house's `rules`.
  * Example: walls of 12' 4", 10' 2", 12' 4", 10' 2", 8 ft high, strips of 20 1/2 in from the first corner to the right:
  * 27 strips of 8' 4", the pattern 7 3/8 in over at the kill point.
  */
-export function setOutStrips(stretch: Stretch, band: Band, covering: Wallcovering, rules: Rules): StretchLayout {
+export function setOutStrips(stretch: Stretch, band: Band, covering: Wallcovering, rules: Rules, layout = chosenLayout(band)): StretchLayout {
   const axis = layAxis(stretch, rules.insideWrap.length);
   const laidWidth = laidWidthOf(covering);
-  const grid = placeGrid(axis, laidWidth, band.layout);
+  const grid = placeGrid(axis, laidWidth, layout);
   const datum = lengthOf(Math.max(...stretch.walls.map((wall) => Math.max(topOf(band, wall).left, topOf(band, wall).right))));
   const pattern = { datum, position: band.position.length, trim: rules.trim.length, ...patternOf(covering) };
 

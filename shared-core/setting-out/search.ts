@@ -1,0 +1,138 @@
+import type { Band, Rules, Wallcovering } from '../house/index.ts';
+import { laidWidthOf } from '../house/index.ts';
+import { ceilDivide, type Length, modulo } from '../units/index.ts';
+import { layAxis, onAxis } from './axis.ts';
+import type { ChosenLayout } from './chosen-layout.ts';
+import { type KillKind, type KillPoint, killPoints, type Sight } from './kill-points.ts';
+import { countOutsideSeams } from './slivers.ts';
+import { startCandidates, type StartKind } from './start-candidates.ts';
+import type { Stretch } from './stretch.ts';
+import { type Mismatch, type Piece, setOutStrips, type StretchLayout } from './strips.ts';
+
+/** A layout on offer, with what it was judged by. */
+export interface LayoutOption {
+  readonly layout: ChosenLayout;
+  readonly rolls: number;
+  /** Null in an open stretch. */
+  readonly mismatch: Mismatch | null;
+  /** The mismatch, less where it is hidden better: in units of a mismatch on a bare wall. */
+  readonly visibleMismatch: number;
+  readonly slivers: number;
+  readonly outsideSeams: number;
+  readonly killKind: KillKind | null;
+  readonly startKind: StartKind;
+}
+
+export interface LayoutSearch {
+  readonly stretch: Stretch;
+  readonly band: Band;
+  readonly covering: Wallcovering;
+  readonly rules: Rules;
+  readonly sight: Sight;
+  /** Rolls that pieces take, asked once for each different demand. */
+  readonly countRolls: (pieces: readonly Piece[]) => number;
+}
+
+const MOST_OPTIONS = 5;
+
+/**
+ * The best layouts of a stretch that differ in kind, the best of all first.
+ *
+ * Every kill point is tried with every candidate start and both directions; they are judged by rolls, then visible
+ * mismatch, then slivers, then seams at outside corners. Ties go by geometry (the entrance's corner, the longer wall,
+ * the way round from there), never by the order in which walls were typed.
+ * Example: in the worked room of 12' 4" by 10' 2" with its door on A, the ends meet in the corner by the door.
+ */
+export function searchLayouts(search: LayoutSearch): readonly LayoutOption[] {
+  const ranked = judgeAll(search).toSorted((one, other) => compareOptions(one, other));
+  const [best] = ranked;
+  if (!best) return [];
+  const chosen: JudgedOption[] = [];
+  const kinds = new Set<string>();
+  for (const option of ranked) {
+    const kind = `${option.killKind} ${option.startKind}`;
+    if (kinds.has(kind) || option.rolls > best.rolls + 1) continue;
+    kinds.add(kind);
+    chosen.push(option);
+    if (chosen.length === MOST_OPTIONS) break;
+  }
+  return chosen.map(({ tie: _tie, ...option }) => option);
+}
+
+interface JudgedOption extends LayoutOption {
+  readonly tie: readonly number[];
+}
+
+function judgeAll(search: LayoutSearch): readonly JudgedOption[] {
+  const { stretch, band, covering, rules, sight } = search;
+  const axis = layAxis(stretch, rules.insideWrap.length);
+  const laidWidth = laidWidthOf(covering);
+  const starts = startCandidates(axis, band, rules, sight);
+  const kills = killPoints(axis, band, sight);
+  const rolls = rememberRolls(search.countRolls);
+  const anchor = kills.find(({ kind }) => kind === 'entrance-corner');
+  const origin = anchor ? onAxis(axis, anchor.place) : 0;
+  const seen = new Set<string>();
+
+  const judge = (layout: ChosenLayout, kill: KillPoint | null, startKind: StartKind): readonly JudgedOption[] => {
+    const set = setOutStrips(stretch, band, covering, rules, layout);
+    const key = `${set.grid.from} ${set.grid.lappedEnd} ${modulo(set.grid.origin - set.grid.from, laidWidth)}`;
+    if (seen.has(key)) return [];
+    seen.add(key);
+    const wall = axis.walls.find((one) => one.wall.id === (kill?.place ?? layout.start).wall)!.wall;
+    return [
+      {
+        layout,
+        rolls: rolls(set),
+        mismatch: set.mismatch,
+        visibleMismatch: set.mismatch && kill ? ceilDivide(set.mismatch.amount * kill.exposure, 100) : 0,
+        slivers: set.slivers,
+        outsideSeams: countOutsideSeams(axis, set.grid, laidWidth, rules),
+        killKind: kill?.kind ?? null,
+        startKind,
+        tie: [kill?.exposure ?? 0, START_ORDER.indexOf(startKind), -wall.length, axis.isClosed ? modulo(set.grid.from - origin, axis.length) : set.grid.origin],
+      },
+    ];
+  };
+  if (!axis.isClosed) {
+    return starts.flatMap(({ place, edge, kind }) => judge({ start: place, edge, direction: 'right', kill: 'start' }, null, kind));
+  }
+  return kills.flatMap((kill) => [
+    ...judge({ start: kill.place, edge: 'left', direction: 'right', kill: 'start' }, kill, 'kill'),
+    ...judge({ start: kill.place, edge: 'right', direction: 'left', kill: 'start' }, kill, 'kill'),
+    ...starts.flatMap(({ place, edge, kind }) => judge({ start: place, edge, direction: 'both', kill: kill.place }, kill, kind)),
+  ]);
+}
+
+const START_ORDER: readonly StartKind[] = ['kill', 'strip-centred', 'seam-centred', 'corner', 'opening'];
+
+function compareOptions(one: JudgedOption, other: JudgedOption): number {
+  return (
+    one.rolls - other.rolls ||
+    one.visibleMismatch - other.visibleMismatch ||
+    one.slivers - other.slivers ||
+    one.outsideSeams - other.outsideSeams ||
+    one.tie.reduce((found, value, index) => found || value - other.tie[index]!, 0)
+  );
+}
+
+/** A room has few different demands over all its starts; each is cut once. */
+function rememberRolls(countRolls: (pieces: readonly Piece[]) => number): (set: StretchLayout) => number {
+  const known = new Map<string, number>();
+  return ({ strips }) => {
+    const pieces = strips.flatMap((strip) => strip.pieces);
+    const counts = new Map<number, number>();
+    for (const { length, phase } of pieces) counts.set(keyOf(length, phase), (counts.get(keyOf(length, phase)) ?? 0) + 1);
+    const key = [...counts].sort(([a], [b]) => a - b).join(' ');
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const rolls = countRolls(pieces);
+    known.set(key, rolls);
+    return rolls;
+  };
+}
+
+/** Both below 2^26, as no wall is higher than 30 m nor a repeat longer than a roll of 200 m. */
+function keyOf(length: Length, phase: Length): number {
+  return length * 2 ** 26 + phase;
+}
