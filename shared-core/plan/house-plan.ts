@@ -1,6 +1,12 @@
 import type { CutList, OrderLine } from '../ordering/index.ts';
-import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
+import type { BorderLayout, LayoutOption, StretchLayout } from '../setting-out/index.ts';
 import type { Outline } from '../survey/index.ts';
+
+/** A stretch of strips as it is planned, and the other layouts that are worth a look. */
+export type PlannedStretch = StretchLayout & {
+  /** The best of all first; none at the quick effort. */
+  readonly options: readonly LayoutOption[];
+};
 
 /** A band set out: every stretch of it, with its strips or lengths. */
 export type BandPlan = {
@@ -9,7 +15,7 @@ export type BandPlan = {
   /** Rolls when this band alone is cut from them. */
   readonly rollsAlone: number;
 } & (
-  | { readonly kind: 'strips'; readonly stretches: readonly StretchLayout[] }
+  | { readonly kind: 'strips'; readonly stretches: readonly PlannedStretch[] }
   | { readonly kind: 'lengths'; readonly stretches: readonly BorderLayout[] }
 );
 

@@ -1,4 +1,5 @@
 export { explainOrderLine, type OrderWorking, type WorkingLine } from './explain-order.ts';
-export type { BandPlan, HousePlan, Remark, RoomPlan } from './house-plan.ts';
+export { sayLayout } from './say-layout.ts';
+export type { BandPlan, HousePlan, PlannedStretch, Remark, RoomPlan } from './house-plan.ts';
 export { countStrips, planDocument } from './plan-document.ts';
 export { nameCovering, nameRoom, piecesOf, planHouse } from './plan-house.ts';

@@ -1,10 +1,11 @@
 import type { Effort } from '../cutting/index.ts';
-import type { Band, Covering, House, Room } from '../house/index.ts';
+import type { Band, Covering, House, Room, Wallcovering } from '../house/index.ts';
 import { cutPieces, findRuns, isRollGoods, longestPiece, orderCovering, type OrderLine, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
-import { findStretches, type Piece, setOutBorder, setOutStrips } from '../setting-out/index.ts';
+import { chosenLayout, findStretches, type Piece, setOutBorder, setOutStrips, type Stretch } from '../setting-out/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK, drawOutline } from '../survey/index.ts';
 import { type Length, showLength } from '../units/index.ts';
-import type { BandPlan, HousePlan, Remark, RoomPlan } from './house-plan.ts';
+import { bestLayouts } from './best-layouts.ts';
+import type { BandPlan, HousePlan, PlannedStretch, Remark, RoomPlan } from './house-plan.ts';
 
 /**
  * Plans a house: rooms set out, pieces pooled by covering, rolls cut, one order by pattern number and run number.
@@ -55,9 +56,17 @@ function planBand(room: Room, band: Band, covering: RollGoods, house: House, eff
   const whole =
     covering.kind === 'border'
       ? { kind: 'lengths' as const, stretches: stretches.map((stretch) => setOutBorder(stretch, band, covering, house.rules)) }
-      : { kind: 'strips' as const, stretches: stretches.map((stretch) => setOutStrips(stretch, band, covering, house.rules)) };
+      : { kind: 'strips' as const, stretches: stretches.map((stretch) => planStretch(room, band, stretch, covering, house, effort)) };
   const pieces = piecesOf(whole).map((piece) => ({ room: room.id, band: id, piece }));
   return { id, covering: covering.id, rollsAlone: cutPieces(covering, pieces, effort).plan.rollCount, ...whole };
+}
+
+/** Set out as the user chose, or else as the search finds best; at the quick effort from the first inside corner. */
+function planStretch(room: Room, band: Band, stretch: Stretch, covering: Wallcovering & RollGoods, house: House, effort: Effort): PlannedStretch {
+  const options = effort === 'instant' ? [] : bestLayouts(room, band, stretch, covering, house);
+  const own = chosenLayout(band);
+  const isOwn = own !== undefined && stretch.walls.some(({ id }) => id === own.start.wall);
+  return { ...setOutStrips(stretch, band, covering, house.rules, isOwn ? own : options[0]?.layout), options };
 }
 
 /** All pieces of a band, in hanging order from left to right. */

@@ -39,8 +39,8 @@ const MOST_OPTIONS = 5;
  * The best layouts of a stretch that differ in kind, the best of all first.
  *
  * Every kill point is tried with every candidate start and both directions; they are judged by rolls, then visible
- * mismatch, then slivers, then seams at outside corners. Ties go by geometry (the entrance's corner, the longer wall,
- * the way round from there), never by the order in which walls were typed.
+ * mismatch, then slivers, then seams at outside corners, then strips. Ties go by geometry (the better hidden kill point,
+ * the entrance's corner, the longer wall, the way round from there), never by the order in which walls were typed.
  * Example: in the worked room of 12' 4" by 10' 2" with its door on A, the ends meet in the corner by the door.
  */
 export function searchLayouts(search: LayoutSearch): readonly LayoutOption[] {
@@ -90,7 +90,7 @@ function judgeAll(search: LayoutSearch): readonly JudgedOption[] {
         outsideSeams: countOutsideSeams(axis, set.grid, laidWidth, rules),
         killKind: kill?.kind ?? null,
         startKind,
-        tie: [kill?.exposure ?? 0, START_ORDER.indexOf(startKind), -wall.length, axis.isClosed ? modulo(set.grid.from - origin, axis.length) : set.grid.origin],
+        tie: [set.strips.length, kill?.exposure ?? 0, START_ORDER.indexOf(startKind), layout.direction === 'left' ? 1 : 0, -wall.length, axis.isClosed ? modulo(set.grid.from - origin, axis.length) : set.grid.origin],
       },
     ];
   };

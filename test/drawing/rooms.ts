@@ -9,14 +9,14 @@ interface WallTyped {
   readonly openings?: readonly object[];
 }
 
-/** A house of one room with one wallcovering round it, set out. */
+/** A house of one room with one wallcovering round it, begun at the left of its first wall unless the band says otherwise. */
 export function setOutRoom(walls: readonly WallTyped[], band: object = {}, covering: object = {}) {
   const outcome = decodeHouse({
     format: 'struckline-house',
     version: 1,
     name: 'Test',
     coverings: [{ id: 'fern', kind: 'wallcovering', patternNumber: 'K-1', width: '20.5 in', rollLength: '33 ft', repeat: '21 in', ...covering }],
-    rooms: [{ id: 'room', name: 'Room', walls: walls.map((wall) => ({ height: "8'", ...wall })), bands: [{ id: 'main', covering: 'fern', walls: walls.map(({ id }) => id), ...band }] }],
+    rooms: [{ id: 'room', name: 'Room', walls: walls.map((wall) => ({ height: "8'", ...wall })), bands: [{ id: 'main', covering: 'fern', walls: walls.map(({ id }) => id), layout: { start: { wall: walls[0]!.id, at: '0 in' } }, ...band }] }],
   });
   if (!outcome.ok) throw new Error(outcome.faults.map(({ path, message }) => `${path} ${message}`).join('; '));
   const house: House = outcome.value;

@@ -1,0 +1,31 @@
+import type { Band, House, Room, Wallcovering } from '../house/index.ts';
+import { cutPieces, type RollGoods } from '../ordering/index.ts';
+import { type LayoutOption, searchLayouts, sightOf, type Stretch } from '../setting-out/index.ts';
+
+const MOST_REMEMBERED = 400;
+const remembered = new Map<string, readonly LayoutOption[]>();
+
+/**
+ * The best few layouts of a stretch, searched once for the same facts.
+ *
+ * Judged by the rolls that the stretch takes alone, at the quick effort, so that the search keeps up with the typing.
+ * What is remembered is the answer to a pure question, so a plan does not depend on it.
+ */
+export function bestLayouts(room: Room, band: Band, stretch: Stretch, covering: Wallcovering & RollGoods, house: House): readonly LayoutOption[] {
+  const { layout: _own, ...hung } = band;
+  const sight = sightOf(room);
+  const key = JSON.stringify([stretch, hung, covering, house.rules, sight]);
+  const before = remembered.get(key);
+  if (before) return before;
+  const options = searchLayouts({
+    stretch,
+    band,
+    covering,
+    rules: house.rules,
+    sight,
+    countRolls: (pieces) => cutPieces(covering, pieces.map((piece) => ({ room: room.id, band: band.id, piece })), 'instant').plan.rollCount,
+  });
+  if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+  remembered.set(key, options);
+  return options;
+}

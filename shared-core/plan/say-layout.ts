@@ -1,0 +1,43 @@
+import type { LayoutOption } from '../setting-out/index.ts';
+import { type LengthStyle, showLength } from '../units/index.ts';
+
+/**
+ * A layout on offer in the words of the trade: what it takes, where its ends meet, why it starts where it does.
+ *
+ * Example: '9 rolls. The ends meet in the corner by the entrance, 7 3/8 in over. No slivers. Struck at the kill point.'
+ */
+export function sayLayout(option: LayoutOption, style: LengthStyle): readonly string[] {
+  return [
+    `${option.rolls} ${option.rolls === 1 ? 'roll' : 'rolls'}.`,
+    ...(option.killKind ? [`The ends meet ${sayKill(option)}${sayMismatch(option, style)}.`] : []),
+    option.slivers === 0 ? 'No slivers.' : `${option.slivers} ${option.slivers === 1 ? 'sliver' : 'slivers'}${option.outsideSeams > 0 ? `, ${option.outsideSeams} at an outside corner` : ''}.`,
+    sayStart(option),
+  ];
+}
+
+function sayKill({ killKind, layout }: LayoutOption): string {
+  const wall = layout.kill === 'start' ? layout.start.wall : layout.kill.wall;
+  if (killKind === 'entrance-corner') return 'in the corner by the entrance';
+  return killKind === 'over-opening' ? `at the side of an opening on wall ${wall}` : `in the corner at the left of wall ${wall}`;
+}
+
+function sayMismatch({ mismatch }: LayoutOption, style: LengthStyle): string {
+  if (!mismatch || mismatch.side === 'none') return mismatch && mismatch.vertical > 0 ? `, ${showLength(mismatch.vertical, style)} apart in height` : ', with no mismatch';
+  return `, ${showLength(mismatch.amount, style)} ${mismatch.side}${mismatch.vertical > 0 ? ` and ${showLength(mismatch.vertical, style)} apart in height` : ''}`;
+}
+
+function sayStart({ startKind, layout }: LayoutOption): string {
+  const { wall } = layout.start;
+  switch (startKind) {
+    case 'kill':
+      return `Struck there and hung round to the ${layout.direction}.`;
+    case 'strip-centred':
+      return `A strip is centred on wall ${wall}.`;
+    case 'seam-centred':
+      return `A seam is centred on wall ${wall}.`;
+    case 'corner':
+      return `Struck at a corner of wall ${wall}.`;
+    case 'opening':
+      return `Struck at the side of an opening on wall ${wall}.`;
+  }
+}
