@@ -1,5 +1,5 @@
 import type { Band, Border, Room, Wallcovering } from '../house/index.ts';
-import { laidWidthOf, matchOf } from '../house/index.ts';
+import { matchOf } from '../house/index.ts';
 import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
 import type { LengthStyle } from '../units/index.ts';
 import { type BorderToDraw, borderShapes } from './elevation-border.ts';
@@ -32,9 +32,13 @@ export interface BorderElevationFacts {
   readonly stretch: BorderLayout;
 }
 
+const THUMB_MARGIN: Bounds = { left: 1, top: 0.5, right: 1, bottom: 1.5 };
+
 export interface ElevationOptions {
   /** The pattern at true scale and phase; drawn unless it is false. */
   readonly hasPattern?: boolean;
+  /** A small picture among others, without words and dimensions. */
+  readonly isThumb?: boolean;
 }
 
 /**
@@ -53,13 +57,12 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
   const spans = spansAlong(axis, grid.from, grid.to);
   const hasPattern = options.hasPattern ?? true;
   const strips: StripsToDraw = { layout: stretch, band, covering, spans, style, hasPattern };
-  const isStruckOnTheRight = grid.origin < grid.from || grid.origin > grid.to;
   const hanging: Hanging = {
     ...stretch,
     hasPattern: matchOf(covering) !== 'free',
     top: topOfBand(band),
     bottom: bottomOfBand(band),
-    startsAt: Math.min(grid.to, Math.max(grid.from, isStruckOnTheRight ? grid.origin + laidWidthOf(covering) : grid.origin)),
+    startsAt: Math.min(grid.to, Math.max(grid.from, grid.struck)),
     isBorder: false,
   };
   const shapes: readonly Shape[] = [
@@ -72,7 +75,8 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
     ...ringShapes(strips),
     ...markShapes(spans, hanging, style),
   ];
-  return elevation(shapes, spans, hanging, style, describeStrips(room, coveringName, stretch, spans, hanging, style));
+  const drawing = elevation(shapes, spans, hanging, style, describeStrips(room, coveringName, stretch, spans, hanging, style));
+  return options.isThumb ? { ...drawing, margin: THUMB_MARGIN, scaleBar: null } : drawing;
 }
 
 /**

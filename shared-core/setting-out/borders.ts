@@ -68,7 +68,7 @@ export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rul
   return {
     axis,
     grid,
-    start: onWall(axis, grid.origin),
+    start: onWall(axis, grid.struck),
     kill: axis.isClosed ? onWall(axis, grid.from) : null,
     mismatch: axis.isClosed ? mismatchOf(grid.to - grid.from, repeat) : null,
     lengths,

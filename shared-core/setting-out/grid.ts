@@ -7,6 +7,8 @@ import type { ChosenLayout, WallPlace } from './chosen-layout.ts';
 export interface Grid {
   /** Where strip 0's left edge stands. */
   readonly origin: number;
+  /** Where the first line is struck: at strip 0's left edge, middle or right edge. */
+  readonly struck: number;
   /** The part of the axis that the strips cover; its ends are the kill point or the ends of an open stretch. */
   readonly from: number;
   readonly to: number;
@@ -34,15 +36,16 @@ export function placeGrid(axis: Axis, laidWidth: Length, layout: ChosenLayout | 
   const direction = isHere ? layout.direction : 'right';
   const start = isHere ? layout.start : firstStart(axis);
   const edge = (isHere ? layout.edge : undefined) ?? (!axis.isClosed && isAtRightEnd(axis, start) ? 'right' : 'left');
-  const origin = onAxis(axis, start) - edgeShift(edge, laidWidth);
-  if (!axis.isClosed) return { origin, from: 0, to: axis.length, lappedEnd: null, direction };
+  const struck = onAxis(axis, start);
+  const origin = struck - edgeShift(edge, laidWidth);
+  if (!axis.isClosed) return { origin, struck, from: 0, to: axis.length, lappedEnd: null, direction };
 
   const kill = isHere && layout.kill !== 'start' ? onAxis(axis, layout.kill) : null;
   const met = kill ?? (direction === 'left' ? origin + laidWidth : origin);
   const corner = insideCornerAt(axis, met);
   const [after, passed] = corner ? [corner.to, axis.length - axis.wrap] : [met, axis.length];
   const from = kill === null ? (direction === 'left' ? (corner ? corner.from : met) - passed : after) : nearestBefore(after, origin, axis.length);
-  return { origin, from, to: from + passed, lappedEnd: corner ? (direction === 'left' ? 'left' : 'right') : null, direction };
+  return { origin, struck, from, to: from + passed, lappedEnd: corner ? (direction === 'left' ? 'left' : 'right') : null, direction };
 }
 
 function isAtRightEnd(axis: Axis, place: WallPlace): boolean {

@@ -1,11 +1,12 @@
 import type { Band, Rules, Wallcovering } from '../house/index.ts';
 import { laidWidthOf } from '../house/index.ts';
-import { ceilDivide, type Length, modulo } from '../units/index.ts';
-import { layAxis, onAxis } from './axis.ts';
+import { ceilDivide, floorDivide, type Length, modulo } from '../units/index.ts';
+import { type Axis, layAxis, onAxis } from './axis.ts';
 import type { ChosenLayout } from './chosen-layout.ts';
+import { placeGrid } from './grid.ts';
 import { type KillKind, type KillPoint, killPoints, type Sight } from './kill-points.ts';
 import { countOutsideSeams } from './slivers.ts';
-import { startCandidates, type StartKind } from './start-candidates.ts';
+import { type StartCandidate, startCandidates, type StartKind } from './start-candidates.ts';
 import type { Stretch } from './stretch.ts';
 import { type Mismatch, type Piece, setOutStrips, type StretchLayout } from './strips.ts';
 
@@ -19,6 +20,7 @@ export interface LayoutOption {
   readonly visibleMismatch: number;
   readonly slivers: number;
   readonly outsideSeams: number;
+  readonly strips: number;
   readonly killKind: KillKind | null;
   readonly startKind: StartKind;
 }
@@ -60,6 +62,7 @@ export function searchLayouts(search: LayoutSearch): readonly LayoutOption[] {
 }
 
 interface JudgedOption extends LayoutOption {
+  /** By geometry alone, the lesser the better. */
   readonly tie: readonly number[];
 }
 
@@ -67,53 +70,69 @@ function judgeAll(search: LayoutSearch): readonly JudgedOption[] {
   const { stretch, band, covering, rules, sight } = search;
   const axis = layAxis(stretch, rules.insideWrap.length);
   const laidWidth = laidWidthOf(covering);
-  const starts = startCandidates(axis, band, rules, sight);
   const kills = killPoints(axis, band, sight);
   const rolls = rememberRolls(search.countRolls);
   const anchor = kills.find(({ kind }) => kind === 'entrance-corner');
   const origin = anchor ? onAxis(axis, anchor.place) : 0;
-  const seen = new Set<string>();
+  const cycle = covering.dropBy?.denominator ?? 1;
+  const judged = new Map<string, JudgedOption>();
 
-  const judge = (layout: ChosenLayout, kill: KillPoint | null, startKind: StartKind): readonly JudgedOption[] => {
-    const set = setOutStrips(stretch, band, covering, rules, layout);
-    const key = `${set.grid.from} ${set.grid.lappedEnd} ${modulo(set.grid.origin - set.grid.from, laidWidth)}`;
-    if (seen.has(key)) return [];
-    seen.add(key);
+  for (const { layout, kill, startKind } of allLayouts(axis, kills, startCandidates(axis, band, rules, sight))) {
+    const grid = placeGrid(axis, laidWidth, layout);
+    // Starts that put the same seams in the same places differ only in where the hanging begins.
+    const first = floorDivide(grid.from - grid.origin, laidWidth);
+    const key = `${grid.from} ${grid.lappedEnd} ${modulo(grid.origin - grid.from, laidWidth)} ${modulo(first, cycle)}`;
     const wall = axis.walls.find((one) => one.wall.id === (kill?.place ?? layout.start).wall)!.wall;
-    return [
-      {
-        layout,
-        rolls: rolls(set),
-        mismatch: set.mismatch,
-        visibleMismatch: set.mismatch && kill ? ceilDivide(set.mismatch.amount * kill.exposure, 100) : 0,
-        slivers: set.slivers,
-        outsideSeams: countOutsideSeams(axis, set.grid, laidWidth, rules),
-        killKind: kill?.kind ?? null,
-        startKind,
-        tie: [set.strips.length, kill?.exposure ?? 0, START_ORDER.indexOf(startKind), layout.direction === 'left' ? 1 : 0, -wall.length, axis.isClosed ? modulo(set.grid.from - origin, axis.length) : set.grid.origin],
-      },
-    ];
-  };
-  if (!axis.isClosed) {
-    return starts.flatMap(({ place, edge, kind }) => judge({ start: place, edge, direction: 'right', kill: 'start' }, null, kind));
+    const around = (position: number) => (axis.isClosed ? modulo(position - origin, axis.length) : position);
+    const tie = [kill?.exposure ?? 0, START_ORDER.indexOf(startKind), layout.direction === 'left' ? 1 : 0, -wall.length, around(grid.from), around(grid.struck)];
+    const before = judged.get(key);
+    if (before) {
+      if (compareInTurn(tie, before.tie) < 0) judged.set(key, { ...before, layout, startKind, tie });
+      continue;
+    }
+    const set = setOutStrips(stretch, band, covering, rules, layout);
+    judged.set(key, {
+      layout,
+      rolls: rolls(set),
+      mismatch: set.mismatch,
+      visibleMismatch: set.mismatch && kill ? ceilDivide(set.mismatch.amount * kill.exposure, 100) : 0,
+      slivers: set.slivers,
+      outsideSeams: countOutsideSeams(axis, grid, laidWidth, rules),
+      strips: set.strips.length,
+      killKind: kill?.kind ?? null,
+      startKind,
+      tie,
+    });
   }
-  return kills.flatMap((kill) => [
-    ...judge({ start: kill.place, edge: 'left', direction: 'right', kill: 'start' }, kill, 'kill'),
-    ...judge({ start: kill.place, edge: 'right', direction: 'left', kill: 'start' }, kill, 'kill'),
-    ...starts.flatMap(({ place, edge, kind }) => judge({ start: place, edge, direction: 'both', kill: kill.place }, kill, kind)),
+  return [...judged.values()];
+}
+
+interface TriedLayout {
+  readonly layout: ChosenLayout;
+  readonly kill: KillPoint | null;
+  readonly startKind: StartKind;
+}
+
+function allLayouts(axis: Axis, kills: readonly KillPoint[], starts: readonly StartCandidate[]): readonly TriedLayout[] {
+  if (!axis.isClosed) {
+    return starts.map(({ place, edge, kind }) => ({ layout: { start: place, edge, direction: 'right', kill: 'start' }, kill: null, startKind: kind }));
+  }
+  return kills.flatMap((kill): readonly TriedLayout[] => [
+    { layout: { start: kill.place, edge: 'left', direction: 'right', kill: 'start' }, kill, startKind: 'kill' },
+    { layout: { start: kill.place, edge: 'right', direction: 'left', kill: 'start' }, kill, startKind: 'kill' },
+    ...starts.map(({ place, edge, kind }): TriedLayout => ({ layout: { start: place, edge, direction: 'both', kill: kill.place }, kill, startKind: kind })),
   ]);
 }
 
 const START_ORDER: readonly StartKind[] = ['kill', 'strip-centred', 'seam-centred', 'corner', 'opening'];
 
 function compareOptions(one: JudgedOption, other: JudgedOption): number {
-  return (
-    one.rolls - other.rolls ||
-    one.visibleMismatch - other.visibleMismatch ||
-    one.slivers - other.slivers ||
-    one.outsideSeams - other.outsideSeams ||
-    one.tie.reduce((found, value, index) => found || value - other.tie[index]!, 0)
-  );
+  const inTurn = ({ rolls, visibleMismatch, slivers, outsideSeams, strips, tie }: JudgedOption) => [rolls, visibleMismatch, slivers, outsideSeams, strips, ...tie];
+  return compareInTurn(inTurn(one), inTurn(other));
+}
+
+function compareInTurn(one: readonly number[], other: readonly number[]): number {
+  return one.reduce((found, value, index) => found || value - other[index]!, 0);
 }
 
 /** A room has few different demands over all its starts; each is cut once. */

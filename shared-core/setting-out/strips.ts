@@ -106,7 +106,7 @@ export function setOutStrips(stretch: Stretch, band: Band, covering: Wallcoverin
   return {
     axis,
     grid,
-    start: onWall(axis, grid.origin),
+    start: onWall(axis, grid.struck),
     kill: axis.isClosed ? onWall(axis, grid.from) : null,
     mismatch: axis.isClosed ? mismatchOf(grid, covering, first, last) : null,
     slivers: countSlivers(axis, grid, laidWidth, band, rules),

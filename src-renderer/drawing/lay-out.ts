@@ -28,6 +28,8 @@ interface Box {
 const RING_RADIUS = 0.95;
 const RING_STEPS = [1, 2, 5, 10, 20, 50, 100];
 const LEAST_STROKE_SPACING = 5;
+/** Smaller words are left out: nobody could read them. */
+const LEAST_TEXT_HEIGHT = 8;
 const SCALE_BARS = {
   metric: [0.5, 1, 2, 5, 10, 20].map((metres) => ({ length: millimetres(metres * 1000), text: `${metres} m` })),
   imperial: [1, 3, 6, 10, 20, 50].map((feet) => ({ length: inches(feet * 12), text: `${feet} ft` })),
@@ -39,6 +41,14 @@ export function fittingScale(drawing: Drawing, { width, height, textHeight }: Pi
   const across = (width - (margin.left + margin.right) * textHeight) / Math.max(1, bounds.right - bounds.left);
   const down = (height - (margin.top + margin.bottom) * textHeight) / Math.max(1, bounds.bottom - bounds.top);
   return Math.max(0, Math.min(across, down));
+}
+
+/** The place in a drawing's own units at which a pixel of its box stands. */
+export function placeUnder(drawing: Drawing, view: View, pixelX: number): number {
+  const { bounds, margin } = drawing;
+  const scale = fittingScale(drawing, view) * view.zoom;
+  const spare = (view.width - (margin.left + margin.right) * view.textHeight - (bounds.right - bounds.left) * scale) / 2;
+  return bounds.left + (pixelX - margin.left * view.textHeight - spare - view.panX) / scale;
 }
 
 /**
@@ -61,8 +71,10 @@ export function layOut(drawing: Drawing, view: View): readonly Mark[] {
   });
   const taken: Box[] = [];
   const ringStep = stepOfRings(drawing.shapes, scale, h);
-  const marks = drawing.shapes.flatMap((shape) => layOutShape(shape, { place, scale, h, taken, ringStep }));
-  return drawing.scaleBar ? [...marks, ...scaleBar(drawing.scaleBar, scale, view)] : marks;
+  const isReadable = h >= LEAST_TEXT_HEIGHT;
+  const shapes = isReadable ? drawing.shapes : drawing.shapes.filter(({ kind }) => kind !== 'text' && kind !== 'ring' && kind !== 'dimension');
+  const marks = shapes.flatMap((shape) => layOutShape(shape, { place, scale, h, taken, ringStep }));
+  return drawing.scaleBar && isReadable ? [...marks, ...scaleBar(drawing.scaleBar, scale, view)] : marks;
 }
 
 interface Sheet {

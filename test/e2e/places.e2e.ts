@@ -111,6 +111,33 @@ test('a document read in and written out again gives the same house', async ({ p
   await expect(page.getByLabel('Name of the house')).toHaveValue('Larkfield, Mill Lane 3');
 });
 
+test('a way to hang a room is taken from those on offer, its line dragged, and left to the plan again', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await goTo(page, 'Set out');
+  await page.getByRole('button', { name: 'Hall', exact: true }).click();
+  const start = page.getByRole('region', { name: 'Start and kill point' });
+  const at = start.getByLabel('From its left end').first();
+  const offers = page.getByRole('region', { name: 'Other ways to hang it' }).getByRole('button');
+  await expect(offers.first()).toContainText(/\d+ rolls\. The ends meet .*slivers?\./);
+  const best = await at.inputValue();
+  await offers.nth(2).click();
+  await expect(page.getByRole('button', { name: 'Undo: change layout of band main in Hall' })).toBeEnabled();
+  await expect(at).not.toHaveValue(best);
+  const taken = await at.inputValue();
+
+  const line = await page.locator('[data-subject="start start"]').first().boundingBox();
+  await page.mouse.move(line!.x + line!.width / 2, line!.y + line!.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(line!.x + 60, line!.y + line!.height / 2, { steps: 6 });
+  await expect(at).toHaveValue(taken);
+  await page.mouse.up();
+  await expect(at).not.toHaveValue(taken);
+  await expect(page.getByRole('status').filter({ hasText: 'Saved' })).toBeVisible();
+
+  await page.getByRole('button', { name: 'Leave it to the plan again' }).click();
+  await expect(at).toHaveValue(best);
+});
+
 for (const colorScheme of ['light', 'dark'] as const) {
   for (const contrast of ['no-preference', 'more'] as const) {
     test(`axe finds nothing in any place, ${colorScheme}, contrast ${contrast}`, async ({ page, running }) => {

@@ -1,7 +1,8 @@
 import type { Subject } from '../../../shared-core/drawing/index.ts';
 import type { Band, Border, Covering, Edit, Layout, Room, Wallcovering } from '../../../shared-core/house/index.ts';
 import { type BandPlan, nameCovering, type RoomPlan } from '../../../shared-core/plan/index.ts';
-import { printLength } from '../../../shared-core/units/index.ts';
+import { type ChosenLayout, type LayoutOption, onWall, setOutStrips } from '../../../shared-core/setting-out/index.ts';
+import { type Length, printLength, showLength } from '../../../shared-core/units/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 
@@ -73,17 +74,47 @@ export class SetOutSheet {
     const { stretch } = this;
     const band = this.#savedBand;
     if (!band || !stretch) return null;
-    const style = this.#house.shown.lengths;
-    const chosen = band.layout && stretch.axis.walls.some(({ wall }) => wall.id === band.layout?.start.wall) ? band.layout : null;
-    const kill = chosen?.kill ?? 'start';
-    return {
-      wall: chosen?.start.wall ?? stretch.start.wall,
-      at: chosen?.start.at.typed ?? printLength(stretch.start.at, style),
-      edge: chosen?.start.edge ?? 'left',
-      direction: chosen?.direction ?? 'right',
-      killWall: kill === 'start' ? 'start' : kill.wall,
-      killAt: kill === 'start' ? '' : kill.at.typed,
-    };
+    if (band.layout && stretch.axis.walls.some(({ wall }) => wall.id === band.layout?.start.wall)) {
+      const { start, direction, kill } = band.layout;
+      return { wall: start.wall, at: start.at.typed, edge: start.edge ?? 'left', direction, killWall: kill === 'start' ? 'start' : kill.wall, killAt: kill === 'start' ? '' : kill.at.typed };
+    }
+    const [best] = this.options;
+    return best ? this.#typed(best.layout) : this.#typed({ start: stretch.start, edge: 'left', direction: 'right', kill: 'start' });
+  }
+
+  /** Other layouts of the stretch that are worth a look, the best first. */
+  get options(): readonly LayoutOption[] {
+    const { stretch } = this;
+    return stretch && 'options' in stretch ? stretch.options : [];
+  }
+
+  /** An option as it would hang. */
+  setOutOption({ layout }: LayoutOption) {
+    const { band, covering, stretch } = this;
+    const rules = this.#house.planner.planned?.rules;
+    if (!band || covering?.kind !== 'wallcovering' || !stretch || !rules) return null;
+    const walls = stretch.axis.walls.map(({ wall }) => wall);
+    return setOutStrips({ walls, isClosed: stretch.axis.isClosed }, band, covering, rules, layout);
+  }
+
+  take = (option: LayoutOption): Promise<string | null> => this.change(this.#typed(option.layout));
+
+  /** Shows, or at its end makes, a start at a place of the drawing, which is one of the stretch's axis. */
+  async dragStart(x: number | null, isDone: boolean): Promise<void> {
+    const { stretch } = this;
+    if (!stretch || x === null) {
+      this.preview(null);
+      return;
+    }
+    const { wall, at } = onWall(stretch.axis, Math.round(x));
+    const change = { wall, at: showLength(at, this.#house.shown.lengths), edge: 'left' as const };
+    if (isDone) this.trouble = await this.change(change);
+    else this.preview(change);
+  }
+
+  #typed({ start, edge, direction, kill }: ChosenLayout): LayoutTyped {
+    const print = (length: Length) => printLength(length, this.#house.shown.lengths);
+    return { wall: start.wall, at: print(start.at), edge: edge ?? 'left', direction, killWall: kill === 'start' ? 'start' : kill.wall, killAt: kill === 'start' ? '' : print(kill.at) };
   }
 
   get isChosen(): boolean {
