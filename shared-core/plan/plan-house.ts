@@ -1,7 +1,7 @@
 import type { Effort } from '../cutting/index.ts';
 import type { Band, Covering, House, Room, Wallcovering } from '../house/index.ts';
 import { cutPieces, findRuns, isRollGoods, longestPiece, orderCovering, type OrderLine, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
-import { chosenLayout, findStretches, type Piece, setOutBorder, setOutStrips, type Stretch } from '../setting-out/index.ts';
+import { chosenLayout, findStretches, type Piece, setOutBorder, setOutPanels, setOutStrips, type Stretch } from '../setting-out/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK, drawOutline } from '../survey/index.ts';
 import { type Length, showLength } from '../units/index.ts';
 import { bestLayouts } from './best-layouts.ts';
@@ -63,6 +63,7 @@ function planBand(room: Room, band: Band, covering: RollGoods, house: House, eff
 
 /** Set out as the user chose, or else as the search finds best; at the quick effort from the first inside corner. */
 function planStretch(room: Room, band: Band, stretch: Stretch, covering: Wallcovering & RollGoods, house: House, effort: Effort): PlannedStretch {
+  if (covering.panels === 'equal') return { ...setOutPanels(stretch, band, covering, house.rules), options: [] };
   const options = effort === 'instant' ? [] : bestLayouts(room, band, stretch, covering, house);
   const own = chosenLayout(band);
   const isOwn = own !== undefined && stretch.walls.some(({ id }) => id === own.start.wall);
@@ -109,7 +110,7 @@ function roomWarnings(room: Room, coverings: ReadonlyMap<string, Covering>, hous
   }
   for (const wall of room.walls) {
     if (wall.plumbRight && Math.abs(wall.plumbRight.length) > house.rules.insideWrap.length) {
-      warnings.push({ place: 'survey', room: room.id, message: `The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}. The plan does not widen the strip for it: measure it at top, middle and bottom.` });
+      warnings.push({ place: 'survey', room: room.id, message: `The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}: the plan wraps the strip by that much there. Widths beside it and the mismatch may come out smaller by as much; measure it at top, middle and bottom.` });
     }
   }
   const hung = [...room.bands.map((band) => band.covering), ...(room.ceiling ? [room.ceiling.covering] : [])];
@@ -127,7 +128,6 @@ function notPlanned(covering: Covering, isOnCeilingOnly: boolean): string | null
   if (!isRollGoods(covering)) return 'goods sold by the length are not ordered by this version';
   if (isOnCeilingOnly) return 'ceilings are not set out by this version';
   if (covering.kind !== 'wallcovering') return null;
-  if (covering.panels === 'equal') return 'its equal panels are not divided by this version, the strips shown are as wide as the roll';
   return covering.sequence === 'required' ? 'its strips are not kept in sequence by this version, order more' : null;
 }
 

@@ -8,6 +8,8 @@ export interface AxisWall {
   readonly wall: StretchWall;
   readonly from: Length;
   readonly to: Length;
+  /** The wrap at its right end; 0 where no inside corner is passed. */
+  readonly wrap: Length;
 }
 
 /**
@@ -20,19 +22,19 @@ export interface Axis {
   readonly walls: readonly AxisWall[];
   readonly isClosed: boolean;
   readonly length: Length;
-  readonly wrap: Length;
 }
 
-export function layAxis(stretch: Stretch, wrap: Length): Axis {
+export function layAxis(stretch: Stretch, wrapAfter: (wall: StretchWall) => number): Axis {
   let end = 0;
   const walls = stretch.walls.map((wall, index) => {
     const from = lengthOf(end);
     const to = lengthOf(end + wall.length);
     const isPassed = stretch.isClosed || index < stretch.walls.length - 1;
-    end = to + (isPassed && wall.cornerRight === 'inside' ? wrap : 0);
-    return { wall, from, to };
+    const wrap = lengthOf(isPassed && wall.cornerRight === 'inside' ? wrapAfter(wall) : 0);
+    end = to + wrap;
+    return { wall, from, to, wrap };
   });
-  return { walls, isClosed: stretch.isClosed, length: lengthOf(end), wrap };
+  return { walls, isClosed: stretch.isClosed, length: lengthOf(end) };
 }
 
 /** Where a place on a wall lies on the axis. */

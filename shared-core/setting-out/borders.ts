@@ -4,7 +4,8 @@ import { type Axis, cornersWithin, layAxis, onWall, unroll } from './axis.ts';
 import { chosenLayout, type WallPlace } from './chosen-layout.ts';
 import { type Grid, placeGrid } from './grid.ts';
 import { edgeOver, swallows, topOf } from './heights.ts';
-import type { Mismatch, Piece } from './strips.ts';
+import type { Piece } from './cut-strips.ts';
+import type { Mismatch } from './strips.ts';
 import type { Stretch } from './stretch.ts';
 
 /** One length of border, from inside corner to inside corner or to the side of an opening. */
@@ -35,7 +36,7 @@ export interface BorderLayout {
  * repeat of 20 1/2 in they begin 19 1/2 in and 4 1/2 in into the pattern.
  */
 export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rules: Rules): BorderLayout {
-  const axis = layAxis(stretch, lengthOf(0));
+  const axis = layAxis(stretch, () => 0);
   const grid = placeGrid(axis, lengthOf(0), chosenLayout(band));
   const repeat = covering.repeat.length;
   const allowance = rules.borderAllowance.length;

@@ -14,6 +14,8 @@ export interface Grid {
   readonly to: number;
   /** Which end is lapped over the other one in an inside corner, and so cut one wrap wider. */
   readonly lappedEnd: 'left' | 'right' | null;
+  /** How much wider: the wrap of that corner. */
+  readonly lap: number;
   readonly direction: ChosenLayout['direction'];
 }
 
@@ -38,14 +40,15 @@ export function placeGrid(axis: Axis, laidWidth: Length, layout: ChosenLayout | 
   const edge = (isHere ? layout.edge : undefined) ?? (!axis.isClosed && isAtRightEnd(axis, start) ? 'right' : 'left');
   const struck = onAxis(axis, start);
   const origin = struck - edgeShift(edge, laidWidth);
-  if (!axis.isClosed) return { origin, struck, from: 0, to: axis.length, lappedEnd: null, direction };
+  if (!axis.isClosed) return { origin, struck, from: 0, to: axis.length, lappedEnd: null, lap: 0, direction };
 
   const kill = isHere && layout.kill !== 'start' ? onAxis(axis, layout.kill) : null;
   const met = kill ?? (direction === 'left' ? origin + laidWidth : origin);
   const corner = insideCornerAt(axis, met);
-  const [after, passed] = corner ? [corner.to, axis.length - axis.wrap] : [met, axis.length];
+  const lap = corner ? corner.to - corner.from : 0;
+  const [after, passed] = [corner ? corner.to : met, axis.length - lap];
   const from = kill === null ? (direction === 'left' ? (corner ? corner.from : met) - passed : after) : nearestBefore(after, origin, axis.length);
-  return { origin, struck, from, to: from + passed, lappedEnd: corner ? (direction === 'left' ? 'left' : 'right') : null, direction };
+  return { origin, struck, from, to: from + passed, lappedEnd: corner ? (direction === 'left' ? 'left' : 'right') : null, lap, direction };
 }
 
 function isAtRightEnd(axis: Axis, place: WallPlace): boolean {
@@ -67,11 +70,11 @@ function nearestBefore(position: number, origin: number, period: number): number
 function insideCornerAt(axis: Axis, position: number): { readonly from: number; readonly to: number } | null {
   const u = modulo(position, axis.length);
   const turn = position - u;
-  for (const { wall, to } of axis.walls) {
+  for (const { wall, to, wrap } of axis.walls) {
     if (wall.cornerRight !== 'inside') continue;
-    const end = to + axis.wrap;
+    const end = to + wrap;
     if (u >= to && u <= end) return { from: turn + to, to: turn + end };
-    if (end === axis.length && u === 0) return { from: turn - axis.wrap, to: turn };
+    if (end === axis.length && u === 0) return { from: turn - wrap, to: turn };
   }
   return null;
 }

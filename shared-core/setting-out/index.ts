@@ -1,11 +1,13 @@
 export { type Axis, type AxisWall, cornersWithin, layAxis, onAxis, onWall, unroll } from './axis.ts';
 export { type BorderLayout, type BorderLength, setOutBorder } from './borders.ts';
 export { type ChosenLayout, chosenLayout, type WallPlace } from './chosen-layout.ts';
+export { cutStrips, dropOf, type Piece, type Strip, type StripPart, type StripSpan } from './cut-strips.ts';
 export { firstStart, type Grid, placeGrid } from './grid.ts';
 export { aboveFloor, bottomOf, edgeOver, interrupts, swallows, topOf } from './heights.ts';
 export { type KillKind, type KillPoint, killPoints, type Sight, sightOf } from './kill-points.ts';
 export { type LayoutOption, type LayoutSearch, searchLayouts } from './search.ts';
 export { countOutsideSeams, countSlivers } from './slivers.ts';
 export { type StartCandidate, startCandidates, type StartKind } from './start-candidates.ts';
-export { findStretches, type Stretch, type StretchOpening, type StretchWall } from './stretch.ts';
-export { dropOf, type Mismatch, type Piece, setOutStrips, type StretchLayout, type Strip, type StripPart } from './strips.ts';
+export { findStretches, type Stretch, type StretchOpening, type StretchWall, wrapAfter } from './stretch.ts';
+export { setOutPanels } from './panels.ts';
+export { type Mismatch, setOutStrips, type StretchLayout } from './strips.ts';

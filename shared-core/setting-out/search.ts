@@ -7,8 +7,9 @@ import { placeGrid } from './grid.ts';
 import { type KillKind, type KillPoint, killPoints, type Sight } from './kill-points.ts';
 import { countOutsideSeams } from './slivers.ts';
 import { type StartCandidate, startCandidates, type StartKind } from './start-candidates.ts';
-import type { Stretch } from './stretch.ts';
-import { type Mismatch, type Piece, setOutStrips, type StretchLayout } from './strips.ts';
+import type { Piece } from './cut-strips.ts';
+import { type Stretch, wrapAfter } from './stretch.ts';
+import { type Mismatch, setOutStrips, type StretchLayout } from './strips.ts';
 
 /** A layout on offer, with what it was judged by. */
 export interface LayoutOption {
@@ -68,7 +69,7 @@ interface JudgedOption extends LayoutOption {
 
 function judgeAll(search: LayoutSearch): readonly JudgedOption[] {
   const { stretch, band, covering, rules, sight } = search;
-  const axis = layAxis(stretch, rules.insideWrap.length);
+  const axis = layAxis(stretch, (wall) => wrapAfter(wall, rules));
   const laidWidth = laidWidthOf(covering);
   const kills = killPoints(axis, band, sight);
   const rolls = rememberRolls(search.countRolls);

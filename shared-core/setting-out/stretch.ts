@@ -1,6 +1,6 @@
-import { type Band, endsOf, type Room } from '../house/index.ts';
+import { type Band, endsOf, type Room, type Rules } from '../house/index.ts';
 import { type CornerKind, goesAllRound, readTurn } from '../survey/index.ts';
-import type { Length } from '../units/index.ts';
+import { type Length, lengthOf } from '../units/index.ts';
 
 export interface Ends {
   readonly left: Length;
@@ -14,6 +14,8 @@ export interface StretchWall {
   readonly height: Ends;
   readonly base: Ends;
   readonly cornerRight: CornerKind;
+  /** How far its right corner leans over its height, either way; 0 where that was not measured. */
+  readonly lean: Length;
   readonly openings: readonly StretchOpening[];
 }
 
@@ -59,6 +61,16 @@ export function findStretches(room: Room, band: Band): readonly Stretch[] {
   return rows.map((row) => ({ walls: row, isClosed: false }));
 }
 
+/**
+ * How far a strip is wrapped round the inside corner at a wall's right: the house's wrap, or the corner's lean where that
+ * is larger, so that the strip is wide enough at its widest.
+ *
+ * Example: with a wrap of 1/8 in, a corner that leans by 1/2 in is wrapped by 1/2 in.
+ */
+export function wrapAfter(wall: StretchWall, rules: Rules): Length {
+  return lengthOf(Math.max(rules.insideWrap.length, wall.lean));
+}
+
 function readWall(wall: Room['walls'][number]): StretchWall {
   return {
     id: wall.id,
@@ -66,6 +78,7 @@ function readWall(wall: Room['walls'][number]): StretchWall {
     height: endsOf(wall.height),
     base: endsOf(wall.base),
     cornerRight: readTurn(wall.turn).kind,
+    lean: lengthOf(Math.abs(wall.plumbRight?.length ?? 0)),
     openings: wall.openings.map(({ id, kind, from, width, sill, height }) => ({
       id,
       kind,

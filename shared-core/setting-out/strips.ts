@@ -1,47 +1,12 @@
 import type { Band, Rules, Wallcovering } from '../house/index.ts';
 import { laidWidthOf, matchOf } from '../house/index.ts';
 import { ceilDivide, floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
-import { type Axis, layAxis, onWall, unroll } from './axis.ts';
+import { type Axis, layAxis, onWall } from './axis.ts';
 import { chosenLayout, type WallPlace } from './chosen-layout.ts';
+import { cutStrips, dropOf, patternOf, type Strip, type StripSpan } from './cut-strips.ts';
 import { type Grid, placeGrid } from './grid.ts';
-import { aboveFloor, bottomOf, type EdgeRange, edgeOver, topOf } from './heights.ts';
 import { countSlivers } from './slivers.ts';
-import type { Stretch, StretchWall } from './stretch.ts';
-
-/** A piece to be cut: all of it covering, trims included. */
-export interface Piece {
-  /** Wall, running number on it and, at an opening, where: `A1`, `A3 above`. */
-  readonly label: string;
-  /** Number of the strip it belongs to; of the length, for a border. */
-  readonly strip: number;
-  readonly part: 'full' | 'above' | 'between' | 'below' | 'length' | 'joined';
-  readonly length: Length;
-  /** Where its top edge lies in the repeat; 0 for a free match. */
-  readonly phase: Length;
-  /** What it covers of the wall, above the room's level datum, without trims. */
-  readonly top: Length;
-  readonly bottom: Length;
-}
-
-export interface StripPart {
-  readonly wall: string;
-  /** From the wall's left end. */
-  readonly from: Length;
-  readonly to: Length;
-}
-
-export interface Strip {
-  /** 0 at the start, counted up to the right and down to the left. */
-  readonly number: number;
-  /** On the expanded axis. */
-  readonly from: number;
-  readonly to: number;
-  /** The width to cut, a lap at the kill point included. */
-  readonly cutWidth: Length;
-  /** More than one where the strip is split at a corner. */
-  readonly parts: readonly StripPart[];
-  readonly pieces: readonly Piece[];
-}
+import { type Stretch, wrapAfter } from './stretch.ts';
 
 export interface Mismatch {
   readonly amount: Length;
@@ -74,33 +39,10 @@ export interface StretchLayout {
  * 27 strips of 8' 4", the pattern 7 3/8 in over at the kill point.
  */
 export function setOutStrips(stretch: Stretch, band: Band, covering: Wallcovering, rules: Rules, layout = chosenLayout(band)): StretchLayout {
-  const axis = layAxis(stretch, rules.insideWrap.length);
+  const axis = layAxis(stretch, (wall) => wrapAfter(wall, rules));
   const laidWidth = laidWidthOf(covering);
   const grid = placeGrid(axis, laidWidth, layout);
-  const datum = lengthOf(Math.max(...stretch.walls.map((wall) => Math.max(topOf(band, wall).left, topOf(band, wall).right))));
-  const pattern = { datum, position: band.position.length, trim: rules.trim.length, ...patternOf(covering) };
-
-  const label = labeller();
-  const strips = stripSpans(grid, laidWidth, axis.wrap).map(({ number, from, to, cutWidth }): Strip => {
-    const parts = partsOf(axis, from, to);
-    const name = label(onWall(axis, from).wall);
-    return {
-      number,
-      from,
-      to,
-      cutWidth: lengthOf(cutWidth),
-      parts: parts.map((part) => ({ wall: part.wall.id, from: lengthOf(part.from - part.shift), to: lengthOf(part.to - part.shift) })),
-      pieces: coveredRanges(parts, band).map(({ part, lowest, highest }, index, all) => ({
-        label: part === 'full' ? name : `${name} ${part}${part === 'between' && all.length > 3 ? ` ${index}` : ''}`,
-        strip: number,
-        part,
-        length: lengthOf(highest - lowest + 2 * pattern.trim),
-        phase: phaseOf(pattern, number, highest + pattern.trim),
-        top: lengthOf(highest),
-        bottom: lengthOf(lowest),
-      })),
-    };
-  });
+  const { datum, strips } = cutStrips(axis, stripSpans(grid, laidWidth), band, covering, rules);
   const first = strips[0]!.number;
   const last = strips.at(-1)!.number;
   return {
@@ -115,39 +57,8 @@ export function setOutStrips(stretch: Stretch, band: Band, covering: Wallcoverin
   };
 }
 
-interface Pattern {
-  readonly datum: Length;
-  readonly position: Length;
-  readonly trim: Length;
-  /** 0 for a free match, which has no phase. */
-  readonly repeat: number;
-  readonly drop: { readonly numerator: number; readonly denominator: number };
-}
-
-function patternOf(covering: Wallcovering): Pick<Pattern, 'repeat' | 'drop'> {
-  const match = matchOf(covering);
-  return {
-    repeat: match === 'free' ? 0 : covering.repeat.length,
-    drop: match === 'drop' && covering.dropBy ? covering.dropBy : { numerator: 0, denominator: 1 },
-  };
-}
-
-/**
- * How far strip i's pattern stands lower than strip 0's: the repeat times the part of a cycle that i drops make.
- *
- * Example: a half-drop of 21 in puts strip 3, like strip 1, 10 1/2 in lower.
- */
-export function dropOf(repeat: number, drop: { readonly numerator: number; readonly denominator: number }, strip: number): number {
-  return floorDivide(repeat * modulo(strip * drop.numerator, drop.denominator), drop.denominator);
-}
-
-function phaseOf(pattern: Pattern, strip: number, topEdge: number): Length {
-  if (pattern.repeat === 0) return lengthOf(0);
-  return lengthOf(modulo(pattern.position + pattern.datum - topEdge + dropOf(pattern.repeat, pattern.drop, strip), pattern.repeat));
-}
-
 /** The strips' spans on the axis; the end that laps in a corner is a wrap wider and may take a strip of its own. */
-function stripSpans(grid: Grid, laidWidth: Length, wrap: Length) {
+function stripSpans(grid: Grid, laidWidth: Length): readonly StripSpan[] {
   const first = floorDivide(grid.from - grid.origin, laidWidth);
   const last = ceilDivide(grid.to - grid.origin, laidWidth) - 1;
   const spans = [];
@@ -156,10 +67,10 @@ function stripSpans(grid: Grid, laidWidth: Length, wrap: Length) {
     const to = Math.min(grid.to, grid.origin + (number + 1) * laidWidth);
     spans.push({ number, from, to, cutWidth: to - from });
   }
-  if (grid.lappedEnd === null || wrap === 0) return spans;
+  if (grid.lappedEnd === null || grid.lap === 0) return spans;
   const isRight = grid.lappedEnd === 'right';
   const end = isRight ? spans.at(-1)! : spans[0]!;
-  const wanted = end.cutWidth + wrap;
+  const wanted = end.cutWidth + grid.lap;
   end.cutWidth = Math.min(wanted, laidWidth);
   if (wanted > laidWidth) {
     const corner = isRight ? grid.to : grid.from;
@@ -168,58 +79,6 @@ function stripSpans(grid: Grid, laidWidth: Length, wrap: Length) {
     else spans.unshift(extra);
   }
   return spans;
-}
-
-/** A strip that only turns a lap in its corner stands on neither wall; it is cut for the one beside it. */
-function partsOf(axis: Axis, from: number, to: number): readonly AxisPart[] {
-  const parts = unroll(axis, from, to);
-  return parts.length > 0 ? parts : unroll(axis, from - 1, to + 1);
-}
-
-type AxisPart = ReturnType<typeof unroll>[number];
-interface CoveredRange extends EdgeRange {
-  readonly part: Piece['part'];
-}
-
-/** What a strip covers in height: all of it, or what openings that take its whole width leave of it. */
-function coveredRanges(parts: readonly AxisPart[], band: Band): readonly CoveredRange[] {
-  const ranges = parts.map((part) => {
-    const [left, right] = [part.from - part.shift, part.to - part.shift];
-    const top = edgeOver(topOf(band, part.wall), part.wall.length, left, right).highest;
-    const bottom = edgeOver(bottomOf(band, part.wall), part.wall.length, left, right).lowest;
-    return { wall: part.wall, left, right, top, bottom };
-  });
-  const whole = { highest: Math.max(...ranges.map(({ top }) => top)), lowest: Math.min(...ranges.map(({ bottom }) => bottom)) };
-  const [only] = ranges;
-  const holes = only && ranges.length === 1 ? holesOver(only.wall, only.left, only.right) : [];
-  const left = holes.reduce<readonly EdgeRange[]>(
-    (kept, hole) => kept.flatMap((range) => [{ lowest: Math.max(range.lowest, hole.highest), highest: range.highest }, { lowest: range.lowest, highest: Math.min(range.highest, hole.lowest) }].filter(({ lowest, highest }) => highest > lowest)),
-    [whole],
-  );
-  if (left.length === 1 && left[0]!.lowest === whole.lowest && left[0]!.highest === whole.highest) return [{ part: 'full', ...whole }];
-  return left.map((range) => ({
-    part: range.highest === whole.highest ? 'above' : range.lowest === whole.lowest ? 'below' : 'between',
-    ...range,
-  }));
-}
-
-/** Heights at which openings, one or several side by side, take a strip's whole width; the highest first. */
-function holesOver(wall: StretchWall, left: number, right: number): readonly EdgeRange[] {
-  const open = wall.openings
-    .filter(({ from, to }) => from < right && to > left)
-    .map(({ from, to, sill, head }) => ({
-      from,
-      to,
-      lowest: edgeOver(aboveFloor(wall, sill), wall.length, left, right).highest,
-      highest: edgeOver(aboveFloor(wall, head), wall.length, left, right).lowest,
-    }));
-  const heights = [...new Set(open.flatMap(({ lowest, highest }) => [lowest, highest]))].sort((one, other) => other - one);
-  return heights.slice(1).flatMap((lowest, index) => {
-    const highest = heights[index]!;
-    const across = open.filter((opening) => opening.lowest <= lowest && opening.highest >= highest).sort((one, other) => one.from - other.from);
-    const reached = across.reduce((end, { from, to }) => (from <= end ? Math.max(end, to) : end), left);
-    return reached >= right ? [{ lowest, highest }] : [];
-  });
 }
 
 function mismatchOf(grid: Grid, covering: Wallcovering, first: number, last: number): Mismatch {
@@ -233,15 +92,5 @@ function mismatchOf(grid: Grid, covering: Wallcovering, first: number, last: num
     amount,
     side: amount === 0 ? 'none' : over <= across - over ? 'over' : 'short',
     vertical: lengthOf(Math.min(apart, pattern.repeat - apart)),
-  };
-}
-
-/** Names pieces by their wall and a running number on it. */
-function labeller(): (wall: string) => string {
-  const counts = new Map<string, number>();
-  return (wall) => {
-    const count = (counts.get(wall) ?? 0) + 1;
-    counts.set(wall, count);
-    return `${wall}${count}`;
   };
 }

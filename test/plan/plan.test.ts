@@ -77,7 +77,7 @@ describe('remarks', () => {
     });
     expect(saidAt(warnings, 'survey')).toEqual([
       'The walls of Front bedroom miss each other by 2 in where the last meets the first. Measure again, or leave it if the room is out of square.',
-      'The corner at the right of wall D in Front bedroom leans by 1/2 in, more than the wrap of 1/8 in. The plan does not widen the strip for it: measure it at top, middle and bottom.',
+      'The corner at the right of wall D in Front bedroom leans by 1/2 in, more than the wrap of 1/8 in: the plan wraps the strip by that much there. Widths beside it and the mismatch may come out smaller by as much; measure it at top, middle and bottom.',
     ]);
     expect(saidAt(warnings, 'set-out')).toEqual(['Front bedroom has 1 sliver: a seam too near to a corner or an opening. Another start may avoid it.']);
   });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { laidWidthOf } from '../../shared-core/house/index.ts';
 import { cutPieces, isRollGoods } from '../../shared-core/ordering/index.ts';
-import { countOutsideSeams, findStretches, killPoints, layAxis, type LayoutOption, searchLayouts, setOutStrips, sightOf, startCandidates } from '../../shared-core/setting-out/index.ts';
+import { countOutsideSeams, findStretches, killPoints, layAxis, type LayoutOption, searchLayouts, setOutStrips, sightOf, startCandidates, wrapAfter } from '../../shared-core/setting-out/index.ts';
 import { inches, lengthOf } from '../../shared-core/units/index.ts';
 import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
@@ -15,7 +15,7 @@ function searchIn(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}) {
   const [stretch] = findStretches(found, band!);
   const countRolls = (pieces: Parameters<Parameters<typeof searchLayouts>[0]['countRolls']>[0]) => cutPieces(paper, pieces.map((piece) => ({ room: 'room', band: 'main', piece })), 'instant').plan.rollCount;
   const search = { stretch: stretch!, band: band!, covering: paper, rules: house.rules, sight: sightOf(found), countRolls };
-  return { search, options: searchLayouts(search), axis: layAxis(stretch!, house.rules.insideWrap.length) };
+  return { search, options: searchLayouts(search), axis: layAxis(stretch!, (wall) => wrapAfter(wall, house.rules)) };
 }
 
 const door = (facts: Loose = {}) => ({ id: 'door', kind: 'door', entrance: true, from: '12 in', width: '30 in', height: '80 in', ...facts });

@@ -117,6 +117,11 @@ export class SetOutSheet {
     return { wall: start.wall, at: print(start.at), edge: edge ?? 'left', direction, killWall: kill === 'start' ? 'start' : kill.wall, killAt: kill === 'start' ? '' : print(kill.at) };
   }
 
+  /** Equal panels are divided wall by wall; there is no line to choose. */
+  get isEqualPanels(): boolean {
+    return this.covering?.kind === 'wallcovering' && this.covering.panels === 'equal';
+  }
+
   get isChosen(): boolean {
     return this.#savedBand?.layout !== undefined;
   }
