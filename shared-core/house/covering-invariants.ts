@@ -4,6 +4,9 @@ import { LONGEST_WALL, type Report, reportPrice, reportRange } from './report.ts
 import type { Covering, House, Wallcovering } from './types.ts';
 
 const WIDEST_COVERING = millimetres(10_000);
+/** Narrower goods are a slip of the unit, and their strips could not be counted. */
+const NARROWEST_STRIP = millimetres(50);
+const SMALLEST_REPEAT = millimetres(1);
 const LONGEST_ROLL = millimetres(1_000_000);
 
 export function findCoveringFaults(covering: Covering, house: House, path: string, report: Report): void {
@@ -14,6 +17,9 @@ export function findCoveringFaults(covering: Covering, house: House, path: strin
   if ('repeat' in covering) {
     const isGood = reportRange(`${path}.repeat`, covering.repeat, { least: ZERO_LENGTH, most: LONGEST_WALL }, report);
     const { rollLength } = covering;
+    if (isGood && covering.repeat.length > 0 && covering.repeat.length < SMALLEST_REPEAT) {
+      report(`${path}.repeat`, `is ${covering.repeat.typed}; it takes 0, or ${printLength(SMALLEST_REPEAT, 'metric')} and more. Check the unit`);
+    }
     if (isGood && rollLength && covering.repeat.length > rollLength.length) {
       report(`${path}.repeat`, `is ${covering.repeat.typed}, longer than the roll of ${rollLength.typed}`);
     }
@@ -40,8 +46,9 @@ function findWallcoveringFaults(covering: Wallcovering, house: House, path: stri
   }
   if (!reportRange(`${path}.selvedge`, covering.selvedge, { least: ZERO_LENGTH, most: WIDEST_COVERING }, report)) return;
   const laidWidth = laidWidthOf(covering);
-  if (laidWidth <= 0) {
-    report(`${path}.width`, `is ${covering.width.typed}, of which selvedges and seam leave nothing to hang`);
+  if (laidWidth < NARROWEST_STRIP) {
+    const left = laidWidth <= 0 ? 'nothing to hang' : `${printLength(laidWidth, house.lengths)} to hang`;
+    report(`${path}.width`, `is ${covering.width.typed}, of which selvedges and seam leave ${left}; a strip is at least ${printLength(NARROWEST_STRIP, 'metric')} wide. Check the unit`);
     return;
   }
   const match = matchOf(covering);

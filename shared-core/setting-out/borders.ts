@@ -106,9 +106,14 @@ interface Joint {
 
 /** Spans no longer than a spool surely gives, each lapping the one before it; no joint leaves a sliver at the end. */
 function joinedSpans(from: number, to: number, longest: number, joint: Joint): readonly { readonly from: number; readonly to: number }[] {
-  if (to - from <= longest || longest <= joint.lap + joint.least) return [{ from, to }];
-  const end = Math.min(from + longest, Math.max(to - joint.least + joint.lap, from + joint.least));
-  return [{ from, to: end }, ...joinedSpans(end - joint.lap, to, longest, joint)];
+  const spans = [];
+  let start = from;
+  while (to - start > longest && longest > joint.lap + joint.least) {
+    const end = Math.min(start + longest, Math.max(to - joint.least + joint.lap, start + joint.least));
+    spans.push({ from: start, to: end });
+    start = end - joint.lap;
+  }
+  return [...spans, { from: start, to }];
 }
 
 function mismatchOf(run: number, repeat: number): Mismatch {

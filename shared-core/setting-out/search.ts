@@ -37,6 +37,8 @@ export interface LayoutSearch {
 }
 
 const MOST_OPTIONS = 5;
+/** Strips that a search cuts at most, some fifty times what a large room takes; beyond it the best hidden kill points are tried first. */
+const MOST_STRIPS = 400_000;
 
 /**
  * The best layouts of a stretch that differ in kind, the best of all first.
@@ -78,7 +80,7 @@ function judgeAll(search: LayoutSearch): readonly JudgedOption[] {
   const cycle = covering.dropBy?.denominator ?? 1;
   const judged = new Map<string, JudgedOption>();
 
-  for (const { layout, kill, startKind } of allLayouts(axis, kills, startCandidates(axis, band, rules, sight))) {
+  for (const { layout, kill, startKind } of allLayouts(axis, kills, startCandidates(axis, band, rules, sight), floorDivide(MOST_STRIPS * laidWidth, axis.length))) {
     const grid = placeGrid(axis, laidWidth, layout);
     // Starts that put the same seams in the same places differ only in where the hanging begins.
     const first = floorDivide(grid.from - grid.origin, laidWidth);
@@ -114,15 +116,16 @@ interface TriedLayout {
   readonly startKind: StartKind;
 }
 
-function allLayouts(axis: Axis, kills: readonly KillPoint[], starts: readonly StartCandidate[]): readonly TriedLayout[] {
+function allLayouts(axis: Axis, kills: readonly KillPoint[], starts: readonly StartCandidate[], most: number): readonly TriedLayout[] {
   if (!axis.isClosed) {
-    return starts.map(({ place, edge, kind }) => ({ layout: { start: place, edge, direction: 'right', kill: 'start' }, kill: null, startKind: kind }));
+    return starts.slice(0, Math.max(1, most)).map(({ place, edge, kind }) => ({ layout: { start: place, edge, direction: 'right', kill: 'start' }, kill: null, startKind: kind }));
   }
-  return kills.flatMap((kill): readonly TriedLayout[] => [
+  const layouts = kills.toSorted((one, other) => one.exposure - other.exposure).flatMap((kill): readonly TriedLayout[] => [
     { layout: { start: kill.place, edge: 'left', direction: 'right', kill: 'start' }, kill, startKind: 'kill' },
     { layout: { start: kill.place, edge: 'right', direction: 'left', kill: 'start' }, kill, startKind: 'kill' },
     ...starts.map(({ place, edge, kind }): TriedLayout => ({ layout: { start: place, edge, direction: 'both', kill: kill.place }, kill, startKind: kind })),
   ]);
+  return layouts.slice(0, Math.max(2, most));
 }
 
 const START_ORDER: readonly StartKind[] = ['kill', 'strip-centred', 'seam-centred', 'corner', 'opening'];
