@@ -31,7 +31,6 @@ export interface CutRoll {
 
 /** The cutting problem of pieces from rolls of one covering: equal lengths at equal phases are one type. */
 export function cuttingProblem(covering: RollGoods, pieces: readonly PlacedPiece[]): { readonly problem: CuttingProblem; readonly members: readonly (readonly PlacedPiece[])[] } {
-  const isFree = covering.kind === 'wallcovering' && matchOf(covering) === 'free';
   const types = new Map<string, PlacedPiece[]>();
   for (const placed of pieces) {
     const key = `${placed.piece.length} ${placed.piece.phase}`;
@@ -42,20 +41,23 @@ export function cuttingProblem(covering: RollGoods, pieces: readonly PlacedPiece
   const members = [...types.values()];
   return {
     problem: {
-      rollLength: covering.rollLength.length,
-      repeat: isFree ? 0 : covering.repeat.length,
-      rollStart: covering.rollStart,
+      ...rollOf(covering),
       pieces: members.map((group) => ({ length: group[0]!.piece.length, phase: group[0]!.piece.phase, count: group.length })),
     },
     members,
   };
 }
 
+/** A roll of a covering as cutting sees it; a free match has no repeat. */
+export function rollOf(covering: RollGoods): Omit<CuttingProblem, 'pieces'> {
+  const isFree = covering.kind === 'wallcovering' && matchOf(covering) === 'free';
+  return { rollLength: covering.rollLength.length, repeat: isFree ? 0 : covering.repeat.length, rollStart: covering.rollStart };
+}
+
 /** The longest piece that any roll of a covering surely gives. */
 export function longestPiece(covering: RollGoods): Length {
-  const isFree = covering.kind === 'wallcovering' && matchOf(covering) === 'free';
-  const lost = covering.rollStart === 'anywhere' && !isFree ? covering.repeat.length : 0;
-  return lengthOf(covering.rollLength.length - lost);
+  const { rollLength, repeat, rollStart } = rollOf(covering);
+  return lengthOf(rollLength - (rollStart === 'anywhere' ? repeat : 0));
 }
 
 export function cutPieces(covering: RollGoods, pieces: readonly PlacedPiece[], effort: Effort) {

@@ -1,5 +1,6 @@
+import { planCuts } from '../cutting/index.ts';
 import type { Band, House, Room, Wallcovering } from '../house/index.ts';
-import { cutPieces, type RollGoods } from '../ordering/index.ts';
+import { type RollGoods, rollOf } from '../ordering/index.ts';
 import { type LayoutOption, searchLayouts, sightOf, type Stretch } from '../setting-out/index.ts';
 
 const MOST_REMEMBERED = 400;
@@ -23,7 +24,7 @@ export function bestLayouts(room: Room, band: Band, stretch: Stretch, covering: 
     covering,
     rules: house.rules,
     sight,
-    countRolls: (pieces) => cutPieces(covering, pieces.map((piece) => ({ room: room.id, band: band.id, piece })), 'instant').plan.rollCount,
+    countRolls: (pieces) => planCuts({ ...rollOf(covering), pieces }, 'instant').rollCount,
   });
   if (remembered.size >= MOST_REMEMBERED) remembered.clear();
   remembered.set(key, options);

@@ -1,5 +1,5 @@
 import type { Band, Border, Rules } from '../house/index.ts';
-import { type Length, lengthOf, modulo } from '../units/index.ts';
+import { ceilDivide, floorDivide, inches, type Length, lengthOf, modulo } from '../units/index.ts';
 import { type Axis, cornersWithin, layAxis, onWall, unroll } from './axis.ts';
 import { chosenLayout, type WallPlace } from './chosen-layout.ts';
 import { type Grid, placeGrid } from './grid.ts';
@@ -15,6 +15,16 @@ export interface BorderLength {
   readonly from: number;
   readonly to: number;
   readonly pieces: readonly Piece[];
+  /** Whether it takes a second pair of hands. */
+  readonly needsTwo: boolean;
+}
+
+/** Light pencil marks on a wall, hidden under the border once it hangs. */
+export interface PencilMarks {
+  readonly wall: string;
+  /** Above the wall's floor line. */
+  readonly height: Length;
+  readonly count: number;
 }
 
 export interface BorderLayout {
@@ -24,7 +34,14 @@ export interface BorderLayout {
   readonly kill: WallPlace | null;
   readonly mismatch: Mismatch | null;
   readonly lengths: readonly BorderLength[];
+  /** None where the border follows the ceiling. */
+  readonly marks: readonly PencilMarks[];
 }
+
+/** More than this is hung by two people. Source: common practice, no source. */
+const LONGEST_FOR_ONE = inches(144);
+/** Marks stand about this far apart. Source: common practice, no source. */
+const MARK_SPACING = inches(24);
 
 /**
  * Sets out a border on one stretch: a length for each wall from inside corner to inside corner, with its phases.
@@ -32,8 +49,9 @@ export interface BorderLayout {
  * Shapes: lengths in units. Outside corners are wrapped; wraps add nothing to the pattern's run. A length is the wall
  * and the house's border allowance at each end. What a spool surely gives is its length, less a repeat where spools
  * may begin anywhere; a longer length is joined, each joint lapped by two allowances for the match.
- * Source: common practice, no source. Example: walls of 12' 4" and 10' 2" take lengths of 12' 6" and 10' 4"; with a
- * repeat of 20 1/2 in they begin 19 1/2 in and 4 1/2 in into the pattern.
+ * Below the ceiling, pencil marks stand half the border's width under its top edge, about 2 ft apart, so that it hides
+ * them. Source: common practice, no source. Example: walls of 12' 4" and 10' 2" take lengths of 12' 6" and 10' 4"; with
+ * a repeat of 20 1/2 in they begin 19 1/2 in and 3 1/2 in into the pattern.
  */
 export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rules: Rules): BorderLayout {
   const axis = layAxis(stretch, () => 0);
@@ -64,6 +82,7 @@ export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rul
         top,
         bottom: lengthOf(top - covering.width.length),
       })),
+      needsTwo: to - from > LONGEST_FOR_ONE,
     };
   });
   return {
@@ -73,7 +92,16 @@ export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rul
     kill: axis.isClosed ? onWall(axis, grid.from) : null,
     mismatch: axis.isClosed ? mismatchOf(grid.to - grid.from, repeat) : null,
     lengths,
+    marks: pencilMarks(stretch, band, covering),
   };
+}
+
+function pencilMarks(stretch: Stretch, band: Band, covering: Border): readonly PencilMarks[] {
+  const { to } = band;
+  if (to === 'ceiling') return [];
+  return stretch.walls
+    .filter(({ height }) => to.length < Math.min(height.left, height.right))
+    .map((wall) => ({ wall: wall.id, height: lengthOf(to.length - floorDivide(covering.width.length, 2)), count: ceilDivide(wall.length, MARK_SPACING) + 1 }));
 }
 
 /** Where the border hangs: what is between openings that swallow it, cut at the inside corners. */

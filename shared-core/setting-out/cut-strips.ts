@@ -55,8 +55,7 @@ export interface StripSpan {
  * Example: a strip of a wall 8 ft high under a trim of 2 in is one piece of 8' 4"; its top lies 2 in before the repeat.
  */
 export function cutStrips(axis: Axis, spans: readonly StripSpan[], band: Band, covering: Wallcovering, rules: Rules): { readonly datum: Length; readonly strips: readonly Strip[] } {
-  const datum = lengthOf(Math.max(...axis.walls.map(({ wall }) => Math.max(topOf(band, wall).left, topOf(band, wall).right))));
-  const pattern = { datum, position: band.position.length, trim: rules.trim.length, ...patternOf(covering) };
+  const pattern = patternOn(axis, band, covering, rules);
   const label = labeller();
   const strips = spans.map(({ number, from, to, cutWidth }): Strip => {
     const parts = partsOf(axis, from, to);
@@ -78,7 +77,47 @@ export function cutStrips(axis: Axis, spans: readonly StripSpan[], band: Band, c
       })),
     };
   });
-  return { datum, strips };
+  return { datum: pattern.datum, strips };
+}
+
+/** So many pieces of one length at one phase. */
+export interface PieceDemand {
+  readonly length: Length;
+  readonly phase: Length;
+  readonly count: number;
+}
+
+/**
+ * What strips take, counted by length and phase, without setting them out.
+ *
+ * Shapes: `known` remembers what full strips cover by where they stand on the axis, for layouts that share seams.
+ * Example: 27 strips of 8' 4" that all begin alike are one demand of 27.
+ */
+export function demandOf(axis: Axis, spans: readonly StripSpan[], band: Band, covering: Wallcovering, rules: Rules, known: Map<string, readonly EdgeRange[]>): readonly PieceDemand[] {
+  const pattern = patternOn(axis, band, covering, rules);
+  const counts = new Map<number, PieceDemand & { count: number }>();
+  for (const { number, from, to } of spans) {
+    const place = `${axis.isClosed ? modulo(from, axis.length) : from} ${to - from}`;
+    const ranges = known.get(place) ?? coveredRanges(partsOf(axis, from, to), band);
+    known.set(place, ranges);
+    for (const { lowest, highest } of ranges) {
+      const length = lengthOf(highest - lowest + 2 * pattern.trim);
+      const phase = phaseOf(pattern, number, highest + pattern.trim);
+      const key = length * MOST_PHASES + phase;
+      const before = counts.get(key);
+      if (before) before.count += 1;
+      else counts.set(key, { length, phase, count: 1 });
+    }
+  }
+  return [...counts.values()];
+}
+
+/** A repeat is no longer than a wall, 100 m; a piece no longer than 100 m and its trims. */
+const MOST_PHASES = 2 ** 25;
+
+function patternOn(axis: Axis, band: Band, covering: Wallcovering, rules: Rules): Pattern {
+  const datum = lengthOf(Math.max(...axis.walls.map(({ wall }) => Math.max(topOf(band, wall).left, topOf(band, wall).right))));
+  return { datum, position: band.position.length, trim: rules.trim.length, ...patternOf(covering) };
 }
 
 interface Pattern {

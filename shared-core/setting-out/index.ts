@@ -1,7 +1,7 @@
 export { type Axis, type AxisWall, cornersWithin, layAxis, onAxis, onWall, unroll } from './axis.ts';
-export { type BorderLayout, type BorderLength, setOutBorder } from './borders.ts';
+export { type BorderLayout, type BorderLength, type PencilMarks, setOutBorder } from './borders.ts';
 export { type ChosenLayout, chosenLayout, type WallPlace } from './chosen-layout.ts';
-export { cutStrips, dropOf, type Piece, type Strip, type StripPart, type StripSpan } from './cut-strips.ts';
+export { cutStrips, demandOf, dropOf, type Piece, type PieceDemand, type Strip, type StripPart, type StripSpan } from './cut-strips.ts';
 export { firstStart, type Grid, placeGrid } from './grid.ts';
 export { aboveFloor, bottomOf, edgeOver, interrupts, swallows, topOf } from './heights.ts';
 export { type KillKind, type KillPoint, killPoints, type Sight, sightOf } from './kill-points.ts';

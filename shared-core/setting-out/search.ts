@@ -1,15 +1,16 @@
 import type { Band, Rules, Wallcovering } from '../house/index.ts';
 import { laidWidthOf } from '../house/index.ts';
-import { ceilDivide, floorDivide, type Length, modulo } from '../units/index.ts';
+import { ceilDivide, floorDivide, modulo } from '../units/index.ts';
 import { type Axis, layAxis, onAxis } from './axis.ts';
 import type { ChosenLayout } from './chosen-layout.ts';
+import { demandOf, type PieceDemand } from './cut-strips.ts';
 import { placeGrid } from './grid.ts';
+import type { EdgeRange } from './heights.ts';
 import { type KillKind, type KillPoint, killPoints, type Sight } from './kill-points.ts';
-import { countOutsideSeams } from './slivers.ts';
+import { countOutsideSeams, countSlivers } from './slivers.ts';
 import { type StartCandidate, startCandidates, type StartKind } from './start-candidates.ts';
-import type { Piece } from './cut-strips.ts';
 import { type Stretch, wrapAfter } from './stretch.ts';
-import { type Mismatch, setOutStrips, type StretchLayout } from './strips.ts';
+import { type Mismatch, mismatchOf, stripSpans } from './strips.ts';
 
 /** A layout on offer, with what it was judged by. */
 export interface LayoutOption {
@@ -33,7 +34,7 @@ export interface LayoutSearch {
   readonly rules: Rules;
   readonly sight: Sight;
   /** Rolls that pieces take, asked once for each different demand. */
-  readonly countRolls: (pieces: readonly Piece[]) => number;
+  readonly countRolls: (demand: readonly PieceDemand[]) => number;
 }
 
 const MOST_OPTIONS = 5;
@@ -79,6 +80,7 @@ function judgeAll(search: LayoutSearch): readonly JudgedOption[] {
   const origin = anchor ? onAxis(axis, anchor.place) : 0;
   const cycle = covering.dropBy?.denominator ?? 1;
   const judged = new Map<string, JudgedOption>();
+  const known = new Map<string, readonly EdgeRange[]>();
 
   for (const { layout, kill, startKind } of allLayouts(axis, kills, startCandidates(axis, band, rules, sight), floorDivide(MOST_STRIPS * laidWidth, axis.length))) {
     const grid = placeGrid(axis, laidWidth, layout);
@@ -93,15 +95,16 @@ function judgeAll(search: LayoutSearch): readonly JudgedOption[] {
       if (compareInTurn(tie, before.tie) < 0) judged.set(key, { ...before, layout, startKind, tie });
       continue;
     }
-    const set = setOutStrips(stretch, band, covering, rules, layout);
+    const spans = stripSpans(grid, laidWidth);
+    const mismatch = axis.isClosed ? mismatchOf(grid, covering, spans[0]!.number, spans.at(-1)!.number) : null;
     judged.set(key, {
       layout,
-      rolls: rolls(set),
-      mismatch: set.mismatch,
-      visibleMismatch: set.mismatch && kill ? ceilDivide(set.mismatch.amount * kill.exposure, 100) : 0,
-      slivers: set.slivers,
+      rolls: rolls(demandOf(axis, spans, band, covering, rules, known)),
+      mismatch,
+      visibleMismatch: mismatch && kill ? ceilDivide(mismatch.amount * kill.exposure, 100) : 0,
+      slivers: countSlivers(axis, grid, laidWidth, band, rules),
       outsideSeams: countOutsideSeams(axis, grid, laidWidth, rules),
-      strips: set.strips.length,
+      strips: spans.length,
       killKind: kill?.kind ?? null,
       startKind,
       tie,
@@ -140,22 +143,15 @@ function compareInTurn(one: readonly number[], other: readonly number[]): number
 }
 
 /** A room has few different demands over all its starts; each is cut once. */
-function rememberRolls(countRolls: (pieces: readonly Piece[]) => number): (set: StretchLayout) => number {
-  const known = new Map<string, number>();
-  return ({ strips }) => {
-    const pieces = strips.flatMap((strip) => strip.pieces);
-    const counts = new Map<number, number>();
-    for (const { length, phase } of pieces) counts.set(keyOf(length, phase), (counts.get(keyOf(length, phase)) ?? 0) + 1);
-    const key = [...counts].sort(([a], [b]) => a - b).join(' ');
-    const before = known.get(key);
+function rememberRolls(countRolls: LayoutSearch['countRolls']): LayoutSearch['countRolls'] {
+  const remembered = new Map<string, number>();
+  return (demand) => {
+    const sorted = demand.toSorted((one, other) => one.length - other.length || one.phase - other.phase);
+    const key = sorted.map(({ length, phase, count }) => `${length} ${phase} ${count}`).join(',');
+    const before = remembered.get(key);
     if (before !== undefined) return before;
-    const rolls = countRolls(pieces);
-    known.set(key, rolls);
+    const rolls = countRolls(sorted);
+    remembered.set(key, rolls);
     return rolls;
   };
-}
-
-/** Both below 2^26, as no wall is higher than 30 m nor a repeat longer than a roll of 200 m. */
-function keyOf(length: Length, phase: Length): number {
-  return length * 2 ** 26 + phase;
 }

@@ -58,7 +58,7 @@ export function setOutStrips(stretch: Stretch, band: Band, covering: Wallcoverin
 }
 
 /** The strips' spans on the axis; the end that laps in a corner is a wrap wider and may take a strip of its own. */
-function stripSpans(grid: Grid, laidWidth: Length): readonly StripSpan[] {
+export function stripSpans(grid: Grid, laidWidth: Length): readonly StripSpan[] {
   const first = floorDivide(grid.from - grid.origin, laidWidth);
   const last = ceilDivide(grid.to - grid.origin, laidWidth) - 1;
   const spans = [];
@@ -81,7 +81,7 @@ function stripSpans(grid: Grid, laidWidth: Length): readonly StripSpan[] {
   return spans;
 }
 
-function mismatchOf(grid: Grid, covering: Wallcovering, first: number, last: number): Mismatch {
+export function mismatchOf(grid: Grid, covering: Wallcovering, first: number, last: number): Mismatch {
   const pattern = patternOf(covering);
   if (matchOf(covering) === 'free') return { amount: lengthOf(0), side: 'none', vertical: lengthOf(0) };
   const across = covering.horizontalRepeat?.length ?? laidWidthOf(covering);

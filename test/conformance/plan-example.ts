@@ -1,6 +1,6 @@
 import { assert } from '../../shared-core/base/index.ts';
 import { decodeHouse } from '../../shared-core/house/index.ts';
-import { planHouse } from '../../shared-core/plan/index.ts';
+import { countStrips, planHouse } from '../../shared-core/plan/index.ts';
 
 /** A source's example as the facts of a house of one room; lengths with their unit, as they are typed. */
 export interface Example {
@@ -44,12 +44,10 @@ export function planExample({ walls, height, covering, band, rules }: Example): 
   const plan = planHouse(house.value);
   assert(plan.problems.length === 0, `the example can be met: ${plan.problems.map(({ message }) => message).join(' ')}`);
   const rolls = plan.cuts.flatMap((list) => list.rolls);
-  const strips = plan.rooms.flatMap(({ bands }) => bands).flatMap((planned) =>
-    planned.kind === 'strips' ? planned.stretches.flatMap((stretch) => stretch.strips) : planned.stretches.flatMap((stretch) => stretch.lengths),
-  );
+  const strips = plan.rooms.flatMap(({ bands }) => bands).reduce((sum, planned) => sum + countStrips(planned), 0);
   const prices = plan.order.map(({ price }) => price);
   return {
-    strips: strips.length,
+    strips,
     rolls: plan.order.reduce((sum, { rollsNeeded }) => sum + rollsNeeded, 0),
     longest: Math.max(...rolls.flatMap(({ cuts }) => cuts.map(({ placed }) => placed.piece.length))),
     mostFromARoll: Math.max(...rolls.map(({ cuts }) => cuts.length)),

@@ -70,6 +70,18 @@ describe('a border round a room', () => {
   });
 });
 
+test('below the ceiling it is marked about every 2 ft, half its width under its top; at the ceiling not at all', () => {
+  const dado = setOut(bed({ from: '30 in', to: '36 in' }));
+  expect(dado.marks.map(({ wall, height, count }) => [wall, inInches(height), count])).toEqual([['A', 33, 8], ['B', 33, 7], ['C', 33, 8], ['D', 33, 7]]);
+  expect(setOut(bed()).marks).toEqual([]);
+  expect(setOut(bed({ to: '96 in' })).marks).toEqual([]);
+});
+
+test('longer than 12 ft it takes two people', () => {
+  expect(setOut(bed()).lengths.map(({ needsTwo }) => needsTwo)).toEqual([true, false, true, false]);
+  expect(setOut(room(['144 in'], { bands: [{ id: 'top', covering: 'paper', walls: ['A'], from: '90 in' }] })).lengths[0]!.needsTwo).toBe(false);
+});
+
 describe('a length longer than a spool surely gives', () => {
   const long = (length: string, covering: Loose = {}) => setOut(room([length], { bands: [{ id: 'top', covering: 'paper', walls: ['A'], from: '90 in' }] }), { repeat: '20 in', ...covering });
 
