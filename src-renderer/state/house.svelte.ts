@@ -20,6 +20,8 @@ export class HouseState {
 
   #draft = $state.raw<House | null>(null);
   #revision = 0;
+  /** The facts as the host gave them last: what is surely on disk. */
+  #confirmed: House | null = null;
   #queue: Promise<unknown> = Promise.resolve();
 
   /** What the screens show: the draft while something is being typed, else the facts as saved. */
@@ -106,6 +108,10 @@ export class HouseState {
   async #openAgain(): Promise<void> {
     const reply = await this.#host.call('open-house', { file: this.file });
     if (reply.ok) this.#take(reply.value);
+    else if (this.#confirmed && this.pending === 0) {
+      this.saved = this.#confirmed;
+      this.planner.ask(this.shown);
+    }
   }
 
   #take(opened: OpenedHouse): void {
@@ -116,6 +122,7 @@ export class HouseState {
     if (this.pending > 0) return;
     const decoded = decodeHouse(opened.house);
     assert(decoded.ok, 'the host sends good houses');
+    this.#confirmed = decoded.value;
     this.saved = decoded.value;
     this.planner.ask(this.shown);
   }
