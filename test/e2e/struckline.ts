@@ -53,8 +53,7 @@ export async function temporaryFolder(): Promise<string> {
 
 /** A test with the app running on an empty folder of houses. */
 export const test = base.extend<{ running: Running }>({
-  // eslint-disable-next-line no-empty-pattern
-  running: async ({}, use) => {
+  running: async ({ browserName: _any }, use) => {
     const folder = await temporaryFolder();
     const running = await startStruckline(folder);
     await use(running);
