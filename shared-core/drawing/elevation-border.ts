@@ -1,15 +1,16 @@
-import type { Band, Border } from '../house/index.ts';
+import type { Band, Border, Lining } from '../house/index.ts';
 import type { BorderLayout, BorderLength } from '../setting-out/index.ts';
 import { type LengthStyle, lengthOf, showLength } from '../units/index.ts';
 import { motifAlong, motifOfBorder } from './motif.ts';
-import { areaBetween, below, placesOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
+import { areaBetween, below, type Edge, level, placesOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
 import type { Shape, Subject } from './shapes.ts';
 import { capital, counted, listed } from './words.ts';
 
 export interface BorderToDraw {
   readonly layout: BorderLayout;
   readonly band: Pick<Band, 'id' | 'to'>;
-  readonly covering: Border;
+  /** Lining that hangs across is drawn alike, each length at its own height. */
+  readonly covering: Border | Lining;
   /** As it is called on the order. */
   readonly coveringName: string;
 }
@@ -19,9 +20,9 @@ export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], s
   const motif = parts.hasPattern ? motifOfBorder(border.covering) : null;
   return border.layout.lengths.flatMap((length): Shape[] => {
     const subject = lengthSubject(border, length, style);
-    const areas = areasAlong(border, spans, length.from, length.to);
+    const areas = areasAlong(border, spans, length);
     const widest = areas.toSorted((one, other) => other.place.to - other.place.from - (one.place.to - one.place.from))[0];
-    const ends = [length.from, length.to].flatMap((position) => crossing(border, spans, position).map((ends): Shape => ({ kind: 'line', ...ends, pen: 'thin', subject })));
+    const ends = [length.from, length.to].flatMap((position) => crossing(border, spans, length, position).map((ends): Shape => ({ kind: 'line', ...ends, pen: 'thin', subject })));
     return [
       ...areas.map(({ points }): Shape => ({ kind: 'polygon', points, pen: 'none', fill: 'pattern', subject })),
       ...(motif
@@ -33,36 +34,41 @@ export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], s
       ]),
       ...ends,
       ...jointsOf(length).flatMap((position) =>
-        crossing(border, spans, position).map((ends): Shape => ({
+        crossing(border, spans, length, position).map((ends): Shape => ({
           kind: 'line',
           ...ends,
           pen: 'hidden',
           subject: { kind: 'joint', id: `${border.band.id} ${position}`, says: `Joint in length ${length.number + 1} of ${border.coveringName}, pattern matched: one spool does not surely give its whole length.` },
         })),
       ),
-      ...(parts.hasRings && widest ? [{ kind: 'ring' as const, at: middleOf(widest.points), number: length.number + 1, subject }] : []),
+      ...(parts.hasRings && widest ? [{ kind: 'ring' as const, at: middleOf(widest.points), number: length.number + 1, isFixed: border.covering.kind === 'lining', subject }] : []),
     ];
   });
 }
 
 /** What a border covers of the elevation's walls, and how far each place there stands from its own axis. */
-function areasAlong({ layout, band, covering }: BorderToDraw, spans: readonly WallSpan[], from: number, to: number) {
-  const top = topOfBand(band);
-  return spansAlong(layout.axis, from, to).flatMap((own) =>
+function areasAlong(border: BorderToDraw, spans: readonly WallSpan[], length: BorderLength) {
+  const { top, bottom } = edgesOf(border, length);
+  return spansAlong(border.layout.axis, length.from, length.to).flatMap((own) =>
     placesOf(spans, own.wall.id, own.from - own.shift, own.to - own.shift).map((place) => ({
       place,
       offset: place.shift - own.shift,
-      points: areaBetween(place, top, below(top, covering.width.length)),
+      points: areaBetween(place, top, bottom),
     })),
   );
 }
 
-function crossing(border: BorderToDraw, spans: readonly WallSpan[], position: number) {
+function edgesOf({ band, covering }: BorderToDraw, { pieces }: BorderLength): { readonly top: Edge; readonly bottom: Edge } {
+  if (covering.kind === 'lining' && pieces[0]) return { top: level(pieces[0].top), bottom: level(pieces[0].bottom) };
+  const top = topOfBand(band);
+  return { top, bottom: below(top, covering.width.length) };
+}
+
+function crossing(border: BorderToDraw, spans: readonly WallSpan[], length: BorderLength, position: number) {
   const { axis } = border.layout;
   const own = spansAlong(axis, position - 1, position + 1)[0];
   if (!own) return [];
-  const top = topOfBand(border.band);
-  const bottom = below(top, border.covering.width.length);
+  const { top, bottom } = edgesOf(border, length);
   return spans
     .filter(({ wall, from, to, shift }) => wall.id === own.wall.id && shift + position - own.shift >= from && shift + position - own.shift <= to)
     .map((span) => {

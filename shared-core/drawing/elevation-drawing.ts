@@ -1,4 +1,4 @@
-import type { Band, Border, Room, Wallcovering } from '../house/index.ts';
+import type { Band, Border, Lining, Room, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
 import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
 import type { LengthStyle } from '../units/index.ts';
@@ -16,7 +16,7 @@ import { counted, mismatchNoted, placeNamed, signed, wallsNamed } from './words.
 export interface ElevationFacts {
   readonly room: Pick<Room, 'name'>;
   readonly band: Band;
-  readonly covering: Wallcovering;
+  readonly covering: Wallcovering | Lining;
   /** As it is called on the order. */
   readonly coveringName: string;
   readonly stretch: StretchLayout;
@@ -27,7 +27,7 @@ export interface ElevationFacts {
 export interface BorderElevationFacts {
   readonly room: Pick<Room, 'name'>;
   readonly band: Band;
-  readonly covering: Border;
+  readonly covering: Border | Lining;
   readonly coveringName: string;
   readonly stretch: BorderLayout;
 }
@@ -59,7 +59,7 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
   const strips: StripsToDraw = { layout: stretch, band, covering, spans, style, hasPattern };
   const hanging: Hanging = {
     ...stretch,
-    hasPattern: matchOf(covering) !== 'free',
+    hasPattern: covering.kind === 'wallcovering' && matchOf(covering) !== 'free',
     top: topOfBand(band),
     bottom: bottomOfBand(band),
     startsAt: Math.min(grid.to, Math.max(grid.from, grid.struck)),
@@ -91,9 +91,9 @@ export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, opti
   const top = topOfBand(band);
   const hanging: Hanging = {
     ...stretch,
-    hasPattern: covering.repeat.length > 0,
+    hasPattern: covering.kind === 'border' && covering.repeat.length > 0,
     top,
-    bottom: below(top, covering.width.length),
+    bottom: covering.kind === 'border' ? below(top, covering.width.length) : bottomOfBand(band),
     startsAt: positionOf(spans, stretch.start) ?? stretch.grid.from,
     isBorder: true,
   };

@@ -1,4 +1,4 @@
-import type { Band, Wallcovering } from '../house/index.ts';
+import type { Band, Lining, Wallcovering } from '../house/index.ts';
 import type { StretchLayout, Strip } from '../setting-out/index.ts';
 import { type LengthStyle, showLength, UNITS_PER_MILLIMETRE } from '../units/index.ts';
 import { type Motif, motifOf, motifOnPiece } from './motif.ts';
@@ -12,7 +12,7 @@ const EYE_HEIGHT = 1500 * UNITS_PER_MILLIMETRE;
 export interface StripsToDraw {
   readonly layout: StretchLayout;
   readonly band: Pick<Band, 'from' | 'to'>;
-  readonly covering: Wallcovering;
+  readonly covering: Wallcovering | Lining;
   readonly spans: readonly WallSpan[];
   readonly style: LengthStyle;
   readonly hasPattern: boolean;
@@ -60,11 +60,11 @@ function areasOf(strip: Strip, { band, spans }: StripsToDraw): readonly PieceAre
   });
 }
 
-function motifShape(motif: Motif, drawn: readonly { readonly strip: Strip; readonly areas: readonly PieceArea[] }[], { layout, covering }: StripsToDraw): Shape {
+function motifShape(motif: Motif, drawn: readonly { readonly strip: Strip; readonly areas: readonly PieceArea[] }[], { layout }: StripsToDraw): Shape {
   const lines = drawn.flatMap(({ strip, areas }) =>
     areas.flatMap(({ piece, points }) => motifOnPiece(motif, layout.grid.origin + strip.number * motif.width, piece, points)),
   );
-  return { kind: 'strokes', lines, pen: 'motif', spacing: Math.min(covering.repeat.length, motif.width) };
+  return { kind: 'strokes', lines, pen: 'motif', spacing: Math.min(motif.repeat, motif.width) };
 }
 
 function seamShapes({ layout, band, spans, style }: StripsToDraw): readonly Shape[] {

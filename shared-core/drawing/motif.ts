@@ -1,4 +1,4 @@
-import type { Border, Wallcovering } from '../house/index.ts';
+import type { Border, Lining, Wallcovering } from '../house/index.ts';
 import { laidWidthOf, matchOf } from '../house/index.ts';
 import type { Strip } from '../setting-out/index.ts';
 import { UNITS_PER_MILLIMETRE } from '../units/index.ts';
@@ -32,7 +32,8 @@ export interface Motif {
  * begins. A free match, a covering without a repeat or one finer than 60 mm has none.
  * Example: a half-drop of 640 mm on strips of 530 mm falls 320 mm over each strip.
  */
-export function motifOf(covering: Wallcovering): Motif | null {
+export function motifOf(covering: Wallcovering | Lining): Motif | null {
+  if (covering.kind === 'lining') return null;
   const repeat = covering.repeat.length;
   if (matchOf(covering) === 'free' || repeat < FINEST_LEAVES / 2) return null;
   const fall = matchOf(covering) === 'drop' && covering.dropBy ? (repeat * covering.dropBy.numerator) / covering.dropBy.denominator : 0;
@@ -40,8 +41,8 @@ export function motifOf(covering: Wallcovering): Motif | null {
 }
 
 /** A border's motif: the same stem along the wall, one for each repeat; none without a repeat or finer than 60 mm. */
-export function motifOfBorder(covering: Border): Motif | null {
-  return covering.repeat.length < FINEST_LEAVES / 2 ? null : sprig(covering.repeat.length, covering.width.length, 0);
+export function motifOfBorder(covering: Border | Lining): Motif | null {
+  return covering.kind === 'lining' || covering.repeat.length < FINEST_LEAVES / 2 ? null : sprig(covering.repeat.length, covering.width.length, 0);
 }
 
 function sprig(width: number, repeat: number, fall: number): Motif {

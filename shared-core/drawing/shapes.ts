@@ -115,6 +115,8 @@ export interface RingShape extends Belonging {
   readonly kind: 'ring';
   readonly at: Spot;
   readonly number: number;
+  /** Left out rather than moved where it would touch another. */
+  readonly isFixed?: boolean;
 }
 
 /** A dimension as ISO 129 sets it: extension lines, a dimension line with oblique strokes, the figure along it. */

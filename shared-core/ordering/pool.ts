@@ -1,14 +1,14 @@
 import { type CuttingPlan, type CuttingProblem, type Effort, planCuts } from '../cutting/index.ts';
-import type { Border, Covering, Wallcovering } from '../house/index.ts';
+import type { Border, Covering, Lining, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
 import type { Piece } from '../setting-out/index.ts';
 import { type Length, lengthOf } from '../units/index.ts';
 
 /** A covering that comes in rolls and is cut piece by piece. */
-export type RollGoods = (Wallcovering | Border) & { readonly rollLength: NonNullable<Wallcovering['rollLength']> };
+export type RollGoods = (Wallcovering | Border | Lining) & { readonly rollLength: NonNullable<Wallcovering['rollLength']> };
 
 export function isRollGoods(covering: Covering): covering is RollGoods {
-  return (covering.kind === 'wallcovering' || covering.kind === 'border') && covering.rollLength !== undefined;
+  return (covering.kind === 'wallcovering' || covering.kind === 'border' || covering.kind === 'lining') && covering.rollLength !== undefined;
 }
 
 /** A piece, and where in the house it hangs. */
@@ -48,10 +48,11 @@ export function cuttingProblem(covering: RollGoods, pieces: readonly PlacedPiece
   };
 }
 
-/** A roll of a covering as cutting sees it; a free match has no repeat. */
+/** A roll of a covering as cutting sees it; a free match and lining have no repeat. */
 export function rollOf(covering: RollGoods): Omit<CuttingProblem, 'pieces'> {
-  const isFree = covering.kind === 'wallcovering' && matchOf(covering) === 'free';
-  return { rollLength: covering.rollLength.length, repeat: isFree ? 0 : covering.repeat.length, rollStart: covering.rollStart };
+  const rollLength = covering.rollLength.length;
+  if (covering.kind === 'lining' || (covering.kind === 'wallcovering' && matchOf(covering) === 'free')) return { rollLength, repeat: 0, rollStart: 'at-repeat' };
+  return { rollLength, repeat: covering.repeat.length, rollStart: covering.rollStart };
 }
 
 /** The longest piece that any roll of a covering surely gives. */

@@ -39,7 +39,7 @@ function explainNeeded(house: House, line: OrderLine, covering: RollGoods): read
   const lines: WorkingLine[] = [
     { text: `${all} pieces: ${listed.join(', ')}${byLength.length > 8 ? ` and ${byLength.length - 8} other lengths` : ''}.`, rule: `trims of ${house.rules.trim.typed} at top and bottom; common practice, no source` },
   ];
-  if (safe < covering.rollLength.length) {
+  if ('repeat' in covering && safe < covering.rollLength.length) {
     lines.push({ text: `A roll of ${show(covering.rollLength.length)} may begin anywhere in the repeat of ${covering.repeat.typed}: from its first cut it surely gives ${show(safe)}.`, rule: 'worst case over every place in the pattern' });
   }
   const [problem] = line.problems;

@@ -1,7 +1,7 @@
 import type { Effort } from '../cutting/index.ts';
 import type { Band, Covering, House, Room, Wallcovering } from '../house/index.ts';
 import { cutPieces, findRuns, isRollGoods, longestPiece, orderCovering, type OrderLine, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
-import { chosenLayout, findStretches, type Piece, setOutBorder, setOutPanels, setOutStrips, type Stretch } from '../setting-out/index.ts';
+import { chosenLayout, findStretches, type Piece, setOutBorder, setOutLiningAcross, setOutLiningUp, setOutPanels, setOutStrips, type Stretch, type StretchLayout } from '../setting-out/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK, drawOutline } from '../survey/index.ts';
 import { type Length, showLength } from '../units/index.ts';
 import { bestLayouts } from './best-layouts.ts';
@@ -43,22 +43,31 @@ export function planHouse(house: House, effort: Effort = 'usual'): HousePlan {
 }
 
 function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, house: House, effort: Effort): RoomPlan {
-  const bands = room.bands.flatMap((band) => {
+  const goods = room.bands.flatMap((band) => {
     const covering = coverings.get(band.covering);
-    return covering && isRollGoods(covering) ? [planBand(room, band, covering, house, effort)] : [];
+    return covering && isRollGoods(covering) ? [{ band, covering }] : [];
   });
+  // Lining gives way to the seams of what hangs over it, so that is set out first.
+  const above = goods.filter(({ covering }) => covering.kind !== 'lining').map(({ band, covering }) => planBand(room, band, covering, house, effort, []));
+  const seen = above.flatMap((band) => (band.kind === 'strips' ? band.stretches : []));
+  const bands = goods.map(({ band, covering }) => above.find(({ id }) => id === band.id) ?? planBand(room, band, covering, house, effort, seen));
   return { id: room.id, name: room.name, outline: drawOutline(room), bands };
 }
 
-function planBand(room: Room, band: Band, covering: RollGoods, house: House, effort: Effort): BandPlan {
+function planBand(room: Room, band: Band, covering: RollGoods, house: House, effort: Effort, above: readonly StretchLayout[]): BandPlan {
   const stretches = findStretches(room, band);
   const { id } = band;
-  const whole =
-    covering.kind === 'border'
-      ? { kind: 'lengths' as const, stretches: stretches.map((stretch) => setOutBorder(stretch, band, covering, house.rules)) }
-      : { kind: 'strips' as const, stretches: stretches.map((stretch) => planStretch(room, band, stretch, covering, house, effort)) };
+  const whole = setOutBand(room, band, stretches, covering, house, effort, above);
   const pieces = piecesOf(whole).map((piece) => ({ room: room.id, band: id, piece }));
   return { id, covering: covering.id, rollsAlone: cutPieces(covering, pieces, effort).plan.rollCount, ...whole };
+}
+
+function setOutBand(room: Room, band: Band, stretches: readonly Stretch[], covering: RollGoods, house: House, effort: Effort, above: readonly StretchLayout[]) {
+  if (covering.kind === 'border') return { kind: 'lengths' as const, stretches: stretches.map((stretch) => setOutBorder(stretch, band, covering, house.rules)) };
+  if (covering.kind === 'wallcovering') return { kind: 'strips' as const, stretches: stretches.map((stretch) => planStretch(room, band, stretch, covering, house, effort)) };
+  return covering.direction === 'across'
+    ? { kind: 'lengths' as const, stretches: stretches.map((stretch) => setOutLiningAcross(stretch, band, covering, house.rules)) }
+    : { kind: 'strips' as const, stretches: stretches.map((stretch) => ({ ...setOutLiningUp(stretch, band, covering, house.rules, above), options: [] })) };
 }
 
 /** Set out as the user chose, or else as the search finds best; at the quick effort from the first inside corner. */
@@ -124,7 +133,7 @@ function roomWarnings(room: Room, coverings: ReadonlyMap<string, Covering>, hous
 
 /** Why a covering's rolls are not counted, or null where they are counted as its facts say. */
 function notPlanned(covering: Covering, isOnCeilingOnly: boolean): string | null {
-  if (covering.kind === 'lining' || covering.kind === 'mural' || covering.kind === 'paint') return `a ${covering.kind} is not set out by this version`;
+  if (covering.kind === 'mural' || covering.kind === 'paint') return `a ${covering.kind} is not set out by this version`;
   if (!isRollGoods(covering)) return 'goods sold by the length are not ordered by this version';
   if (isOnCeilingOnly) return 'ceilings are not set out by this version';
   if (covering.kind !== 'wallcovering') return null;

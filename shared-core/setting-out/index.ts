@@ -5,6 +5,7 @@ export { cutStrips, demandOf, dropOf, type Piece, type PieceDemand, type Strip, 
 export { firstStart, type Grid, placeGrid } from './grid.ts';
 export { aboveFloor, bottomOf, edgeOver, interrupts, swallows, topOf } from './heights.ts';
 export { type KillKind, type KillPoint, killPoints, type Sight, sightOf } from './kill-points.ts';
+export { countClashes, seamsOf, type SeamPlace, setOutLiningAcross, setOutLiningUp } from './lining.ts';
 export { type LayoutOption, type LayoutSearch, searchLayouts } from './search.ts';
 export { countOutsideSeams, countSlivers } from './slivers.ts';
 export { type StartCandidate, startCandidates, type StartKind } from './start-candidates.ts';

@@ -113,7 +113,7 @@ function layOutShape(shape: Shape, sheet: Sheet): readonly Mark[] {
       const { x, y: eye } = place(shape.at);
       const radius = RING_RADIUS * h;
       const boxAt = (y: number) => ({ left: x - radius, top: y - radius, right: x + radius, bottom: y + radius });
-      const free = [0, 2.2, -2.2].map((steps) => eye + steps * radius).find((y) => !sheet.taken.some((other) => overlap(boxAt(y), other)));
+      const free = (shape.isFixed ? [0] : [0, 2.2, -2.2]).map((steps) => eye + steps * radius).find((y) => !sheet.taken.some((other) => overlap(boxAt(y), other)));
       if (free === undefined || (every > 1 && free !== eye)) return [];
       const y = free;
       sheet.taken.push(boxAt(y));

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { matchOf } from '../../shared-core/house/index.ts';
-import { isRollGoods } from '../../shared-core/ordering/index.ts';
+import { isRollGoods, rollOf } from '../../shared-core/ordering/index.ts';
 import { piecesOf, planHouse } from '../../shared-core/plan/index.ts';
 import { modulo } from '../../shared-core/units/index.ts';
 import { demoHouse } from '../../src-main/office/index.ts';
@@ -71,7 +70,7 @@ test('every piece of the demo house is cut once, from inside its roll, at its pl
   for (const list of plan.cuts) {
     const covering = house.coverings.find(({ id }) => id === list.covering)!;
     if (!isRollGoods(covering)) throw new Error('cut from rolls');
-    const repeat = covering.kind === 'wallcovering' && matchOf(covering) === 'free' ? 0 : covering.repeat.length;
+    const { repeat } = rollOf(covering);
     const line = plan.order.find(({ covering: id, run }) => id === list.covering && run === list.run)!;
     expect(list.rolls).toHaveLength(line.rollsNeeded);
     for (const { cuts } of list.rolls) {

@@ -1,4 +1,4 @@
-import { type Band, type Border, type Covering, type Edit, endsOf, type Room, type Wallcovering } from '../../../shared-core/house/index.ts';
+import { type Band, type Border, type Covering, type Edit, endsOf, type Lining, type Room, type Wallcovering } from '../../../shared-core/house/index.ts';
 import { type LengthStyle, lengthOf, parseMeasure, printLength } from '../../../shared-core/units/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -7,7 +7,7 @@ type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
 type Facts = Record<string, Json>;
 
 interface NewCovering {
-  readonly kind: 'wallcovering' | 'border';
+  readonly kind: 'wallcovering' | 'border' | 'lining';
   readonly patternNumber: string;
   readonly name: string;
   readonly width: string;
@@ -47,7 +47,7 @@ export class CoveringsSheet {
     const taken = this.#house.saved.coverings.map(({ id }) => id);
     const id = freeId(draft.name || draft.patternNumber || draft.kind, taken);
     const { kind, patternNumber, name, width, rollLength, repeat } = draft;
-    const covering = { id, kind, width, rollLength, ...(patternNumber ? { patternNumber } : {}), ...(name ? { name } : {}), ...(repeat ? { repeat } : {}) };
+    const covering = { id, kind, width, rollLength, ...(patternNumber ? { patternNumber } : {}), ...(name ? { name } : {}), ...(repeat && kind !== 'lining' ? { repeat } : {}) };
     this.draftTrouble = sayFaults(await this.#house.edit({ kind: 'add-covering', covering }));
     if (this.draftTrouble) return false;
     this.draft = null;
@@ -121,7 +121,7 @@ export class CoveringsSheet {
     const { chosen } = this;
     if (!chosen) return;
     const walls = room.walls.map(({ id }) => id);
-    const id = freeId(chosen.kind === 'border' ? 'border' : 'main', room.bands.map((band) => band.id));
+    const id = freeId({ border: 'border', lining: 'lining', wallcovering: 'main', mural: 'mural', paint: 'paint' }[chosen.kind], room.bands.map((band) => band.id));
     const band = { id, covering: chosen.id, walls, ...(chosen.kind === 'border' ? underCeiling(room, chosen, this.#house.shown.lengths) : {}) };
     this.bandTrouble = { ...this.bandTrouble, [room.id]: await this.#edit({ kind: 'add-band', room: room.id, band }) };
   }
@@ -153,12 +153,12 @@ export class CoveringsSheet {
 
 /** The covering's sale units as the sheet's fields show them. */
 export function saleUnits(covering: Covering | null): readonly { readonly rolls: string; readonly price: string }[] {
-  if (!covering || (covering.kind !== 'wallcovering' && covering.kind !== 'border')) return [];
+  if (!covering || !isEditable(covering)) return [];
   return (covering.soldIn ?? []).map(({ rolls, price }) => ({ rolls: String(rolls), price: price ?? '' }));
 }
 
-export function isEditable(covering: Covering): covering is Wallcovering | Border {
-  return covering.kind === 'wallcovering' || covering.kind === 'border';
+export function isEditable(covering: Covering): covering is Wallcovering | Border | Lining {
+  return covering.kind === 'wallcovering' || covering.kind === 'border' || covering.kind === 'lining';
 }
 
 /** A border's usual place: its upper edge at the ceiling of the lowest wall. */

@@ -1,5 +1,5 @@
 import type { Subject } from '../../../shared-core/drawing/index.ts';
-import type { Band, Border, Covering, Edit, Layout, Room, Wallcovering } from '../../../shared-core/house/index.ts';
+import type { Band, Border, Covering, Edit, Layout, Lining, Room, Wallcovering } from '../../../shared-core/house/index.ts';
 import { type BandPlan, nameCovering, type RoomPlan } from '../../../shared-core/plan/index.ts';
 import { type ChosenLayout, type LayoutOption, onWall, setOutStrips } from '../../../shared-core/setting-out/index.ts';
 import { type Length, printLength, showLength } from '../../../shared-core/units/index.ts';
@@ -45,9 +45,9 @@ export class SetOutSheet {
     return this.room?.bands.find(({ id }) => id === this.bandPlan?.id) ?? null;
   }
 
-  get covering(): Wallcovering | Border | null {
+  get covering(): Wallcovering | Border | Lining | null {
     const covering = this.#coverings.find(({ id }) => id === this.band?.covering);
-    return covering && (covering.kind === 'wallcovering' || covering.kind === 'border') ? covering : null;
+    return covering && (covering.kind === 'wallcovering' || covering.kind === 'border' || covering.kind === 'lining') ? covering : null;
   }
 
   get coveringName(): string {
@@ -117,9 +117,23 @@ export class SetOutSheet {
     return { wall: start.wall, at: print(start.at), edge: edge ?? 'left', direction, killWall: kill === 'start' ? 'start' : kill.wall, killAt: kill === 'start' ? '' : print(kill.at) };
   }
 
-  /** Equal panels are divided wall by wall; there is no line to choose. */
-  get isEqualPanels(): boolean {
-    return this.covering?.kind === 'wallcovering' && this.covering.panels === 'equal';
+  /** Why there is no line to choose, where there is none. */
+  get fixed(): { readonly title: string; readonly words: string } | null {
+    const { covering } = this;
+    if (covering?.kind === 'wallcovering' && covering.panels === 'equal') {
+      return { title: 'Equal panels', words: 'Every wall is divided in equal strips no wider than the roll; both edges of each are trimmed. Seams and steps of shade will show.' };
+    }
+    if (covering?.kind === 'lining' && covering.direction === 'across') {
+      return { title: 'Hung across', words: 'In courses from the top down, each from inside corner to inside corner; the last is as high as what is left.' };
+    }
+    return null;
+  }
+
+  /** What decided where the line is struck, for want of a choice. */
+  get reason(): string {
+    const { covering } = this;
+    if (covering?.kind === 'lining') return 'Its seams are kept off those of what hangs over it, until you choose or drag the line.';
+    return covering?.kind === 'wallcovering' ? 'The best that the search found, until you choose or drag the line.' : 'From the first inside corner, until you choose.';
   }
 
   get isChosen(): boolean {
