@@ -1,4 +1,4 @@
-import type { Band, Border, Lining, Room, Wallcovering } from '../house/index.ts';
+import type { Band, Border, Lining, Mural, Room, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
 import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
 import type { LengthStyle } from '../units/index.ts';
@@ -16,7 +16,7 @@ import { counted, mismatchNoted, placeNamed, signed, wallsNamed } from './words.
 export interface ElevationFacts {
   readonly room: Pick<Room, 'name'>;
   readonly band: Band;
-  readonly covering: Wallcovering | Lining;
+  readonly covering: Wallcovering | Lining | Mural;
   /** As it is called on the order. */
   readonly coveringName: string;
   readonly stretch: StretchLayout;

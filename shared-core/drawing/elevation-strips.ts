@@ -1,4 +1,4 @@
-import type { Band, Lining, Wallcovering } from '../house/index.ts';
+import type { Band, Lining, Mural, Wallcovering } from '../house/index.ts';
 import type { StretchLayout, Strip } from '../setting-out/index.ts';
 import { type LengthStyle, showLength, UNITS_PER_MILLIMETRE } from '../units/index.ts';
 import { type Motif, motifOf, motifOnPiece } from './motif.ts';
@@ -12,7 +12,7 @@ const EYE_HEIGHT = 1500 * UNITS_PER_MILLIMETRE;
 export interface StripsToDraw {
   readonly layout: StretchLayout;
   readonly band: Pick<Band, 'from' | 'to'>;
-  readonly covering: Wallcovering | Lining;
+  readonly covering: Wallcovering | Lining | Mural;
   readonly spans: readonly WallSpan[];
   readonly style: LengthStyle;
   readonly hasPattern: boolean;

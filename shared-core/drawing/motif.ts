@@ -1,4 +1,4 @@
-import type { Border, Lining, Wallcovering } from '../house/index.ts';
+import type { Border, Lining, Mural, Wallcovering } from '../house/index.ts';
 import { laidWidthOf, matchOf } from '../house/index.ts';
 import type { Strip } from '../setting-out/index.ts';
 import { UNITS_PER_MILLIMETRE } from '../units/index.ts';
@@ -32,8 +32,8 @@ export interface Motif {
  * begins. A free match, a covering without a repeat or one finer than 60 mm has none.
  * Example: a half-drop of 640 mm on strips of 530 mm falls 320 mm over each strip.
  */
-export function motifOf(covering: Wallcovering | Lining): Motif | null {
-  if (covering.kind === 'lining') return null;
+export function motifOf(covering: Wallcovering | Lining | Mural): Motif | null {
+  if (covering.kind !== 'wallcovering') return null;
   const repeat = covering.repeat.length;
   if (matchOf(covering) === 'free' || repeat < FINEST_LEAVES / 2) return null;
   const fall = matchOf(covering) === 'drop' && covering.dropBy ? (repeat * covering.dropBy.numerator) / covering.dropBy.denominator : 0;

@@ -9,4 +9,4 @@ export { nameEdit } from './name-edit.ts';
 export { newHouse } from './new-house.ts';
 export { endsOf, laidWidthOf, matchOf } from './readings.ts';
 export { OPENING_KINDS, room as roomSchema } from './room.ts';
-export type { Band, Border, Covering, Delivery, House, HouseDocument, Layout, Lining, Opening, Room, Rules, RunQuantity, Wall, Wallcovering } from './types.ts';
+export type { Band, Border, Covering, Delivery, House, HouseDocument, Layout, Lining, Mural, Opening, Room, Rules, RunQuantity, Wall, Wallcovering } from './types.ts';

@@ -133,10 +133,15 @@ function reportOverlappingBands(room: Room, house: House, path: string, report: 
       const shared = band.walls.find((id) => earlier.walls.includes(id));
       const [one, other] = [heights(band), heights(earlier)];
       if (shared !== undefined && one.from < other.to && other.from < one.to) {
-        report(`${path}.bands[${index}]`, `overlaps the band "${earlier.id}" on wall ${shared}; only a border may lie over another band`);
+        report(`${path}.bands[${index}]`, `overlaps the band "${earlier.id}" of ${coveringName(house, earlier.covering)} on wall ${shared}; only a border may lie over another band. Take one of them off that wall`);
       }
     }
   });
+}
+
+function coveringName(house: House, id: string): string {
+  const covering = house.coverings.find((one) => one.id === id);
+  return covering?.patternNumber ?? covering?.name ?? id;
 }
 
 /** Lining hangs under what is seen, so it shares its wall with that. */

@@ -18,6 +18,7 @@ export type Covering = House['coverings'][number];
 export type Wallcovering = DeepReadonly<z.output<typeof coverings.wallcovering>>;
 export type Border = DeepReadonly<z.output<typeof coverings.border>>;
 export type Lining = DeepReadonly<z.output<typeof coverings.lining>>;
+export type Mural = DeepReadonly<z.output<typeof coverings.mural>>;
 export type Room = DeepReadonly<z.output<typeof rooms.room>>;
 export type Wall = Room['walls'][number];
 export type Opening = Wall['openings'][number];

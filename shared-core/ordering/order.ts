@@ -1,5 +1,5 @@
 import type { CuttingProblem, Effort } from '../cutting/index.ts';
-import type { House } from '../house/index.ts';
+import type { House, Mural } from '../house/index.ts';
 import { type Money, parseMoney } from '../units/index.ts';
 import { choosePacks, type SaleUnit } from './packs.ts';
 import { type CutRoll, cutPieces, type PlacedPiece, type RollGoods } from './pool.ts';
@@ -42,6 +42,15 @@ export interface CoveringOrder {
   readonly impossible: readonly PlacedPiece[];
 }
 
+/** What rooms take of a covering when their pieces are cut together. */
+interface Taken {
+  readonly rolls: number;
+  readonly lowerBound: number;
+  readonly isProven: boolean;
+  readonly problems: readonly CuttingProblem[];
+  cutRolls(): readonly CutRoll[];
+}
+
 /**
  * The order of one covering over all its rooms: pooled where the house's rule says so, by run where runs are known.
  *
@@ -53,49 +62,74 @@ export function orderCovering(house: House, covering: RollGoods, pieces: readonl
   const rooms = [...new Set(pieces.map(({ room }) => room))];
   const of = (ids: readonly string[]) => pieces.filter(({ room }) => ids.includes(room));
   const aloneByRoom = new Map(rooms.map((room) => [room, cutPieces(covering, of([room]), effort)]));
-  const rollsAlone = (ids: readonly string[]) => ids.reduce((sum, room) => sum + aloneByRoom.get(room)!.plan.rollCount, 0);
-  const cutTogether = (ids: readonly string[]) =>
-    house.rules.pooling === 'house' ? [cutPieces(covering, of(ids), effort)] : ids.map((room) => aloneByRoom.get(room)!);
-  const countRolls = (ids: readonly string[]) => cutTogether(ids).reduce((sum, { plan }) => sum + plan.rollCount, 0);
+  const alone = (ids: readonly string[]) => ids.map((room) => aloneByRoom.get(room)!);
+  const take = (ids: readonly string[]): Taken => {
+    const cuttings = house.rules.pooling === 'house' ? [cutPieces(covering, of(ids), effort)] : alone(ids);
+    return {
+      rolls: cuttings.reduce((sum, { plan }) => sum + plan.rollCount, 0),
+      lowerBound: cuttings.reduce((sum, { plan }) => sum + plan.lowerBound, 0),
+      isProven: cuttings.every(({ plan }) => plan.isProven),
+      problems: cuttings.map(({ problem }) => problem),
+      cutRolls: () => cuttings.flatMap((cutting) => cutting.rolls()).map((roll, index) => ({ ...roll, number: index + 1 })),
+    };
+  };
+  const rollsAlone = (ids: readonly string[]) => alone(ids).reduce((sum, { plan }) => sum + plan.rollCount, 0);
+  return {
+    ...orderByRuns(house, covering, { rooms, take, rollsAlone, spare: covering.spareRolls ?? house.rules.spareRolls }),
+    impossible: [...aloneByRoom.values()].flatMap(({ impossible }) => impossible),
+  };
+}
 
+/**
+ * The order of a mural: one for each place it hangs, and no spare unless its own facts say so.
+ *
+ * Example: a mural on one wall of each of two rooms is two to buy.
+ */
+export function orderMural(house: House, mural: Mural, places: ReadonlyMap<string, number>): CoveringOrder {
+  const count = (ids: readonly string[]) => ids.reduce((sum, room) => sum + places.get(room)!, 0);
+  const take = (ids: readonly string[]): Taken => ({ rolls: count(ids), lowerBound: count(ids), isProven: true, problems: [], cutRolls: () => [] });
+  return { ...orderByRuns(house, mural, { rooms: [...places.keys()], take, rollsAlone: count, spare: mural.spareRolls ?? 0 }), impossible: [] };
+}
+
+interface Wanted {
+  readonly rooms: readonly string[];
+  readonly spare: number;
+  take(rooms: readonly string[]): Taken;
+  rollsAlone(rooms: readonly string[]): number;
+}
+
+function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, take, rollsAlone }: Wanted): Pick<CoveringOrder, 'lines' | 'cutLists'> {
   const runs = findRuns(house, covering.id);
-  const assignments = runs.length > 0 ? assignRuns(rooms, runs, countRolls) : [{ run: null, rooms }];
-  const spare = covering.spareRolls ?? house.rules.spareRolls;
+  const assignments = runs.length > 0 ? assignRuns(rooms, runs, (ids) => take(ids).rolls) : [{ run: null, rooms }];
   const orders = assignments.map((assignment) => {
-    const cuttings = cutTogether(assignment.rooms);
+    const taken = take(assignment.rooms);
     const stock = runs.find(({ run }) => run === assignment.run);
-    const rollsNeeded = cuttings.reduce((sum, { plan }) => sum + plan.rollCount, 0);
     const inHand = stock?.inHand ?? 0;
-    const purchase = choosePacks(Math.max(0, rollsNeeded + spare - inHand), saleUnits(covering, house), stock?.offered);
+    const purchase = choosePacks(Math.max(0, taken.rolls + spare - inHand), saleUnits(covering, house), stock?.offered);
     const line: OrderLine = {
       covering: covering.id,
       patternNumber: covering.patternNumber ?? null,
       run: assignment.run,
       rooms: assignment.rooms,
-      rollsNeeded,
-      lowerBound: cuttings.reduce((sum, { plan }) => sum + plan.lowerBound, 0),
-      isProvenMinimum: cuttings.every(({ plan }) => plan.isProven),
+      rollsNeeded: taken.rolls,
+      lowerBound: taken.lowerBound,
+      isProvenMinimum: taken.isProven,
       rollsByRoom: rollsAlone(assignment.rooms),
       spare,
       inHand,
       toBuy: purchase.rolls,
       packs: purchase.packs,
       price: purchase.price,
-      shortfall: runs.length > 0 && assignment.run === null ? rollsNeeded : 0,
+      shortfall: runs.length > 0 && assignment.run === null ? taken.rolls : 0,
       spareLacking: purchase.lacking,
-      problems: cuttings.map(({ problem }) => problem),
+      problems: taken.problems,
     };
-    const rolls = cuttings.flatMap((cutting) => cutting.rolls()).map((roll, index) => ({ ...roll, number: index + 1 }));
-    return { line, cutList: { covering: covering.id, run: assignment.run, rolls } };
+    return { line, cutList: { covering: covering.id, run: assignment.run, rolls: taken.cutRolls() } };
   });
-  return {
-    lines: orders.map(({ line }) => line),
-    cutLists: orders.map(({ cutList }) => cutList),
-    impossible: [...aloneByRoom.values()].flatMap(({ impossible }) => impossible),
-  };
+  return { lines: orders.map(({ line }) => line), cutLists: orders.map(({ cutList }) => cutList) };
 }
 
-function saleUnits(covering: RollGoods, house: House): readonly SaleUnit[] {
+function saleUnits(covering: RollGoods | Mural, house: House): readonly SaleUnit[] {
   if (!covering.soldIn || covering.soldIn.length === 0) return [{ rolls: 1, price: null }];
   return covering.soldIn.map(({ rolls, price }) => {
     const parsed = price === undefined ? null : parseMoney(price, house.currency);

@@ -1,6 +1,6 @@
 import { assert } from '../base/index.ts';
 import { explainCount } from '../cutting/index.ts';
-import type { House } from '../house/index.ts';
+import type { House, Mural } from '../house/index.ts';
 import { isRollGoods, longestPiece, type OrderLine, type RollGoods } from '../ordering/index.ts';
 import { type Length, lengthOf, parseMoney, printMoney, showLength, showMoney } from '../units/index.ts';
 
@@ -23,8 +23,9 @@ export interface OrderWorking {
  */
 export function explainOrderLine(house: House, line: OrderLine): OrderWorking {
   const covering = house.coverings.find(({ id }) => id === line.covering);
-  assert(covering && isRollGoods(covering), 'an order line is of a covering in rolls');
-  return { needed: explainNeeded(house, line, covering), toBuy: explainToBuy(line, covering), price: explainPrice(house, line, covering) };
+  assert(covering && (isRollGoods(covering) || covering.kind === 'mural'), 'an order line is of a mural or of a covering in rolls');
+  const needed = covering.kind === 'mural' ? [{ text: `${line.rollsNeeded} ${line.rollsNeeded === 1 ? 'mural' : 'murals'}: one for each place it hangs.` }] : explainNeeded(house, line, covering);
+  return { needed, toBuy: explainToBuy(line, covering), price: explainPrice(house, line, covering) };
 }
 
 function explainNeeded(house: House, line: OrderLine, covering: RollGoods): readonly WorkingLine[] {
@@ -59,7 +60,7 @@ function explainNeeded(house: House, line: OrderLine, covering: RollGoods): read
   return lines;
 }
 
-function explainToBuy(line: OrderLine, covering: RollGoods): readonly WorkingLine[] {
+function explainToBuy(line: OrderLine, covering: RollGoods | Mural): readonly WorkingLine[] {
   const wanted = Math.max(0, line.rollsNeeded + line.spare - line.inHand);
   const packs = line.packs.map(({ rolls: size, count }) => `${count} × ${size}`).join(' + ');
   const lines: WorkingLine[] = [{ text: `${line.rollsNeeded} needed + ${line.spare} spare - ${line.inHand} in hand = ${wanted}.`, rule: 'one spare roll a pattern and run unless said otherwise; common practice, no source' }];
@@ -69,7 +70,7 @@ function explainToBuy(line: OrderLine, covering: RollGoods): readonly WorkingLin
   return lines;
 }
 
-function explainPrice(house: House, line: OrderLine, covering: RollGoods): readonly WorkingLine[] {
+function explainPrice(house: House, line: OrderLine, covering: RollGoods | Mural): readonly WorkingLine[] {
   if (line.price === null) return [{ text: 'A sale unit of this covering has no price yet.' }];
   const units = covering.soldIn ?? [];
   const terms = line.packs.map(({ rolls: size, count }) => {

@@ -1,11 +1,13 @@
 import type { CutList, OrderLine } from '../ordering/index.ts';
-import type { BorderLayout, LayoutOption, StretchLayout } from '../setting-out/index.ts';
+import type { BorderLayout, LayoutOption, MuralShortage, StretchLayout } from '../setting-out/index.ts';
 import type { Outline } from '../survey/index.ts';
 
 /** A stretch of strips as it is planned, and the other layouts that are worth a look. */
 export type PlannedStretch = StretchLayout & {
   /** The best of all first; none at the quick effort. */
   readonly options: readonly LayoutOption[];
+  /** For a mural, by how much it falls short. */
+  readonly shortage?: MuralShortage;
 };
 
 /** A band set out: every stretch of it, with its strips or lengths. */

@@ -1,7 +1,7 @@
 import type { Effort } from '../cutting/index.ts';
-import type { Band, Covering, House, Room, Wallcovering } from '../house/index.ts';
-import { cutPieces, findRuns, isRollGoods, longestPiece, orderCovering, type OrderLine, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
-import { chosenLayout, findStretches, type Piece, setOutBorder, setOutLiningAcross, setOutLiningUp, setOutPanels, setOutStrips, type Stretch, type StretchLayout } from '../setting-out/index.ts';
+import type { Band, Covering, House, Mural, Room, Wallcovering } from '../house/index.ts';
+import { type CoveringOrder, cutPieces, findRuns, isRollGoods, longestPiece, orderCovering, type OrderLine, orderMural, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
+import { chosenLayout, findStretches, type Piece, setOutBorder, setOutLiningAcross, setOutLiningUp, setOutMural, setOutPanels, setOutStrips, type Stretch, type StretchLayout } from '../setting-out/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK, drawOutline } from '../survey/index.ts';
 import { type Length, showLength } from '../units/index.ts';
 import { bestLayouts } from './best-layouts.ts';
@@ -16,9 +16,9 @@ import type { BandPlan, HousePlan, PlannedStretch, Remark, RoomPlan } from './ho
 export function planHouse(house: House, effort: Effort = 'usual'): HousePlan {
   const coverings = new Map(house.coverings.map((covering) => [covering.id, covering]));
   const rooms = house.rooms.map((room) => planRoom(room, coverings, house, effort));
-  const orders = house.coverings.filter(isRollGoods).flatMap((covering) => {
-    const pieces = placedPieces(rooms, covering.id);
-    return pieces.length > 0 ? [{ covering, ...orderCovering(house, covering, pieces, effort) }] : [];
+  const orders = house.coverings.flatMap((covering) => {
+    const order = orderOf(house, covering, rooms, effort);
+    return order ? [{ covering, ...order }] : [];
   });
   const order = orders.flatMap(({ lines }) => lines);
   return {
@@ -26,7 +26,8 @@ export function planHouse(house: House, effort: Effort = 'usual'): HousePlan {
     order,
     cuts: orders.flatMap(({ cutLists }) => cutLists),
     problems: [
-      ...orders.flatMap(({ covering, impossible }) => impossible.map((placed) => pieceTooLong(placed, covering, house))),
+      ...orders.flatMap(({ covering, impossible }) => (isRollGoods(covering) ? impossible.map((placed) => pieceTooLong(placed, covering, house)) : [])),
+      ...rooms.flatMap((room) => muralsTooSmall(room, house)),
       ...order.filter(({ shortfall }) => shortfall > 0).map((line) => noRunFor(line, house)),
     ],
     warnings: [
@@ -42,10 +43,32 @@ export function planHouse(house: House, effort: Effort = 'usual'): HousePlan {
   };
 }
 
+function orderOf(house: House, covering: Covering, rooms: readonly RoomPlan[], effort: Effort): CoveringOrder | null {
+  if (isRollGoods(covering)) {
+    const pieces = placedPieces(rooms, covering.id);
+    return pieces.length > 0 ? orderCovering(house, covering, pieces, effort) : null;
+  }
+  if (covering.kind !== 'mural') return null;
+  const places = rooms.map((room): [string, number] => [room.id, room.bands.filter((band) => band.covering === covering.id).reduce((sum, { stretches }) => sum + stretches.length, 0)]);
+  const hung = places.filter(([, count]) => count > 0);
+  return hung.length > 0 ? orderMural(house, covering, new Map(hung)) : null;
+}
+
+function muralsTooSmall(room: RoomPlan, house: House): readonly Remark[] {
+  return room.bands.flatMap((band) =>
+    band.stretches.flatMap((stretch) => {
+      const shortage = 'shortage' in stretch ? stretch.shortage : null;
+      if (!shortage || (shortage.width === 0 && shortage.height === 0)) return [];
+      const by = [shortage.width > 0 && `${showLength(shortage.width, house.lengths)} too narrow`, shortage.height > 0 && `${showLength(shortage.height, house.lengths)} too low`].filter(Boolean).join(' and ');
+      return [{ place: 'coverings' as const, room: room.id, message: `The mural ${nameCovering(house, band.covering)} is ${by} for wall ${stretch.axis.walls.map(({ wall }) => wall.id).join(', ')} of ${room.name}. Choose a larger one, or hang it on less.` }];
+    }),
+  );
+}
+
 function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, house: House, effort: Effort): RoomPlan {
   const goods = room.bands.flatMap((band) => {
     const covering = coverings.get(band.covering);
-    return covering && isRollGoods(covering) ? [{ band, covering }] : [];
+    return covering && (isRollGoods(covering) || covering.kind === 'mural') ? [{ band, covering }] : [];
   });
   // Lining gives way to the seams of what hangs over it, so that is set out first.
   const above = goods.filter(({ covering }) => covering.kind !== 'lining').map(({ band, covering }) => planBand(room, band, covering, house, effort, []));
@@ -54,15 +77,17 @@ function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, house: H
   return { id: room.id, name: room.name, outline: drawOutline(room), bands };
 }
 
-function planBand(room: Room, band: Band, covering: RollGoods, house: House, effort: Effort, above: readonly StretchLayout[]): BandPlan {
+function planBand(room: Room, band: Band, covering: RollGoods | Mural, house: House, effort: Effort, above: readonly StretchLayout[]): BandPlan {
   const stretches = findStretches(room, band);
   const { id } = band;
   const whole = setOutBand(room, band, stretches, covering, house, effort, above);
+  if (covering.kind === 'mural') return { id, covering: covering.id, rollsAlone: stretches.length, ...whole };
   const pieces = piecesOf(whole).map((piece) => ({ room: room.id, band: id, piece }));
   return { id, covering: covering.id, rollsAlone: cutPieces(covering, pieces, effort).plan.rollCount, ...whole };
 }
 
-function setOutBand(room: Room, band: Band, stretches: readonly Stretch[], covering: RollGoods, house: House, effort: Effort, above: readonly StretchLayout[]) {
+function setOutBand(room: Room, band: Band, stretches: readonly Stretch[], covering: RollGoods | Mural, house: House, effort: Effort, above: readonly StretchLayout[]) {
+  if (covering.kind === 'mural') return { kind: 'strips' as const, stretches: stretches.map((stretch) => ({ ...setOutMural(stretch, band, covering, house.rules), options: [] })) };
   if (covering.kind === 'border') return { kind: 'lengths' as const, stretches: stretches.map((stretch) => setOutBorder(stretch, band, covering, house.rules)) };
   if (covering.kind === 'wallcovering') return { kind: 'strips' as const, stretches: stretches.map((stretch) => planStretch(room, band, stretch, covering, house, effort)) };
   return covering.direction === 'across'
@@ -133,7 +158,8 @@ function roomWarnings(room: Room, coverings: ReadonlyMap<string, Covering>, hous
 
 /** Why a covering's rolls are not counted, or null where they are counted as its facts say. */
 function notPlanned(covering: Covering, isOnCeilingOnly: boolean): string | null {
-  if (covering.kind === 'mural' || covering.kind === 'paint') return `a ${covering.kind} is not set out by this version`;
+  if (covering.kind === 'paint') return 'a paint is not set out by this version';
+  if (covering.kind === 'mural') return isOnCeilingOnly ? 'ceilings are not set out by this version' : null;
   if (!isRollGoods(covering)) return 'goods sold by the length are not ordered by this version';
   if (isOnCeilingOnly) return 'ceilings are not set out by this version';
   if (covering.kind !== 'wallcovering') return null;

@@ -10,5 +10,6 @@ export { type LayoutOption, type LayoutSearch, searchLayouts } from './search.ts
 export { countOutsideSeams, countSlivers } from './slivers.ts';
 export { type StartCandidate, startCandidates, type StartKind } from './start-candidates.ts';
 export { findStretches, type Stretch, type StretchOpening, type StretchWall, wrapAfter } from './stretch.ts';
+export { type MuralLayout, type MuralShortage, setOutMural } from './murals.ts';
 export { setOutPanels } from './panels.ts';
 export { type Mismatch, setOutStrips, type StretchLayout } from './strips.ts';

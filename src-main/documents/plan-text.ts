@@ -1,5 +1,5 @@
 import type { House } from '../../shared-core/house/index.ts';
-import { countStrips, type HousePlan, nameCovering, nameRoom, piecesOf } from '../../shared-core/plan/index.ts';
+import { countStrips, type HousePlan, nameCovering, nameRoom, piecesOf, sayUnits } from '../../shared-core/plan/index.ts';
 import { showLength, showMoney } from '../../shared-core/units/index.ts';
 
 /** The plan as plain text for a terminal: rooms, order, what can't be met and what is worth a look. */
@@ -11,7 +11,7 @@ export function planText(house: House, plan: HousePlan): string {
       const what = band.kind === 'strips' ? 'strips' : 'lengths';
       const start = first ? `from wall ${first.start.wall} at ${showLength(first.start.at, house.lengths)}` : '';
       const mismatch = first?.mismatch ? `, ${showLength(first.mismatch.amount, house.lengths)} mismatch at the kill point` : '';
-      return `  ${nameCovering(house, band.covering)}: ${countStrips(band)} ${what}, ${piecesOf(band).length} pieces, ${rolls(band.rollsAlone)} alone, ${start}${mismatch}`;
+      return `  ${nameCovering(house, band.covering)}: ${countStrips(band)} ${what}, ${piecesOf(band).length} pieces, ${sayUnits(house, band.covering, band.rollsAlone)} alone, ${start}${mismatch}`;
     }),
   ]);
   return [...rooms, '', orderText(house, plan), ...notes(plan)].join('\n');
@@ -25,7 +25,7 @@ export function orderText(house: House, plan: HousePlan): string {
     const singles = covering && 'singlesPerRoll' in covering && covering.singlesPerRoll > 1 ? ` (= ${line.toBuy * covering.singlesPerRoll} singles)` : '';
     const packs = line.packs.map((pack) => `${pack.count} × ${pack.rolls}`).join(' + ');
     return [
-      `${nameCovering(house, line.covering)}, run ${line.run ?? 'not known yet'}: buy ${rolls(line.toBuy)}${singles}${packs ? ` as ${packs}` : ''}${line.price === null ? '' : `, ${showMoney(line.price, house.currency)}`}`,
+      `${nameCovering(house, line.covering)}, run ${line.run ?? 'not known yet'}: buy ${sayUnits(house, line.covering, line.toBuy)}${singles}${packs ? ` as ${packs}` : ''}${line.price === null ? '' : `, ${showMoney(line.price, house.currency)}`}`,
       `  for ${line.rooms.map((room) => nameRoom(house, room)).join(', ')}: ${line.rollsNeeded} needed (${line.isProvenMinimum ? 'proved the fewest' : `${line.lowerBound} at least`}; ${line.rollsByRoom} room by room), ${line.spare} spare, ${line.inHand} in hand`,
     ].join('\n');
   });
@@ -38,8 +38,4 @@ function notes(plan: HousePlan): readonly string[] {
     ...plan.warnings.map(({ message }) => `Look: ${message}`),
     '',
   ];
-}
-
-function rolls(count: number): string {
-  return `${count} ${count === 1 ? 'roll' : 'rolls'}`;
 }

@@ -111,6 +111,39 @@ test('a document read in and written out again gives the same house', async ({ p
   await expect(page.getByLabel('Name of the house')).toHaveValue('Larkfield, Mill Lane 3');
 });
 
+test('lining and a mural are typed in, hung, drawn and ordered', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await goTo(page, 'Coverings');
+  await page.getByRole('button', { name: 'Lining', exact: true }).click();
+  const draft = page.getByRole('region', { name: 'A new lining' });
+  await draft.getByLabel('Name').fill('Plain lining');
+  await draft.getByLabel('Width').fill('56 cm');
+  await draft.getByLabel('Length of a roll').fill('10.05 m');
+  await page.getByRole('button', { name: 'Add this lining' }).click();
+  await page.getByRole('button', { name: 'Study', exact: true }).click();
+  await expect(page.getByRole('group', { name: 'Study, band lining' })).toContainText(/\d+ lengths, \d+ rolls if cut alone/);
+
+  await page.getByRole('button', { name: 'Mural', exact: true }).click();
+  await page.getByRole('button', { name: 'Add this mural' }).click();
+  await expect(page.getByRole('alert')).toContainText('The mural wants the number of its panels');
+  const mural = page.getByRole('region', { name: 'A new mural' });
+  await mural.getByLabel('Name').fill('Still lake');
+  await mural.getByLabel('Panels', { exact: true }).fill('4');
+  await mural.getByLabel('Width of a panel').fill('1 m');
+  await mural.getByLabel('Height of the panels').fill('2.5 m');
+  await page.getByRole('button', { name: 'Add this mural' }).click();
+  await page.getByRole('button', { name: 'Bathroom', exact: true }).click();
+  await expect(page.getByText(/Bathroom: Band overlaps the band "upper" of T-118 on wall A/)).toBeVisible();
+
+  await goTo(page, 'Set out');
+  await page.getByRole('button', { name: 'Study', exact: true }).click();
+  await page.getByRole('group', { name: 'Bands of Study' }).getByRole('button', { name: /Plain lining/ }).click();
+  await expect(page.getByRole('application')).toHaveAttribute('aria-label', /Plain lining in \d+ lengths/);
+  await expect(page.getByRole('heading', { name: 'Hung across' })).toBeVisible();
+  await goTo(page, 'Order');
+  await expect(page.getByRole('row', { name: /run not known yet Study rolls needed/ })).toBeVisible();
+});
+
 test('where the program behind the window is gone, nothing is shown as if it had been saved', async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Survey');

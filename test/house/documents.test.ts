@@ -48,7 +48,7 @@ const WRONG: readonly (readonly [string, (document: Loose) => void, string, RegE
   ['a band of no walls', (d) => (d.rooms[0].bands[0].walls = []), 'rooms[0].bands[0].walls', /names no wall/],
   ['a band above its wall', (d) => (d.rooms[0].bands[0].to = '9 ft'), 'rooms[0].bands[0].to', /above wall A, which is 8' high; "ceiling" goes up to it/],
   ['a band upside down', (d) => Object.assign(d.rooms[0].bands[0], { from: '5 ft', to: '4 ft' }), 'rooms[0].bands[0].to', /not above where the band starts/],
-  ['a band over a band', (d) => d.rooms[0].bands.push({ id: 'more', covering: 'fern', walls: ['B'], from: '4 ft' }), 'rooms[0].bands[2]', /overlaps the band "main" on wall B; only a border may/],
+  ['a band over a band', (d) => d.rooms[0].bands.push({ id: 'more', covering: 'fern', walls: ['B'], from: '4 ft' }), 'rooms[0].bands[2]', /overlaps the band "main" of K-2041 on wall B; only a border may lie over another band/],
   ['a start on a wall it does not cover', (d) => Object.assign(d.rooms[0].bands[0], { walls: ['B', 'C'] }), 'rooms[0].bands[0].layout.start.wall', /is "A", a wall this band does not cover; it covers B, C/],
   ['a start past its wall', (d) => (d.rooms[0].bands[0].layout.start.at = '13 ft'), 'rooms[0].bands[0].layout.start.at', /wall A takes a place from 0 to 12' 4"/],
   ['both ways to the start', (d) => (d.rooms[0].bands[0].layout.direction = 'both'), 'rooms[0].bands[0].layout.kill', /when hanging goes both ways the ends meet elsewhere/],

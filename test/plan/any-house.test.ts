@@ -14,7 +14,7 @@ const wall = fc.record(
   { requiredKeys: ['length', 'height'] },
 );
 const covering = fc.record(
-  { kind: fc.constantFrom('wallcovering', 'border', 'lining'), width: length(300, 15_000), rollLength: length(1_000, 200_000), repeat: fc.oneof(fc.constant('0 mm'), length(10, 8_000)), match: fc.constantFrom('free', 'straight', 'drop'), rollStart: fc.constantFrom('anywhere', 'at-repeat'), panels: fc.constantFrom('roll-width', 'equal'), soldIn: fc.array(fc.record({ rolls: fc.integer({ min: 1, max: 6 }), price: fc.constantFrom('3.00', '12.50') }), { maxLength: 2 }) },
+  { kind: fc.constantFrom('wallcovering', 'border', 'lining', 'mural'), width: length(300, 15_000), rollLength: length(1_000, 200_000), repeat: fc.oneof(fc.constant('0 mm'), length(10, 8_000)), match: fc.constantFrom('free', 'straight', 'drop'), rollStart: fc.constantFrom('anywhere', 'at-repeat'), panels: fc.constantFrom('roll-width', 'equal'), soldIn: fc.array(fc.record({ rolls: fc.integer({ min: 1, max: 6 }), price: fc.constantFrom('3.00', '12.50') }), { maxLength: 2 }) },
   { requiredKeys: ['kind', 'width', 'rollLength'] },
 );
 const band = fc.record({ covering: fc.nat(1), from: fc.oneof({ weight: 3, arbitrary: fc.constant('floor') }, length(0, 4_000)), to: fc.oneof({ weight: 3, arbitrary: fc.constant('ceiling') }, length(4_100, 5_000)), walls: fc.array(fc.nat(7), { minLength: 1, maxLength: 8 }), layout: fc.option(fc.record({ at: fc.integer({ min: 0, max: 100 }), edge: fc.constantFrom('left', 'centre', 'right'), direction: fc.constantFrom('left', 'right', 'both'), kill: fc.option(share) })) });
@@ -35,6 +35,7 @@ function documentFrom({ walls, coverings, bands, rules, offers }: typeof house e
     rules,
     offers,
     coverings: coverings.map(({ kind, match, panels, repeat, rollStart, ...rest }, index) => {
+      if (kind === 'mural') return { id: `c${index}`, kind, panels: 3, panelWidth: rest.width, panelHeight: rest.rollLength };
       if (kind === 'lining') return { id: `c${index}`, kind, ...rest, direction: match === 'free' ? 'across' : 'up-and-down' };
       const facts = { ...rest, ...(repeat ? { repeat } : {}), ...(rollStart ? { rollStart } : {}) };
       return { id: `c${index}`, kind, ...facts, ...(kind === 'border' ? {} : { panels, match: facts.repeat && Number.parseFloat(facts.repeat) > 0 ? match : 'free', ...(match === 'drop' && Number.parseFloat(facts.repeat ?? '0') > 0 ? { dropBy: '2/5' } : {}) }) };
@@ -80,7 +81,7 @@ test('whatever house is good is planned, explained and drawn', () => {
         const own = room!.bands.find(({ id }) => id === found.id)!;
         const paper = outcome.value.coverings.find(({ id }) => id === found.covering)!;
         const of = { room: room!, band: own, coveringName: 'paper' };
-        if (found.kind === 'strips' && (paper.kind === 'wallcovering' || paper.kind === 'lining')) {
+        if (found.kind === 'strips' && (paper.kind === 'wallcovering' || paper.kind === 'lining' || paper.kind === 'mural')) {
           for (const stretch of found.stretches) {
             drawings.push(drawElevation({ ...of, covering: paper, stretch }, 'imperial'));
             for (const option of stretch.options) expect(sayLayout(option, 'metric').join(' ')).toMatch(/rolls?\./);

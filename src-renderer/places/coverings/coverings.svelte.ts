@@ -1,4 +1,4 @@
-import { type Band, type Border, type Covering, type Edit, endsOf, type Lining, type Room, type Wallcovering } from '../../../shared-core/house/index.ts';
+import { type Band, type Border, type Covering, type Edit, endsOf, type Room } from '../../../shared-core/house/index.ts';
 import { type LengthStyle, lengthOf, parseMeasure, printLength } from '../../../shared-core/units/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -6,13 +6,18 @@ import type { HouseState } from '../../state/house.svelte.ts';
 type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
 type Facts = Record<string, Json>;
 
+export type NewKind = 'wallcovering' | 'border' | 'lining' | 'mural';
+
 interface NewCovering {
-  readonly kind: 'wallcovering' | 'border' | 'lining';
+  readonly kind: NewKind;
   readonly patternNumber: string;
   readonly name: string;
   readonly width: string;
+  /** Of a mural, the height of its panels. */
   readonly rollLength: string;
   readonly repeat: string;
+  /** Of a mural alone. */
+  readonly panels: string;
 }
 
 /** The coverings of the house, the one that is looked at, and the edits its sheet makes. */
@@ -34,20 +39,28 @@ export class CoveringsSheet {
   }
 
   begin(kind: NewCovering['kind']): void {
-    this.draft = { kind, patternNumber: '', name: '', width: '', rollLength: '', repeat: '' };
+    this.draft = { kind, patternNumber: '', name: '', width: '', rollLength: '', repeat: '', panels: '' };
     this.draftTrouble = null;
   }
 
   async add(): Promise<boolean> {
     const { draft } = this;
     if (!draft) return false;
-    const missing = [draft.width === '' && 'its width', draft.rollLength === '' && (draft.kind === 'border' ? 'the length of a spool' : 'the length of a roll')].find(Boolean);
-    this.draftTrouble = missing ? `The ${draft.kind} wants ${missing}.` : null;
+    const { kind, patternNumber, name, width, rollLength, repeat, panels } = draft;
+    const lengthName = { wallcovering: 'the length of a roll', border: 'the length of a spool', lining: 'the length of a roll', mural: 'the height of its panels' }[kind];
+    const missing = [
+      kind === 'mural' && !/^\d+$/.test(panels.trim()) && 'the number of its panels, a whole one',
+      width === '' && (kind === 'mural' ? 'the width of a panel' : 'its width'),
+      rollLength === '' && lengthName,
+    ].find(Boolean);
+    this.draftTrouble = missing ? `The ${kind} wants ${missing}.` : null;
     if (missing) return false;
-    const taken = this.#house.saved.coverings.map(({ id }) => id);
-    const id = freeId(draft.name || draft.patternNumber || draft.kind, taken);
-    const { kind, patternNumber, name, width, rollLength, repeat } = draft;
-    const covering = { id, kind, width, rollLength, ...(patternNumber ? { patternNumber } : {}), ...(name ? { name } : {}), ...(repeat && kind !== 'lining' ? { repeat } : {}) };
+    const id = freeId(name || patternNumber || kind, this.#house.saved.coverings.map((covering) => covering.id));
+    const named = { id, ...(patternNumber ? { patternNumber } : {}), ...(name ? { name } : {}) };
+    const covering =
+      kind === 'mural'
+        ? { ...named, kind, panels: Number(panels), panelWidth: width, panelHeight: rollLength }
+        : { ...named, kind, width, rollLength, ...(repeat && kind !== 'lining' ? { repeat } : {}) };
     this.draftTrouble = sayFaults(await this.#house.edit({ kind: 'add-covering', covering }));
     if (this.draftTrouble) return false;
     this.draft = null;
@@ -120,7 +133,8 @@ export class CoveringsSheet {
   async hang(room: Room): Promise<void> {
     const { chosen } = this;
     if (!chosen) return;
-    const walls = room.walls.map(({ id }) => id);
+    // A mural hangs on one wall, the one that is looked at most.
+    const walls = chosen.kind === 'mural' ? [room.focalWall ?? room.walls[0]!.id] : room.walls.map((wall) => wall.id);
     const id = freeId({ border: 'border', lining: 'lining', wallcovering: 'main', mural: 'mural', paint: 'paint' }[chosen.kind], room.bands.map((band) => band.id));
     const band = { id, covering: chosen.id, walls, ...(chosen.kind === 'border' ? underCeiling(room, chosen, this.#house.shown.lengths) : {}) };
     this.bandTrouble = { ...this.bandTrouble, [room.id]: await this.#edit({ kind: 'add-band', room: room.id, band }) };
@@ -157,8 +171,8 @@ export function saleUnits(covering: Covering | null): readonly { readonly rolls:
   return (covering.soldIn ?? []).map(({ rolls, price }) => ({ rolls: String(rolls), price: price ?? '' }));
 }
 
-export function isEditable(covering: Covering): covering is Wallcovering | Border | Lining {
-  return covering.kind === 'wallcovering' || covering.kind === 'border' || covering.kind === 'lining';
+export function isEditable(covering: Covering): covering is Exclude<Covering, { kind: 'paint' }> {
+  return covering.kind !== 'paint';
 }
 
 /** A border's usual place: its upper edge at the ceiling of the lowest wall. */

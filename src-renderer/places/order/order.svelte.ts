@@ -19,9 +19,8 @@ export class OrderSheet {
   trouble = $state<Readonly<Record<RunList, string | null>>>({ stock: null, offers: null });
 
   readonly patterns: readonly PatternOrder[] = $derived.by(() => groupByPattern(this.#house.planner.planned ?? this.#house.shown, this.#house.plan?.order ?? [], this.#house.plan?.cuts ?? []));
-  readonly rollsTogether: number = $derived.by(() => sum(this.#lines, ({ rollsNeeded }) => rollsNeeded));
-  readonly rollsByRoom: number = $derived.by(() => sum(this.#lines, ({ rollsByRoom }) => rollsByRoom));
-  readonly isProven: boolean = $derived.by(() => this.#lines.every(({ isProvenMinimum }) => isProvenMinimum));
+  readonly rollsTogether: number = $derived.by(() => sum(this.#cutLines, ({ rollsNeeded }) => rollsNeeded));
+  readonly rollsByRoom: number = $derived.by(() => sum(this.#cutLines, ({ rollsByRoom }) => rollsByRoom));
   /** Null where a line has no price. */
   readonly total: Money | null = $derived.by(() => (this.#lines.every(({ price }) => price !== null) ? moneyOf(sum(this.#lines, ({ price }) => price ?? 0)) : null));
 
@@ -31,6 +30,11 @@ export class OrderSheet {
 
   get #lines(): readonly OrderLine[] {
     return this.#house.plan?.order ?? [];
+  }
+
+  /** The lines of what is cut from rolls; murals are not. */
+  get #cutLines(): readonly OrderLine[] {
+    return this.#lines.filter(({ problems }) => problems.length > 0);
   }
 
   get house(): House {

@@ -1,5 +1,5 @@
 import type { Subject } from '../../../shared-core/drawing/index.ts';
-import type { Band, Border, Covering, Edit, Layout, Lining, Room, Wallcovering } from '../../../shared-core/house/index.ts';
+import type { Band, Border, Covering, Edit, Layout, Lining, Mural, Room, Wallcovering } from '../../../shared-core/house/index.ts';
 import { type BandPlan, nameCovering, type RoomPlan } from '../../../shared-core/plan/index.ts';
 import { type ChosenLayout, type LayoutOption, onWall, setOutStrips } from '../../../shared-core/setting-out/index.ts';
 import { type Length, printLength, showLength } from '../../../shared-core/units/index.ts';
@@ -45,9 +45,9 @@ export class SetOutSheet {
     return this.room?.bands.find(({ id }) => id === this.bandPlan?.id) ?? null;
   }
 
-  get covering(): Wallcovering | Border | Lining | null {
+  get covering(): Wallcovering | Border | Lining | Mural | null {
     const covering = this.#coverings.find(({ id }) => id === this.band?.covering);
-    return covering && (covering.kind === 'wallcovering' || covering.kind === 'border' || covering.kind === 'lining') ? covering : null;
+    return covering && covering.kind !== 'paint' ? covering : null;
   }
 
   get coveringName(): string {
@@ -122,6 +122,9 @@ export class SetOutSheet {
     const { covering } = this;
     if (covering?.kind === 'wallcovering' && covering.panels === 'equal') {
       return { title: 'Equal panels', words: 'Every wall is divided in equal strips no wider than the roll; both edges of each are trimmed. Seams and steps of shade will show.' };
+    }
+    if (covering?.kind === 'mural') {
+      return { title: 'Centred on the wall', words: 'What the mural is wider than the wall is cut off in halves at both sides; outer panels may be trimmed or left out.' };
     }
     if (covering?.kind === 'lining' && covering.direction === 'across') {
       return { title: 'Hung across', words: 'In courses from the top down, each from inside corner to inside corner; the last is as high as what is left.' };

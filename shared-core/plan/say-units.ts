@@ -1,0 +1,13 @@
+import type { House } from '../house/index.ts';
+
+const UNIT_WORDS = { wallcovering: 'roll', border: 'spool', lining: 'roll', mural: 'mural', paint: 'tin' } as const;
+
+/**
+ * So many of what a covering is bought in, in the trade's word for it.
+ *
+ * Example: 3 of a border are '3 spools', 1 of a mural is '1 mural'.
+ */
+export function sayUnits(house: House, covering: string, count: number): string {
+  const kind = house.coverings.find(({ id }) => id === covering)?.kind ?? 'wallcovering';
+  return `${count} ${UNIT_WORDS[kind]}${count === 1 ? '' : 's'}`;
+}
