@@ -65,13 +65,23 @@ describe('where there is no display', () => {
     expect(existsSync(join(folder, 'Struckline'))).toBe(true);
   });
 
-  test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)('%s, even twice, ends it in order', async (signal) => {
+  test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)('%s ends it in order', async (signal) => {
     const { child, address, exit } = run([]);
     const { origin } = new URL(await address());
     child.kill(signal);
-    child.kill(signal);
     expect(await exit).toBe(0);
     await expect(ask(origin, {})).rejects.toThrow('ECONNREFUSED');
+  });
+
+  test('a second signal makes nothing of it worse', async () => {
+    const { child, address, exit, output } = run([]);
+    await address();
+    child.kill('SIGINT');
+    child.kill('SIGINT');
+    // It may come when all is closed and the process has let go of its handlers already.
+    expect([0, null]).toContain(await exit);
+    expect([null, 'SIGINT']).toContain(child.signalCode);
+    expect(output()).toMatch(/^Struckline is at [^\n]*\n$/);
   });
 
   test('it ends with the program that started it', async () => {
