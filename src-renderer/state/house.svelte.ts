@@ -59,14 +59,29 @@ export class HouseState {
    * Gives the faults; none means that it is on disk.
    */
   async edit(edit: Edit): Promise<readonly Fault[]> {
+    const faults = this.#show(edit);
+    return faults.length > 0 ? faults : this.#save(edit);
+  }
+
+  /**
+   * Makes an edit without waiting for the disk, so that the next field is ready for the next keystroke.
+   * Gives the faults of its facts; what the disk has to say comes as `trouble`.
+   */
+  editAtOnce(edit: Edit): readonly Fault[] {
+    const faults = this.#show(edit);
+    if (faults.length === 0) void this.#save(edit);
+    return faults;
+  }
+
+  #show(edit: Edit): readonly Fault[] {
     const tried = applyEdit(this.saved, edit);
     this.#draft = null;
-    if (!tried.ok) {
-      this.planner.ask(this.saved);
-      return tried.faults;
-    }
-    this.saved = tried.value;
+    if (tried.ok) this.saved = tried.value;
     this.planner.ask(this.saved);
+    return tried.ok ? [] : tried.faults;
+  }
+
+  #save(edit: Edit): Promise<readonly Fault[]> {
     return this.#send(() => this.#host.call('edit-house', { file: this.file, revision: this.#revision, edit }));
   }
 

@@ -12,12 +12,11 @@ export async function tabTo(page: Page, name: string | RegExp, key: 'Tab' | 'Shi
   throw new Error(`Tab never reaches ${String(name)}; it went through ${[...new Set(seen)].join(' | ')}`);
 }
 
-/** Types lines into a sheet, Enter after each. */
+/** Types lines into a sheet, Enter after each, without a pause. */
 export async function typeLines(page: Page, lines: readonly string[]): Promise<void> {
   for (const line of lines) {
     await page.keyboard.type(line);
     await page.keyboard.press('Enter');
-    await page.waitForTimeout(60);
   }
 }
 

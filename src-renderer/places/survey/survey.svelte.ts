@@ -41,7 +41,7 @@ export class SurveySheet {
     return this.#newHeight?.height ?? (last ? ('typed' in last ? last.typed : [last[0].typed, last[1].typed]) : null);
   }
 
-  async addRoom(): Promise<void> {
+  addRoom(): void {
     const taken = new Set(this.#house.saved.rooms.map(({ id }) => id));
     let number = this.#house.saved.rooms.length + 1;
     while (taken.has(`room${number}`)) number += 1;
@@ -49,7 +49,7 @@ export class SurveySheet {
     this.#newHeight = null;
     this.wallId = null;
     this.newWallTrouble = null;
-    await this.#house.edit({ kind: 'add-room', room: { id, name: `Room ${number}` } });
+    this.#house.editAtOnce({ kind: 'add-room', room: { id, name: `Room ${number}` } });
     this.#house.roomId = id;
   }
 
@@ -84,7 +84,7 @@ export class SurveySheet {
     this.#house.preview(room && typed !== null && height !== null ? { kind: 'add-wall', room: room.id, wall: { id: this.nextWallId(room), length: typed, height } } : null);
   }
 
-  async addWall(): Promise<boolean> {
+  addWall(): boolean {
     const { room } = this;
     const { length, turn } = this.newWall;
     const read = readTurnTyped(turn);
@@ -94,7 +94,7 @@ export class SurveySheet {
       length === '' ? 'A wall wants its length.' : height === null ? 'Say how high the walls are, in the field above.' : read === null ? TURN_HELP : null;
     if (this.newWallTrouble || read === null || height === null) return false;
     const id = this.nextWallId(room);
-    this.newWallTrouble = await this.#make(() => ({ kind: 'add-wall', room: room.id, wall: { id, length, height, turn: read } }));
+    this.newWallTrouble = sayFaults(this.#house.editAtOnce({ kind: 'add-wall', room: room.id, wall: { id, length, height, turn: read } }));
     if (this.newWallTrouble) return false;
     this.newWall = { length: '', turn: 'inside' };
     this.wallId = id;
@@ -122,7 +122,7 @@ export class SurveySheet {
     this.newOpening = { ...this.newOpening, kind, sill: this.newOpening.sill === '' || this.newOpening.sill === '0 in' ? emptyOpening(kind).sill : this.newOpening.sill };
   }
 
-  async addOpening(): Promise<boolean> {
+  addOpening(): boolean {
     const { room, wall } = this;
     const { kind, from, width, height, sill } = this.newOpening;
     if (!room || !wall) return false;
@@ -132,7 +132,7 @@ export class SurveySheet {
     const id = freeId(kind, wall.openings.map((opening) => opening.id));
     const isFirstDoor = kind === 'door' && !room.walls.some(({ openings }) => openings.some(({ entrance }) => entrance));
     const opening = { id, kind, from, width, height, sill, ...(isFirstDoor ? { entrance: true } : {}) };
-    this.newOpeningTrouble = await this.#make(() => ({ kind: 'add-opening', room: room.id, wall: wall.id, opening }));
+    this.newOpeningTrouble = sayFaults(this.#house.editAtOnce({ kind: 'add-opening', room: room.id, wall: wall.id, opening }));
     if (this.newOpeningTrouble) return false;
     this.newOpening = emptyOpening('door');
     return true;
