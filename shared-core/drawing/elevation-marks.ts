@@ -21,6 +21,9 @@ export interface Hanging {
   readonly isBorder: boolean;
 }
 
+/** How far up the band the lozenge stands: under the numbers at eye height, clear of those over a door. */
+const LOZENGE_AT = 0.38;
+
 /** At which end of the elevation the last joint is drawn: the end that the hanging comes to last. */
 export function killSide({ grid }: Pick<Hanging, 'grid'>): 'left' | 'right' {
   return grid.direction === 'left' ? 'left' : 'right';
@@ -83,7 +86,7 @@ function killShapes(spans: readonly WallSpan[], hanging: Hanging, style: LengthS
     id: 'kill',
     says: `Kill point ${corner}${placeNamed(kill, style)}, where the last ${hanging.isBorder ? 'length' : 'strip'} meets the first: ${mismatchSaid(mismatch, hasPattern, style)}.${lap}`,
   };
-  const y = -between(hanging.bottom(span, x), hanging.top(span, x), hanging.isBorder ? 0.5 : 0.8);
+  const y = -between(hanging.bottom(span, x), hanging.top(span, x), hanging.isBorder ? 0.5 : LOZENGE_AT);
   const notes = mismatchNoted(mismatch, hasPattern, style);
   return [
     { kind: 'sign', sign: 'lozenge', at: { x, y }, turn: 0, pen: 'cut', subject },

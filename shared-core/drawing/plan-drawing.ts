@@ -38,7 +38,7 @@ export function drawRoomPlan(room: Room, outline: Outline, style: LengthStyle, o
     ...faces.flatMap((face) => wallShapes(face, style)),
     ...faces.flatMap((face) => face.wall.openings.flatMap((opening) => openingOnPlan(face, opening, style, isThumb))),
     ...gapShapes(outline, style, isThumb),
-    ...(isThumb ? [] : [...faces.flatMap((face) => labelShapes(face, room, style, detail === 'full')), ...(options.hanging ? hangingOnPlan(faces, options.hanging, style) : [])]),
+    ...(isThumb ? [] : [...faces.flatMap((face, index) => labelShapes(face, room, style, detail === 'full' ? (standsBack(faces, index) ? 2.6 : -2.6) : null)), ...(options.hanging ? hangingOnPlan(faces, options.hanging, style) : [])]),
   ];
   const around = { full: 4.4, marks: 2, thumb: 0.5 }[detail];
   return {
@@ -71,7 +71,22 @@ function wallShapes(face: WallFace, style: LengthStyle): readonly Shape[] {
   return lines;
 }
 
-function labelShapes(face: WallFace, room: Room, style: LengthStyle, hasDimensions: boolean): readonly Shape[] {
+/**
+ * Whether a wall is the shorter one of two that meet in an outside corner: its length is then written in the room, as
+ * outside it would cross its neighbour's.
+ */
+function standsBack(faces: readonly WallFace[], index: number): boolean {
+  const [before, face, after] = [faces.at(index - 1)!, faces[index]!, faces[(index + 1) % faces.length]!];
+  const isShorter = (other: WallFace) => face.wall.length.length < other.wall.length.length;
+  return (turnsOutwards(before, face) && isShorter(before)) || (turnsOutwards(face, after) && isShorter(after));
+}
+
+/** Whether two walls meet in an outside corner as drawn: the way along them turns to the left. */
+function turnsOutwards(one: WallFace, other: WallFace): boolean {
+  return (one.to.x - one.from.x) * (other.to.y - other.from.y) - (one.to.y - one.from.y) * (other.to.x - other.from.x) < 0;
+}
+
+function labelShapes(face: WallFace, room: Room, style: LengthStyle, dimensionOffset: number | null): readonly Shape[] {
   const { wall, from, to } = face;
   const middle = pointAlong(from, to, 0.5);
   const isFocal = room.focalWall === wall.id;
@@ -79,7 +94,7 @@ function labelShapes(face: WallFace, room: Room, style: LengthStyle, hasDimensio
   return [
     { kind: 'text', at: face.inward(middle, 1.3), anchor: 'middle', height: 'label', text: wall.id, pen: 'visible', isNeeded: true, subject },
     ...(isFocal ? [{ kind: 'sign' as const, sign: 'sight' as const, at: face.inward(middle, 3), turn: face.turn, pen: 'visible' as const, subject }] : []),
-    ...(hasDimensions ? [{ kind: 'dimension' as const, from, to, offset: -2.6, text: showLength(wall.length.length, style) }] : []),
+    ...(dimensionOffset !== null ? [{ kind: 'dimension' as const, from, to, offset: dimensionOffset, text: showLength(wall.length.length, style) }] : []),
   ];
 }
 

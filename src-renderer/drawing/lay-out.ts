@@ -26,6 +26,8 @@ interface Box {
 }
 
 const RING_RADIUS = 0.95;
+/** A figure so many times as wide as what it measures would be read as its neighbour's. */
+const MOST_OVERHANG = 3;
 const RING_STEPS = [1, 2, 5, 10, 20, 50, 100];
 const LEAST_STROKE_SPACING = 5;
 /** Smaller words are left out: nobody could read them. */
@@ -69,12 +71,28 @@ export function layOut(drawing: Drawing, view: View): readonly Mark[] {
     x: margin.left * h + spare.x + view.panX + (x - bounds.left) * scale + right * h,
     y: margin.top * h + spare.y + view.panY + (y - bounds.top) * scale + down * h,
   });
-  const taken: Box[] = [];
+  const taken = reservedBoxes(drawing.shapes, place, h);
   const ringStep = stepOfRings(drawing.shapes, scale, h);
   const isReadable = h >= LEAST_TEXT_HEIGHT;
   const shapes = isReadable ? drawing.shapes : drawing.shapes.filter(({ kind }) => kind !== 'text' && kind !== 'ring' && kind !== 'dimension');
-  const marks = shapes.flatMap((shape) => layOutShape(shape, { place, scale, h, taken, ringStep }));
+  const sheet: Sheet = { place, scale, h, taken, ringStep };
+  const ends = new Map(shapes.filter((shape) => isEndRing(shape, ringStep)).map((shape) => [shape, layOutShape(shape, sheet)]));
+  const marks = shapes.flatMap((shape) => ends.get(shape) ?? layOutShape(shape, sheet));
   return drawing.scaleBar && isReadable ? [...marks, ...scaleBar(drawing.scaleBar, scale, view)] : marks;
+}
+
+/** What no number may stand on, whichever is painted first. */
+function reservedBoxes(shapes: readonly Shape[], place: Sheet['place'], h: number): Box[] {
+  return shapes.flatMap((shape) => {
+    if (shape.kind !== 'sign' || shape.sign !== 'lozenge') return [];
+    const { x, y } = place(shape.at);
+    return [{ left: x - h * 0.75, top: y - h * 0.9, right: x + h * 0.75, bottom: y + h * 0.9 }];
+  });
+}
+
+/** The first and the last number have their places before the others. */
+function isEndRing(shape: Shape, { first, last }: Sheet['ringStep']): boolean {
+  return shape.kind === 'ring' && (shape.number === first || shape.number === last);
 }
 
 interface Sheet {
@@ -114,7 +132,7 @@ function layOutShape(shape: Shape, sheet: Sheet): readonly Mark[] {
       const radius = RING_RADIUS * h;
       const boxAt = (y: number) => ({ left: x - radius, top: y - radius, right: x + radius, bottom: y + radius });
       const free = (shape.isFixed ? [0] : [0, 2.2, -2.2]).map((steps) => eye + steps * radius).find((y) => !sheet.taken.some((other) => overlap(boxAt(y), other)));
-      if (free === undefined || (every > 1 && free !== eye)) return [];
+      if (free === undefined || (every > 1 && free !== eye && shape.number !== first && shape.number !== last)) return [];
       const y = free;
       sheet.taken.push(boxAt(y));
       return [{ kind: 'ring', x, y, radius, text: String(shape.number).replace('-', '−'), size: h, pen: 'thin', subject }];
@@ -169,16 +187,21 @@ function layOutDimension(shape: Extract<Shape, { kind: 'dimension' }>, { place, 
   };
   const width = textWidth(shape.text) * h;
   const isUpright = Math.abs(along.y) < 0.5;
-  // The figure stands above a level line and to the left of an upright one, read from below or from the right.
-  const middle = { x: (start.x + end.x) / 2 + (isUpright ? 0 : -h * 0.7), y: (start.y + end.y) / 2 + (isUpright ? -h * 0.7 : 0) };
   const turn = isUpright ? (Math.atan2(along.y, along.x) * 180) / Math.PI : -90;
   const level = isUpright && Math.abs(turn) > 90 ? turn + 180 : turn;
-  const box: Box = isUpright
-    ? { left: middle.x - width / 2, top: middle.y - h * 0.6, right: middle.x + width / 2, bottom: middle.y + h * 0.6 }
-    : { left: middle.x - h * 0.6, top: middle.y - width / 2, right: middle.x + h * 0.6, bottom: middle.y + width / 2 };
-  if (width > length * 1.6 || taken.some((other) => overlap(box, other))) return [lines];
-  taken.push(box);
-  return [lines, { kind: 'text', x: middle.x, y: middle.y, anchor: 'middle', size: h, text: shape.text, turn: level, pen: 'thin', subject: shape.subject }];
+  const [across, down] = isUpright ? [width / 2, h * 0.6] : [h * 0.6, width / 2];
+  // The figure stands above a level line and to the left of an upright one, read from below or from the right; where it
+  // is wider than the line, or something is in its way, on the line's other side.
+  const sides = width <= length ? [-0.7, 0.75] : [0.75, -0.7];
+  for (const side of width > length * MOST_OVERHANG ? [] : sides) {
+    const middle = { x: (start.x + end.x) / 2 + (isUpright ? 0 : side * h), y: (start.y + end.y) / 2 + (isUpright ? side * h : 0) };
+    const box: Box = { left: middle.x - across, top: middle.y - down, right: middle.x + across, bottom: middle.y + down };
+    if (taken.some((other) => overlap(box, other))) continue;
+    taken.push(box);
+    return [lines, { kind: 'text', x: middle.x, y: middle.y, anchor: 'middle', size: h, text: shape.text, turn: level, pen: 'thin', subject: shape.subject }];
+  }
+  // A dimension line without its figure says nothing.
+  return [];
 }
 
 /** Every how many rings are shown so that none touch; the first and the last always. */
@@ -211,7 +234,8 @@ function signOf(sign: 'bob' | 'lozenge' | 'entrance' | 'sight', x: number, y: nu
   const closed = (...points: (readonly [number, number])[]) => `${pathOf(points.map(([right, down]) => at(right, down)))}Z`;
   switch (sign) {
     case 'bob':
-      return [{ d: closed([-0.42, 0], [0.42, 0], [0, 1]), isSolid: true }];
+      // A collar, a round shoulder, a point: unlike an arrow's head.
+      return [{ d: closed([-0.13, -0.1], [0.13, -0.1], [0.13, 0.12], [0.34, 0.27], [0.36, 0.42], [0.2, 0.7], [0, 1.1], [-0.2, 0.7], [-0.36, 0.42], [-0.34, 0.27], [-0.13, 0.12]), isSolid: true }];
     case 'lozenge':
       // Broken where the joint runs through it.
       return [

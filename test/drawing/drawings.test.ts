@@ -97,4 +97,10 @@ describe('the plan of a room', () => {
     expect(gap?.subject?.says).toContain('5 in');
     expect(drawing.description).toContain('The walls miss each other by 5 in.');
   });
+
+  test('writes the shorter of two lengths at an outside corner in the room, so that they do not cross', () => {
+    const notched = setOutRoom([{ id: 'A', length: '4 m' }, { id: 'B', length: '2 m' }, { id: 'C', length: '2.5 m', turn: 'outside' }, { id: 'D', length: '1 m' }, { id: 'E', length: '1.5 m' }, { id: 'F', length: '3 m' }]);
+    const offsets = ofKind(drawRoomPlan(notched.room, notched.outline, 'metric'), 'dimension').map(({ text, offset }) => [text, Math.sign(offset)]);
+    expect(offsets).toEqual([['4 m', -1], ['2 m', -1], ['2.5 m', -1], ['1 m', 1], ['1.5 m', -1], ['3 m', -1]]);
+  });
 });

@@ -57,3 +57,39 @@ test('the scale bar is a whole measure of the house, drawn to the scale of the d
   const scale = fittingScale(drawing, { width: 500, height: 420, textHeight: 14 });
   expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(metres * 320_000 * scale, 0);
 });
+
+test('the first and the last ring are there however few are, and none lies on the sign of the kill point', () => {
+  const door = { id: 'door', kind: 'door', from: "9' 4\"", width: "2' 8\"", height: "6' 8\"" };
+  const { facts: killedByDoor } = setOutRoom([...WORKED.slice(0, 3), { id: 'D', length: `12' 4"`, openings: [door] }]);
+  for (const drawn of [facts, killedByDoor]) {
+    const last = String(drawn.stretch.strips.at(-1)!.number);
+    for (const width of [1100, 700, 560]) {
+      const marks = layOut(drawElevation(drawn, 'imperial'), { ...view, width });
+      const shown = rings(marks);
+      expect(shown.map(({ text }) => text)).toEqual(expect.arrayContaining(['0', last]));
+      const sign = marks.filter((mark) => mark.kind === 'path' && mark.subject?.kind === 'kill').flatMap((mark) => (mark.kind === 'path' ? [...mark.d.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) })) : []));
+      expect(sign.length).toBeGreaterThan(0);
+      for (const ring of shown) expect(sign.every(({ x, y }) => Math.hypot(x - ring.x, y - ring.y) >= ring.radius), `${ring.text} at ${width}`).toBe(true);
+    }
+  }
+});
+
+test('the length of a narrow wall is written under its line, where there is room', () => {
+  const notched = setOutRoom([
+    { id: 'A', length: '4 m' },
+    { id: 'B', length: '2 m' },
+    { id: 'C', length: '2 m', turn: 'outside' },
+    { id: 'D', length: '40 cm' },
+    { id: 'E', length: '2 m' },
+    { id: 'F', length: '2.4 m' },
+  ]);
+  const texts = layOut(drawElevation(notched.facts, 'metric'), { ...view, width: 900 }).filter((mark) => mark.kind === 'text');
+  const [narrow, wide] = [texts.find(({ text }) => text === '40 cm'), texts.find(({ text }) => text === '4 m')];
+  expect(narrow!.y).toBeGreaterThan(wide!.y);
+});
+
+test('a dimension whose figure has no room is left out whole', () => {
+  const shapes = [{ kind: 'dimension', from: { x: 0, y: 0 }, to: { x: 1, y: 0 }, offset: 1, text: '12 in' }] as const;
+  const drawing = { shapes, bounds: { left: 0, right: 100, top: 0, bottom: 1 }, margin: { left: 0, right: 0, top: 0, bottom: 0 }, scaleBar: null, description: '' };
+  expect(layOut(drawing, { ...view, width: 200 })).toEqual([]);
+});
