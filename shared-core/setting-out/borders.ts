@@ -48,7 +48,8 @@ const MARK_SPACING = inches(24);
  *
  * Shapes: lengths in units. Outside corners are wrapped; wraps add nothing to the pattern's run. A length is the wall
  * and the house's border allowance at each end. What a spool surely gives is its length, less a repeat where spools
- * may begin anywhere; a longer length is joined, each joint lapped by two allowances for the match.
+ * may begin anywhere and less the phase where they begin at the repeat; a longer length is joined, each joint lapped by
+ * two allowances for the match.
  * Below the ceiling, pencil marks stand half the border's width under its top edge, about 2 ft apart, so that it hides
  * them. Source: common practice, no source. Example: walls of 12' 4" and 10' 2" take lengths of 12' 6" and 10' 4"; with
  * a repeat of 20 1/2 in they begin 19 1/2 in and 3 1/2 in into the pattern.
@@ -58,9 +59,10 @@ export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rul
   const grid = placeGrid(axis, lengthOf(0), chosenLayout(band));
   const repeat = covering.repeat.length;
   const allowance = rules.borderAllowance.length;
-  const surelyGiven = covering.rollLength.length - (covering.rollStart === 'anywhere' ? repeat : 0);
   const phaseAt = (position: number): Length =>
     lengthOf(repeat === 0 ? 0 : modulo(band.position.length + position - grid.origin, repeat));
+  // A spool that begins at its repeat gives a piece only from the piece's own phase on.
+  const surelyGiven = (position: number) => covering.rollLength.length - (covering.rollStart === 'anywhere' ? repeat : phaseAt(position));
 
   const counts = new Map<string, number>();
   const lengths = runsOf(axis, grid, band).map(([from, to], number): BorderLength => {
@@ -133,10 +135,10 @@ interface Joint {
 }
 
 /** Spans no longer than a spool surely gives, each lapping the one before it; no joint leaves a sliver at the end. */
-function joinedSpans(from: number, to: number, longest: number, joint: Joint): readonly { readonly from: number; readonly to: number }[] {
+function joinedSpans(from: number, to: number, surelyGiven: (from: number) => number, joint: Joint): readonly { readonly from: number; readonly to: number }[] {
   const spans = [];
   let start = from;
-  while (to - start > longest && longest > joint.lap + joint.least) {
+  for (let longest = surelyGiven(start); to - start > longest && longest > joint.lap + joint.least; longest = surelyGiven(start)) {
     const end = Math.min(start + longest, Math.max(to - joint.least + joint.lap, start + joint.least));
     spans.push({ from: start, to: end });
     start = end - joint.lap;

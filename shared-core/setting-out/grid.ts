@@ -29,7 +29,7 @@ export function firstStart(axis: Axis): WallPlace {
 /**
  * Places the grid of seams by the layout chosen, or from the first inside corner to the right.
  *
- * Shapes: positions on the expanded axis, in units; `from <= origin + width` and `to - from` is what is hung.
+ * Shapes: positions on the expanded axis, in units; `to - from` is what is hung, and strip 0 is hung beside the line struck.
  * A kill point named 'start' is the seam where the last strip meets strip 0: its left edge when hanging to the right,
  * its right edge when hanging to the left. Where the ends meet in an inside corner the wrap there is not passed.
  */
@@ -47,7 +47,7 @@ export function placeGrid(axis: Axis, laidWidth: Length, layout: ChosenLayout | 
   const corner = insideCornerAt(axis, met);
   const lap = corner ? corner.to - corner.from : 0;
   const [after, passed] = [corner ? corner.to : met, axis.length - lap];
-  const from = kill === null ? (direction === 'left' ? (corner ? corner.from : met) - passed : after) : nearestBefore(after, origin, axis.length);
+  const from = kill === null ? (direction === 'left' ? (corner ? corner.from : met) - passed : after) : nearestBefore(after, hungBeside(axis, struck, edge), axis.length);
   return { origin, struck, from, to: from + passed, lappedEnd: corner ? (direction === 'left' ? 'left' : 'right') : null, lap, direction };
 }
 
@@ -61,9 +61,15 @@ function edgeShift(edge: 'left' | 'centre' | 'right', laidWidth: Length): number
   return edge === 'right' ? laidWidth : floorDivide(laidWidth, 2);
 }
 
-/** The turn of a closed axis in which `position` lies at or before `origin`. */
-function nearestBefore(position: number, origin: number, period: number): number {
-  return position + floorDivide(origin - position, period) * period;
+/** A place that strip 0 covers beside the line struck; a line struck in a corner's wrap is hung from the corner's end. */
+function hungBeside(axis: Axis, struck: number, edge: 'left' | 'centre' | 'right'): number {
+  const corner = insideCornerAt(axis, struck);
+  return edge === 'right' ? (corner?.from ?? struck) - 1 : (corner?.to ?? struck);
+}
+
+/** The turn of a closed axis in which `position` lies at or before `place`. */
+function nearestBefore(position: number, place: number, period: number): number {
+  return position + floorDivide(place - position, period) * period;
 }
 
 /** The inside corner at which a position stands, wherever in its wrap; null on a wall or at another corner. */

@@ -47,7 +47,7 @@ const MOST_STRIPS = 400_000;
  * Every kill point is tried with every candidate start and both directions; they are judged by rolls, then visible
  * mismatch, then slivers, then seams at outside corners, then strips. Ties go by geometry (the better hidden kill point,
  * the entrance's corner, the longer wall, the way round from there), never by the order in which walls were typed.
- * Example: in the worked room of 12' 4" by 10' 2" with its door on A, the ends meet in the corner by the door.
+ * Example: in the worked room of 12' 4" by 10' 2" with its door on A, the ends meet at the door's side, 7 1/2 in over.
  */
 export function searchLayouts(search: LayoutSearch): readonly LayoutOption[] {
   const ranked = judgeAll(search).toSorted((one, other) => compareOptions(one, other));
@@ -96,7 +96,7 @@ function judgeAll(search: LayoutSearch): readonly JudgedOption[] {
       continue;
     }
     const spans = stripSpans(grid, laidWidth);
-    const mismatch = axis.isClosed ? mismatchOf(grid, covering, spans[0]!.number, spans.at(-1)!.number) : null;
+    const mismatch = axis.isClosed ? mismatchOf(grid, covering) : null;
     judged.set(key, {
       layout,
       rolls: rolls(demandOf(axis, spans, band, covering, rules, known)),

@@ -43,14 +43,12 @@ export function setOutStrips(stretch: Stretch, band: Band, covering: Wallcoverin
   const laidWidth = laidWidthOf(covering);
   const grid = placeGrid(axis, laidWidth, layout);
   const { datum, strips } = cutStrips(axis, stripSpans(grid, laidWidth), band, covering, rules);
-  const first = strips[0]!.number;
-  const last = strips.at(-1)!.number;
   return {
     axis,
     grid,
     start: onWall(axis, grid.struck),
     kill: axis.isClosed ? onWall(axis, grid.from) : null,
-    mismatch: axis.isClosed ? mismatchOf(grid, covering, first, last) : null,
+    mismatch: axis.isClosed ? mismatchOf(grid, covering) : null,
     slivers: countSlivers(axis, grid, laidWidth, band, rules),
     datum,
     strips,
@@ -81,16 +79,25 @@ export function stripSpans(grid: Grid, laidWidth: Length): readonly StripSpan[] 
   return spans;
 }
 
-export function mismatchOf(grid: Grid, covering: Wallcovering, first: number, last: number): Mismatch {
+/**
+ * By how much the pattern misses itself where the ends of a closed stretch meet.
+ *
+ * The ends are thought moved to the nearest whole repeat; what would hang on there and what hangs at the beginning stand
+ * apart in height by their drops. Example: nine whole strips of a half-drop of 24 in end 12 in apart, ten end together.
+ */
+export function mismatchOf(grid: Grid, covering: Wallcovering): Mismatch {
   const pattern = patternOf(covering);
   if (matchOf(covering) === 'free') return { amount: lengthOf(0), side: 'none', vertical: lengthOf(0) };
-  const across = covering.horizontalRepeat?.length ?? laidWidthOf(covering);
+  const laidWidth = laidWidthOf(covering);
+  const across = covering.horizontalRepeat?.length ?? laidWidth;
   const over = modulo(grid.to - grid.from, across);
   const amount = lengthOf(Math.min(over, across - over));
-  const apart = modulo(dropOf(pattern.repeat, pattern.drop, last + 1) - dropOf(pattern.repeat, pattern.drop, first), pattern.repeat);
+  const isOver = over <= across - over;
+  const dropAt = (position: number) => dropOf(pattern.repeat, pattern.drop, floorDivide(position - grid.origin, laidWidth));
+  const apart = modulo(dropAt(grid.to - over + (isOver ? 0 : across)) - dropAt(grid.from), pattern.repeat);
   return {
     amount,
-    side: amount === 0 ? 'none' : over <= across - over ? 'over' : 'short',
+    side: amount === 0 ? 'none' : isOver ? 'over' : 'short',
     vertical: lengthOf(Math.min(apart, pattern.repeat - apart)),
   };
 }

@@ -91,7 +91,12 @@ describe('a length longer than a spool surely gives', () => {
       ['A1 joint 1', 160, 19],
       ['A1 joint 2', 44, 17],
     ]);
-    expect(cuts(long('200 in', { rollStart: 'at-repeat' }))[0]).toEqual(['A1 joint 1', 180, 19]);
+    // A spool of 180 in that begins at its repeat gives 161 in from 19 in on; the next begins 158 in along, 17 in into it.
+    expect(cuts(long('200 in', { rollStart: 'at-repeat' }))).toEqual([
+      ['A1 joint 1', 161, 19],
+      ['A1 joint 2', 43, 18],
+    ]);
+    expect(cuts(long('200 in', { rollStart: 'at-repeat', repeat: '0 in' }))[0]).toEqual(['A1 joint 1', 180, 0]);
     expect(cuts(long('158 in'))).toEqual([['A1', 160, 19]]);
   });
 

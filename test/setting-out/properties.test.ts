@@ -100,7 +100,7 @@ test('pieces cover every place of the wall that no opening takes', () => {
       }
     }
   });
-});
+}, 60_000);
 const wallHeight = 96 * 8128;
 
 test('phases lie in the repeat, and the pattern runs level across every seam but for its drop', () => {
