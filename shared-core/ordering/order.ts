@@ -1,9 +1,9 @@
-import type { CuttingProblem, Effort } from '../cutting/index.ts';
+import type { CuttingPlan, CuttingProblem, Effort } from '../cutting/index.ts';
 import type { House, Mural } from '../house/index.ts';
 import { type Money, parseMoney } from '../units/index.ts';
-import { choosePacks, type SaleUnit } from './packs.ts';
+import { choosePacks, MOST_ROLLS, type SaleUnit } from './packs.ts';
 import { type CutRoll, cutPieces, type PlacedPiece, type RollGoods } from './pool.ts';
-import { assignRuns, findRuns } from './runs.ts';
+import { assignRuns, findRuns, type RunStock } from './runs.ts';
 
 /** One line of the bulk order: a pattern number and a run number. */
 export interface OrderLine {
@@ -38,6 +38,8 @@ export interface CutList {
 export interface CoveringOrder {
   readonly lines: readonly OrderLine[];
   readonly cutLists: readonly CutList[];
+  /** What there is of each run, of its offer what can be bought in sale units. */
+  readonly runs: readonly RunStock[];
   /** Pieces that no roll can give. */
   readonly impossible: readonly PlacedPiece[];
 }
@@ -64,20 +66,28 @@ export function orderCovering(house: House, covering: RollGoods, pieces: readonl
   const aloneByRoom = new Map(rooms.map((room) => [room, cutPieces(covering, of([room]), effort)]));
   const alone = (ids: readonly string[]) => ids.map((room) => aloneByRoom.get(room)!);
   const take = (ids: readonly string[]): Taken => {
-    const cuttings = house.rules.pooling === 'house' ? [cutPieces(covering, of(ids), effort)] : alone(ids);
+    const apart = alone(ids);
+    const pooled = house.rules.pooling === 'house' ? cutPieces(covering, of(ids), effort) : null;
+    // Rooms cut together need never take more than apart; where no better way was found in time, they are cut apart.
+    const cuttings = pooled && pooled.plan.rollCount <= rollsOf(apart) ? [pooled] : apart;
+    const rolls = rollsOf(cuttings);
+    const lowerBound = pooled ? pooled.plan.lowerBound : apart.reduce((sum, { plan }) => sum + plan.lowerBound, 0);
     return {
-      rolls: cuttings.reduce((sum, { plan }) => sum + plan.rollCount, 0),
-      lowerBound: cuttings.reduce((sum, { plan }) => sum + plan.lowerBound, 0),
-      isProven: cuttings.every(({ plan }) => plan.isProven),
+      rolls,
+      lowerBound,
+      isProven: rolls === lowerBound,
       problems: cuttings.map(({ problem }) => problem),
       cutRolls: () => cuttings.flatMap((cutting) => cutting.rolls()).map((roll, index) => ({ ...roll, number: index + 1 })),
     };
   };
-  const rollsAlone = (ids: readonly string[]) => alone(ids).reduce((sum, { plan }) => sum + plan.rollCount, 0);
   return {
-    ...orderByRuns(house, covering, { rooms, take, rollsAlone, spare: covering.spareRolls ?? house.rules.spareRolls }),
+    ...orderByRuns(house, covering, { rooms, take, rollsAlone: (ids) => rollsOf(alone(ids)), spare: covering.spareRolls ?? house.rules.spareRolls }),
     impossible: [...aloneByRoom.values()].flatMap(({ impossible }) => impossible),
   };
+}
+
+function rollsOf(cuttings: readonly { readonly plan: CuttingPlan }[]): number {
+  return cuttings.reduce((sum, { plan }) => sum + plan.rollCount, 0);
 }
 
 /**
@@ -98,8 +108,8 @@ interface Wanted {
   rollsAlone(rooms: readonly string[]): number;
 }
 
-function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, take, rollsAlone }: Wanted): Pick<CoveringOrder, 'lines' | 'cutLists'> {
-  const runs = findRuns(house, covering.id);
+function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, take, rollsAlone }: Wanted): Omit<CoveringOrder, 'impossible'> {
+  const runs = buyableRuns(house, covering);
   const assignments = runs.length > 0 ? assignRuns(rooms, runs, (ids) => take(ids).rolls) : [{ run: null, rooms }];
   const orders = assignments.map((assignment) => {
     const taken = take(assignment.rooms);
@@ -126,7 +136,20 @@ function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, 
     };
     return { line, cutList: { covering: covering.id, run: assignment.run, rolls: taken.cutRolls() } };
   });
-  return { lines: orders.map(({ line }) => line), cutLists: orders.map(({ cutList }) => cutList) };
+  return { lines: orders.map(({ line }) => line), cutLists: orders.map(({ cutList }) => cutList), runs };
+}
+
+/**
+ * The runs of a covering with what of their offers can be bought in its sale units.
+ *
+ * Example: of seven rolls on offer that are sold in doubles, six.
+ */
+function buyableRuns(house: House, covering: RollGoods | Mural): readonly RunStock[] {
+  const units = saleUnits(covering, house);
+  return findRuns(house, covering.id).map((run) => {
+    const offered = Math.min(run.offered, MOST_ROLLS);
+    return { ...run, offered: choosePacks(offered, units, offered).rolls };
+  });
 }
 
 function saleUnits(covering: RollGoods | Mural, house: House): readonly SaleUnit[] {

@@ -16,7 +16,8 @@ export interface Purchase {
   readonly lacking: number;
 }
 
-const MOST_ROLLS = 200_000;
+/** More than any house takes. */
+export const MOST_ROLLS = 200_000;
 
 /**
  * Chooses sale units for at least so many rolls at the least price, exactly.
@@ -40,7 +41,7 @@ export function choosePacks(need: number, units: readonly SaleUnit[], limit = MO
     for (const unit of units) {
       const before = total >= unit.rolls ? best[total - unit.rolls] : null;
       if (!before) continue;
-      const candidate = { cost: before.cost + (unit.price ?? 0), packs: before.packs + 1, unit };
+      const candidate = { cost: before.cost + (isPriced ? unit.price! : 0), packs: before.packs + 1, unit };
       if (!found || candidate.cost < found.cost || (candidate.cost === found.cost && candidate.packs < found.packs)) found = candidate;
     }
     best[total] = found;

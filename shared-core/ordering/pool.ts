@@ -55,10 +55,15 @@ export function rollOf(covering: RollGoods): Omit<CuttingProblem, 'pieces'> {
   return { rollLength, repeat: covering.repeat.length, rollStart: covering.rollStart };
 }
 
-/** The longest piece that any roll of a covering surely gives. */
-export function longestPiece(covering: RollGoods): Length {
+/**
+ * The longest piece that any roll of a covering surely gives; of rolls that begin at their repeat, from a phase on.
+ *
+ * Example: a roll of 33 ft with a repeat of 21 in that may begin anywhere surely gives 31' 3"; one that begins at its
+ * repeat gives 31' 5" of a piece whose top lies 19 in into it.
+ */
+export function longestPiece(covering: RollGoods, phase = 0): Length {
   const { rollLength, repeat, rollStart } = rollOf(covering);
-  return lengthOf(rollLength - (rollStart === 'anywhere' ? repeat : 0));
+  return lengthOf(rollLength - (rollStart === 'anywhere' ? repeat : phase));
 }
 
 export function cutPieces(covering: RollGoods, pieces: readonly PlacedPiece[], effort: Effort) {

@@ -2,7 +2,7 @@ import { assert } from '../base/index.ts';
 import { explainCount } from '../cutting/index.ts';
 import type { House, Mural } from '../house/index.ts';
 import { isRollGoods, longestPiece, type OrderLine, type RollGoods } from '../ordering/index.ts';
-import { type Length, lengthOf, parseMoney, printMoney, showLength, showMoney } from '../units/index.ts';
+import { type Length, lengthOf, type Money, moneyOf, parseMoney, printMoney, showLength, showMoney } from '../units/index.ts';
 
 /** One line of arithmetic, with the rule it follows where there is one. */
 export interface WorkingLine {
@@ -46,17 +46,21 @@ function explainNeeded(house: House, line: OrderLine, covering: RollGoods): read
   const [problem] = line.problems;
   const [type] = problem?.pieces ?? [];
   if (problem && type && line.problems.length === 1 && problem.pieces.length === 1) {
-    const explained = explainCount({ rollLength: problem.rollLength, repeat: problem.repeat, length: type.length, count: type.count });
+    // A roll that begins at its repeat loses what lies above the first piece's place in the pattern.
+    const lost = problem.rollStart === 'at-repeat' ? type.phase : 0;
+    const explained = explainCount({ rollLength: problem.rollLength - lost, repeat: problem.repeat, length: type.length, count: type.count });
     const perRoll = problem.rollStart === 'anywhere' ? explained.safe.perRoll : explained.best.perRoll;
     lines.push({ text: `A piece every ${show(lengthOf(explained.spacing))} keeps the match: ${perRoll} to a roll.` });
   }
+  const isCutApart = line.problems.length > 1;
+  const how = `${isCutApart ? 'Each room from rolls of its own' : 'Cut together'}: ${line.rollsNeeded} ${rolls(line.rollsNeeded)}`;
   lines.push({
     text: line.isProvenMinimum
-      ? `Cut together: ${line.rollsNeeded} ${rolls(line.rollsNeeded)}. No way of cutting takes fewer.`
-      : `Cut together: ${line.rollsNeeded} ${rolls(line.rollsNeeded)}; fewer than ${line.lowerBound} is impossible, ${line.rollsNeeded === line.lowerBound + 1 ? 'one fewer is' : 'those between are'} not yet ruled out.`,
+      ? `${how}. No way of cutting ${isCutApart && house.rules.pooling === 'room' ? 'them so ' : ''}takes fewer.`
+      : `${how}; fewer than ${line.lowerBound} is impossible, ${line.rollsNeeded === line.lowerBound + 1 ? 'one fewer is' : 'those between are'} not yet ruled out.`,
     rule: 'lower bound by length and by count',
   });
-  if (line.rooms.length > 1) lines.push({ text: `Room by room: ${line.rollsByRoom} ${rolls(line.rollsByRoom)}.` });
+  if (line.rooms.length > 1 && !isCutApart) lines.push({ text: `Room by room: ${line.rollsByRoom} ${rolls(line.rollsByRoom)}.` });
   return lines;
 }
 
@@ -72,13 +76,17 @@ function explainToBuy(line: OrderLine, covering: RollGoods | Mural): readonly Wo
 
 function explainPrice(house: House, line: OrderLine, covering: RollGoods | Mural): readonly WorkingLine[] {
   if (line.price === null) return [{ text: 'A sale unit of this covering has no price yet.' }];
-  const units = covering.soldIn ?? [];
-  const terms = line.packs.map(({ rolls: size, count }) => {
-    const price = units.find((unit) => unit.rolls === size)?.price;
-    const parsed = price === undefined ? null : parseMoney(price, house.currency);
-    return `${count} × ${parsed?.ok ? printMoney(parsed.value, house.currency) : '?'}`;
-  });
+  const terms = line.packs.map(({ rolls: size, count }) => `${count} × ${printMoney(priceOf(size, house, covering), house.currency)}`);
   return [{ text: `${terms.join(' + ') || 'nothing to buy'} = ${showMoney(line.price, house.currency)}.`, rule: 'prices as typed, tax as the supplier states it' }];
+}
+
+/** The price at which packs of a size are bought: the least, where the same size is sold at several. */
+function priceOf(size: number, house: House, covering: RollGoods | Mural): Money {
+  const prices = (covering.soldIn ?? []).flatMap((unit) => {
+    const parsed = unit.rolls === size && unit.price !== undefined ? parseMoney(unit.price, house.currency) : null;
+    return parsed?.ok ? [parsed.value] : [];
+  });
+  return moneyOf(Math.min(...prices));
 }
 
 function rolls(count: number): string {

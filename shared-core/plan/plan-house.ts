@@ -1,11 +1,12 @@
 import type { Effort } from '../cutting/index.ts';
 import type { Band, Covering, House, Mural, Room, Wallcovering } from '../house/index.ts';
-import { type CoveringOrder, cutPieces, findRuns, isRollGoods, longestPiece, orderCovering, type OrderLine, orderMural, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
+import { type CoveringOrder, cutPieces, findRuns, isRollGoods, longestPiece, orderCovering, type OrderLine, orderMural, type PlacedPiece, type RollGoods, type RunStock } from '../ordering/index.ts';
 import { chosenLayout, findStretches, type Piece, setOutBorder, setOutLiningAcross, setOutLiningUp, setOutMural, setOutPanels, setOutStrips, type Stretch, type StretchLayout } from '../setting-out/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK, drawOutline } from '../survey/index.ts';
 import { type Length, showLength } from '../units/index.ts';
 import { bestLayouts } from './best-layouts.ts';
 import type { BandPlan, HousePlan, PlannedStretch, Remark, RoomPlan } from './house-plan.ts';
+import { sayUnits } from './say-units.ts';
 
 /**
  * Plans a house: rooms set out, pieces pooled by covering, rolls cut, one order by pattern number and run number.
@@ -28,7 +29,7 @@ export function planHouse(house: House, effort: Effort = 'usual'): HousePlan {
     problems: [
       ...orders.flatMap(({ covering, impossible }) => (isRollGoods(covering) ? impossible.map((placed) => pieceTooLong(placed, covering, house)) : [])),
       ...rooms.flatMap((room) => muralsTooSmall(room, house)),
-      ...order.filter(({ shortfall }) => shortfall > 0).map((line) => noRunFor(line, house)),
+      ...orders.flatMap(({ lines, runs }) => lines.filter(({ shortfall }) => shortfall > 0).map((line) => noRunFor(line, runs, house))),
     ],
     warnings: [
       ...house.rooms.flatMap((room) => roomWarnings(room, coverings, house)),
@@ -119,15 +120,18 @@ function placedPieces(rooms: readonly RoomPlan[], covering: string): readonly Pl
 
 function pieceTooLong({ room, piece }: PlacedPiece, covering: RollGoods, house: House): Remark {
   const show = (length: Length) => showLength(length, house.lengths);
+  const given = longestPiece(covering, piece.phase);
+  const where = given < longestPiece(covering) ? ' from where its pattern begins' : '';
   return {
     place: 'coverings',
     room,
-    message: `Piece ${piece.label} in ${nameRoom(house, room)} is ${show(piece.length)} long; a roll of ${nameCovering(house, covering.id)} surely gives ${show(longestPiece(covering))}. It can't be cut in one piece.`,
+    message: `Piece ${piece.label} in ${nameRoom(house, room)} is ${show(piece.length)} long; a roll of ${nameCovering(house, covering.id)} surely gives ${show(given)}${where}. It can't be cut in one piece.`,
   };
 }
 
-function noRunFor(line: OrderLine, house: House): Remark {
-  const runs = findRuns(house, line.covering).map(({ run, inHand, offered }) => `run ${run} has ${inHand + offered}`);
+function noRunFor(line: OrderLine, sold: readonly RunStock[], house: House): Remark {
+  const offers = new Map(findRuns(house, line.covering).map(({ run, offered }) => [run, offered]));
+  const runs = sold.map(({ run, inHand, offered }) => `run ${run} has ${inHand + offered}${offered < offers.get(run)! ? ' as it is sold' : ''}`);
   const rooms = line.rooms.map((room) => nameRoom(house, room)).join(', ');
   return {
     place: 'order',
@@ -147,23 +151,25 @@ function roomWarnings(room: Room, coverings: ReadonlyMap<string, Covering>, hous
       warnings.push({ place: 'survey', room: room.id, message: `The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}: the plan wraps the strip by that much there. Widths beside it and the mismatch may come out smaller by as much; measure it at top, middle and bottom.` });
     }
   }
-  const hung = [...room.bands.map((band) => band.covering), ...(room.ceiling ? [room.ceiling.covering] : [])];
+  const unplanned = (id: string, where: string, reason: string): Remark => ({ place: 'coverings', room: room.id, message: `${nameCovering(house, id)} ${where} ${room.name} is recorded but not in the plan: ${reason}.` });
+  const overhead = room.ceiling?.covering;
+  const hung = [...room.bands.map((band) => band.covering), ...(overhead === undefined ? [] : [overhead])];
   for (const id of new Set(hung)) {
     const covering = coverings.get(id);
-    const reason = covering && notPlanned(covering, room.ceiling?.covering === id && !room.bands.some((band) => band.covering === id));
-    if (reason) warnings.push({ place: 'coverings', room: room.id, message: `${nameCovering(house, id)} in ${room.name} is recorded but not in the plan: ${reason}.` });
+    const reason = covering && notPlanned(covering);
+    if (reason) warnings.push(unplanned(id, 'in', reason));
+    else if (id === overhead) warnings.push(unplanned(id, 'on the ceiling of', 'ceilings are not set out by this version'));
   }
   return warnings;
 }
 
 /** Why a covering's rolls are not counted, or null where they are counted as its facts say. */
-function notPlanned(covering: Covering, isOnCeilingOnly: boolean): string | null {
+function notPlanned(covering: Covering): string | null {
   if (covering.kind === 'paint') return 'a paint is not set out by this version';
-  if (covering.kind === 'mural') return isOnCeilingOnly ? 'ceilings are not set out by this version' : null;
+  if (covering.kind === 'mural') return null;
   if (!isRollGoods(covering)) return 'goods sold by the length are not ordered by this version';
-  if (isOnCeilingOnly) return 'ceilings are not set out by this version';
-  if (covering.kind !== 'wallcovering') return null;
-  return covering.sequence === 'required' ? 'its strips are not kept in sequence by this version, order more' : null;
+  const isInSequence = covering.kind === 'wallcovering' && covering.sequence === 'required';
+  return isInSequence ? 'its strips are not kept in sequence by this version, order more' : null;
 }
 
 function sliverWarnings(room: RoomPlan): readonly Remark[] {
@@ -178,7 +184,7 @@ function deliveryWarnings(house: House): readonly Remark[] {
     const ordered = house.coverings.find(({ id }) => id === delivery.covering)?.patternNumber;
     return ordered === undefined || ordered === delivery.patternNumber
       ? []
-      : [{ place: 'order', room: null, message: `${delivery.rolls} rolls labelled ${delivery.patternNumber}, run ${delivery.run}, came for pattern ${ordered}; they are not counted as in hand.` }];
+      : [{ place: 'order', room: null, message: `${sayUnits(house, delivery.covering, delivery.rolls)} labelled ${delivery.patternNumber}, run ${delivery.run}, came for pattern ${ordered}; not counted as in hand.` }];
   });
 }
 

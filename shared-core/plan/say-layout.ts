@@ -4,7 +4,8 @@ import { type LengthStyle, showLength } from '../units/index.ts';
 /**
  * A layout on offer in the words of the trade: what it takes, where its ends meet, why it starts where it does.
  *
- * Example: '9 rolls. The ends meet in the corner by the entrance, 7 3/8 in over. No slivers. Struck at the kill point.'
+ * Example: '9 rolls. The ends meet in the corner by the entrance, 7 3/8 in over. No slivers. Struck there and hung round to
+ * the right.'
  */
 export function sayLayout(option: LayoutOption, style: LengthStyle): readonly string[] {
   return [

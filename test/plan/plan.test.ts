@@ -82,7 +82,7 @@ describe('remarks', () => {
 
   test('say what came that was not ordered', () => {
     const { warnings } = planOf((d) => (d.deliveries = [{ covering: 'fern', patternNumber: 'K-2014', run: '2214', rolls: 9 }]));
-    expect(saidAt(warnings, 'order')).toEqual(['9 rolls labelled K-2014, run 2214, came for pattern K-2041; they are not counted as in hand.']);
+    expect(saidAt(warnings, 'order')).toEqual(['9 rolls labelled K-2014, run 2214, came for pattern K-2041; not counted as in hand.']);
   });
 });
 
