@@ -1,4 +1,4 @@
-import { decodeHouse, type Edit, type House, type HouseDocument } from '../shared-core/house/index.ts';
+import { decodeHouse, type Edit, type House, type HouseDocument, hungBand, type HungBand, type Room } from '../shared-core/house/index.ts';
 import exchangeExample from './house/exchange-example.json' with { type: 'json' };
 
 /** Plain JSON that a test may change as it likes. */
@@ -18,6 +18,11 @@ export function houseOf(document: Loose): House {
   const outcome = decodeHouse(document);
   if (!outcome.ok) throw new Error(outcome.faults.map(({ path, message }) => `${path} ${message}`).join('\n'));
   return outcome.value;
+}
+
+/** The bands of a room, their edges as heights. */
+export function bandsOf(room: Room | undefined): readonly HungBand[] {
+  return room?.bands.map((band) => hungBand(room, band)) ?? [];
 }
 
 export function documentOf(parts: Partial<HouseDocument> | Loose): Loose {

@@ -1,4 +1,4 @@
-import type { Band, Border, Lining } from '../house/index.ts';
+import type { Border, HungBand, Lining } from '../house/index.ts';
 import type { BorderLayout, BorderLength } from '../setting-out/index.ts';
 import { type LengthStyle, lengthOf, showLength } from '../units/index.ts';
 import { motifAlong, motifOfBorder } from './motif.ts';
@@ -8,7 +8,7 @@ import { capital, counted, listed } from './words.ts';
 
 export interface BorderToDraw {
   readonly layout: BorderLayout;
-  readonly band: Pick<Band, 'id' | 'to'>;
+  readonly band: Pick<HungBand, 'id' | 'to'>;
   /** Lining that hangs across is drawn alike, each length at its own height. */
   readonly covering: Border | Lining;
   /** As it is called on the order. */

@@ -1,4 +1,4 @@
-import type { Band, Border, Lining, Mural, Room, Wallcovering } from '../house/index.ts';
+import type { Border, HungBand, Lining, Mural, Room, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
 import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
 import type { LengthStyle } from '../units/index.ts';
@@ -15,7 +15,7 @@ import { counted, mismatchNoted, placeNamed, signed, wallsNamed } from './words.
 /** One stretch of a band, with what the drawing says of it. */
 export interface ElevationFacts {
   readonly room: Pick<Room, 'name'>;
-  readonly band: Band;
+  readonly band: HungBand;
   readonly covering: Wallcovering | Lining | Mural;
   /** As it is called on the order. */
   readonly coveringName: string;
@@ -26,7 +26,7 @@ export interface ElevationFacts {
 
 export interface BorderElevationFacts {
   readonly room: Pick<Room, 'name'>;
-  readonly band: Band;
+  readonly band: HungBand;
   readonly covering: Border | Lining;
   readonly coveringName: string;
   readonly stretch: BorderLayout;

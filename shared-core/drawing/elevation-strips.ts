@@ -1,4 +1,4 @@
-import type { Band, Lining, Mural, Wallcovering } from '../house/index.ts';
+import type { HungBand, Lining, Mural, Wallcovering } from '../house/index.ts';
 import type { StretchLayout, Strip } from '../setting-out/index.ts';
 import { type LengthStyle, showLength, UNITS_PER_MILLIMETRE } from '../units/index.ts';
 import { type Motif, motifOf, motifOnPiece } from './motif.ts';
@@ -11,7 +11,7 @@ const EYE_HEIGHT = 1500 * UNITS_PER_MILLIMETRE;
 
 export interface StripsToDraw {
   readonly layout: StretchLayout;
-  readonly band: Pick<Band, 'from' | 'to'>;
+  readonly band: Pick<HungBand, 'from' | 'to'>;
   readonly covering: Wallcovering | Lining | Mural;
   readonly spans: readonly WallSpan[];
   readonly style: LengthStyle;

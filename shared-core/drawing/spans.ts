@@ -1,4 +1,4 @@
-import type { Band } from '../house/index.ts';
+import type { HungBand } from '../house/index.ts';
 import type { Axis, StretchWall, WallPlace } from '../setting-out/index.ts';
 import { floorDivide } from '../units/index.ts';
 import { between } from './geometry.ts';
@@ -76,11 +76,11 @@ export function level(height: number): Edge {
   return () => height;
 }
 
-export function topOfBand(band: Pick<Band, 'to'>): Edge {
+export function topOfBand(band: Pick<HungBand, 'to'>): Edge {
   return band.to === 'ceiling' ? ceilingAt : above(band.to.length);
 }
 
-export function bottomOfBand(band: Pick<Band, 'from'>): Edge {
+export function bottomOfBand(band: Pick<HungBand, 'from'>): Edge {
   return band.from === 'floor' ? floorAt : above(band.from.length);
 }
 

@@ -126,8 +126,12 @@ function forgetWall(room: Room, wall: string): Room {
       return { ...rest, walls: band.walls.filter((id) => id !== wall), ...(layout && !pointsAtWall ? { layout } : {}) };
     })
     .filter((band) => band.walls.length > 0);
-  const { focalWall, ...rest } = room;
-  return { ...rest, bands, ...(focalWall !== undefined && focalWall !== wall ? { focalWall } : {}) };
+  const { focalWall, ceiling, ...rest } = room;
+  const rails = room.rails
+    .map((rail) => (rail.walls ? { ...rail, walls: rail.walls.filter((id) => id !== wall) } : rail))
+    .filter(({ walls }) => walls?.length !== 0);
+  const overhead = ceiling && (ceiling.along === wall ? { covering: ceiling.covering, position: ceiling.position } : ceiling);
+  return { ...rest, bands, rails, furniture: room.furniture.filter((piece) => piece.wall !== wall), ...(overhead ? { ceiling: overhead } : {}), ...(focalWall !== undefined && focalWall !== wall ? { focalWall } : {}) };
 }
 
 /** The facts of one thing with some of them written anew, read again by its schema. */

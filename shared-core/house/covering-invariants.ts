@@ -10,7 +10,7 @@ const SMALLEST_REPEAT = millimetres(1);
 const LONGEST_ROLL = millimetres(1_000_000);
 
 export function findCoveringFaults(covering: Covering, house: House, path: string, report: Report): void {
-  if ('width' in covering) reportRange(`${path}.width`, covering.width, { above: ZERO_LENGTH, most: WIDEST_COVERING }, report);
+  if ('width' in covering) reportRange(`${path}.width`, covering.width, covering.kind === 'lining' ? { least: NARROWEST_STRIP, most: WIDEST_COVERING } : { above: ZERO_LENGTH, most: WIDEST_COVERING }, report);
   if ('rollLength' in covering && covering.rollLength) {
     reportRange(`${path}.rollLength`, covering.rollLength, { above: ZERO_LENGTH, most: LONGEST_ROLL }, report);
   }
@@ -26,7 +26,7 @@ export function findCoveringFaults(covering: Covering, house: House, path: strin
   }
   if (covering.kind === 'wallcovering') findWallcoveringFaults(covering, house, path, report);
   if (covering.kind === 'mural') {
-    reportRange(`${path}.panelWidth`, covering.panelWidth, { above: ZERO_LENGTH, most: WIDEST_COVERING }, report);
+    reportRange(`${path}.panelWidth`, covering.panelWidth, { least: NARROWEST_STRIP, most: WIDEST_COVERING }, report);
     reportRange(`${path}.panelHeight`, covering.panelHeight, { above: ZERO_LENGTH, most: LONGEST_WALL }, report);
   }
   covering.soldIn?.forEach((unit, index) => reportPrice(unit.price, house, `${path}.soldIn[${index}].price`, report));

@@ -10,6 +10,8 @@ export const rules = facts('the rules', {
   minOutsideWrap: measure.prefault('1 in'),
   sliver: measure.prefault('2 in'),
   borderAllowance: measure.prefault('1 in'),
+  markSpacing: measure.prefault('2 ft'),
+  onePersonLength: measure.prefault('12 ft'),
   spareRolls: wholeNumber(0, 1000).prefault(1),
   pooling: oneOf(['house', 'room']).prefault('house'),
 });

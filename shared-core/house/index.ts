@@ -7,6 +7,6 @@ export { delivery as deliverySchema, house as houseSchema, houseFacts, runQuanti
 export { findFaults } from './invariants.ts';
 export { nameEdit } from './name-edit.ts';
 export { newHouse } from './new-house.ts';
-export { endsOf, laidWidthOf, matchOf } from './readings.ts';
-export { OPENING_KINDS, room as roomSchema } from './room.ts';
-export type { Band, Border, Covering, Delivery, House, HouseDocument, Layout, Lining, Mural, Opening, Room, Rules, RunQuantity, Wall, Wallcovering } from './types.ts';
+export { endsOf, heightsOf, hungBand, type HungBand, laidWidthOf, matchOf, measureOf, nameCovering } from './readings.ts';
+export { OPENING_KINDS, REVEAL_SIDES, room as roomSchema } from './room.ts';
+export type { Band, Border, Ceiling, Covering, Delivery, Furniture, House, HouseDocument, Layout, Lining, Mural, Opening, Rail, Room, Rules, RunQuantity, Wall, Wallcovering } from './types.ts';

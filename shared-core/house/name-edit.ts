@@ -1,4 +1,5 @@
 import type { Edit } from './edit.ts';
+import { nameCovering } from './readings.ts';
 import type { House } from './types.ts';
 
 /**
@@ -15,9 +16,9 @@ export function nameEdit(house: House, edit: Edit): string {
     case 'add-covering':
       return `add covering ${edit.covering.name ?? edit.covering.patternNumber ?? edit.covering.id}`;
     case 'change-covering':
-      return `change ${keysOf(edit.facts)} of ${coveringName(house, edit.covering)}`;
+      return `change ${keysOf(edit.facts)} of ${nameCovering(house, edit.covering)}`;
     case 'remove-covering':
-      return `remove covering ${coveringName(house, edit.covering)}`;
+      return `remove covering ${nameCovering(house, edit.covering)}`;
     case 'add-room':
       return `add room ${edit.room.name}`;
     case 'set-stock':
@@ -65,11 +66,6 @@ function keysOf(facts: object): string {
   return Object.keys(facts)
     .map((key) => key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`))
     .join(' and ');
-}
-
-function coveringName(house: House, id: string): string {
-  const covering = house.coverings.find((candidate) => candidate.id === id);
-  return covering?.name ?? covering?.patternNumber ?? id;
 }
 
 function roomName(house: House, id: string): string {

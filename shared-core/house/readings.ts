@@ -1,5 +1,6 @@
-import { type Length, lengthOf, type Measure } from '../units/index.ts';
-import type { Wallcovering } from './types.ts';
+import { present } from '../base/index.ts';
+import { type Length, lengthOf, type Measure, printLength, ZERO_LENGTH } from '../units/index.ts';
+import type { Band, House, Room, Wallcovering } from './types.ts';
 
 /** Both ends of a height or a base that may be given once. */
 export function endsOf(value: Measure | readonly [Measure, Measure]): { readonly left: Length; readonly right: Length } {
@@ -19,4 +20,39 @@ export function matchOf(covering: Wallcovering): 'free' | 'straight' | 'drop' {
 export function laidWidthOf(covering: Wallcovering): Length {
   const overlap = covering.seam === 'double-cut' ? (covering.seamOverlap?.length ?? 0) : 0;
   return lengthOf(covering.width.length - 2 * covering.selvedge.length - overlap);
+}
+
+/** A band as it hangs: its edges as heights above the floor line, by whatever they were given. */
+export type HungBand = Omit<Band, 'from' | 'to'> & { readonly from: 'floor' | Measure; readonly to: 'ceiling' | Measure };
+
+/**
+ * A band with edges at rails read as heights: it begins on a rail's upper edge and ends under a rail's lower one.
+ *
+ * Example: over a dado rail at 32 in that is 3 in high a filling begins at 35 in.
+ */
+export function hungBand(room: Pick<Room, 'rails'>, band: Band): HungBand {
+  const railOf = (id: string) => present(room.rails.find((rail) => rail.id === id), `a rail ${id}`);
+  const { from, to } = band;
+  return {
+    ...band,
+    from: typeof from === 'object' && 'rail' in from ? measureOf(railOf(from.rail).at.length + railOf(from.rail).width.length) : from,
+    to: typeof to === 'object' && 'rail' in to ? railOf(to.rail).at : to,
+  };
+}
+
+/** A computed length as a measure, as though it had been typed. */
+export function measureOf(units: number): Measure {
+  const length = lengthOf(units);
+  return { length, typed: printLength(length, 'metric') };
+}
+
+/** A band's edges above the floor line of a wall that is so high. */
+export function heightsOf({ from, to }: Pick<HungBand, 'from' | 'to'>, wallHeight: Length): { readonly bottom: Length; readonly top: Length } {
+  return { bottom: from === 'floor' ? ZERO_LENGTH : from.length, top: to === 'ceiling' ? wallHeight : to.length };
+}
+
+/** A covering as the order names it: by its pattern number, else its name, else its id. */
+export function nameCovering(house: Pick<House, 'coverings'>, id: string): string {
+  const covering = house.coverings.find((candidate) => candidate.id === id);
+  return covering?.patternNumber ?? covering?.name ?? id;
 }

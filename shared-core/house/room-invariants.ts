@@ -1,17 +1,25 @@
-import { lengthOf, type Measure, millimetres, printLength, ZERO_LENGTH } from '../units/index.ts';
-import { endsOf } from './readings.ts';
+import { type Length, lengthOf, type Measure, printLength, ZERO_LENGTH } from '../units/index.ts';
+import { endsOf, heightsOf, hungBand, nameCovering } from './readings.ts';
 import { findCovering, HIGHEST_WALL, LONGEST_OUTLINE, LONGEST_WALL, reportRange, reportRepeatedIds, type Report } from './report.ts';
-import type { Band, House, Opening, Room, Wall } from './types.ts';
+import type { Band, Furniture, House, Opening, Rail, Room, Wall } from './types.ts';
 
 export function findRoomFaults(room: Room, house: House, path: string, report: Report): void {
   reportRepeatedIds(room.walls, `${path}.walls`, report);
   reportRepeatedIds(room.bands, `${path}.bands`, report);
+  reportRepeatedIds(room.rails, `${path}.rails`, report);
+  reportRepeatedIds(room.furniture, `${path}.furniture`, report);
   room.walls.forEach((wall, index) => findWallFaults(wall, house, `${path}.walls[${index}]`, report));
   if (room.walls.reduce((sum, wall) => sum + Math.abs(wall.length.length), 0) > LONGEST_OUTLINE) {
     report(`${path}.walls`, `are longer than ${printLength(LONGEST_OUTLINE, 'metric')} in all; check the units`);
   }
   if (room.focalWall !== undefined) findWall(room.focalWall, room, `${path}.focalWall`, report);
-  if (room.ceiling) findCovering(room.ceiling.covering, house, `${path}.ceiling.covering`, report);
+  if (room.ceiling) {
+    findCovering(room.ceiling.covering, house, `${path}.ceiling.covering`, report);
+    if (room.ceiling.along !== undefined) findWall(room.ceiling.along, room, `${path}.ceiling.along`, report);
+    reportRange(`${path}.ceiling.position`, room.ceiling.position, { least: ZERO_LENGTH, most: LONGEST_WALL }, report);
+  }
+  room.rails.forEach((rail, index) => findRailFaults(rail, room, house, `${path}.rails[${index}]`, report));
+  room.furniture.forEach((piece, index) => findFurnitureFaults(piece, room, house, `${path}.furniture[${index}]`, report));
   room.bands.forEach((band, index) => findBandFaults(band, room, house, `${path}.bands[${index}]`, report));
   reportOverlappingBands(room, house, path, report);
 }
@@ -28,12 +36,39 @@ function findWallFaults(wall: Wall, house: House, path: string, report: Report):
   wall.openings.forEach((opening, index) => {
     const at = `${path}.openings[${index}]`;
     if (isLengthGood) findOpeningFaults(opening, wall, house, at, report);
+    findRevealFaults(opening, `${at}.reveal`, report);
     wall.openings.slice(0, index).forEach((earlier) => {
       if (meet(opening, earlier)) {
         report(`${at}.from`, `is ${opening.from.typed}: the ${opening.kind} "${opening.id}" would lie over the ${earlier.kind} "${earlier.id}"; openings of a wall may touch, not overlap`);
       }
     });
   });
+}
+
+function findRailFaults(rail: Rail, room: Room, house: House, path: string, report: Report): void {
+  const areRangesGood = [
+    reportRange(`${path}.at`, rail.at, { least: ZERO_LENGTH, most: HIGHEST_WALL }, report),
+    reportRange(`${path}.width`, rail.width, { above: ZERO_LENGTH, most: HIGHEST_WALL }, report),
+  ].every(Boolean);
+  const walls = rail.walls?.flatMap((id, index) => findWall(id, room, `${path}.walls[${index}]`, report) ?? []) ?? room.walls;
+  const low = walls.find((wall) => rail.at.length + rail.width.length > highestOf(wall));
+  if (areRangesGood && low) report(`${path}.at`, `is ${rail.at.typed}: the rail "${rail.id}" would stand above wall ${low.id}, which is ${printLength(highestOf(low), house.lengths)} high; leave that wall out of its walls, or set it lower`);
+}
+
+function findFurnitureFaults(piece: Furniture, room: Room, house: House, path: string, report: Report): void {
+  const areRangesGood = [
+    reportRange(`${path}.from`, piece.from, { least: ZERO_LENGTH, most: LONGEST_WALL }, report),
+    reportRange(`${path}.width`, piece.width, { above: ZERO_LENGTH, most: LONGEST_WALL }, report),
+    reportRange(`${path}.height`, piece.height, { above: ZERO_LENGTH, most: HIGHEST_WALL }, report),
+  ].every(Boolean);
+  const wall = findWall(piece.wall, room, `${path}.wall`, report);
+  const end = lengthOf(piece.from.length + piece.width.length);
+  if (areRangesGood && wall && end > wall.length.length) report(`${path}.width`, `is ${piece.width.typed}: "${piece.id}" would end at ${printLength(end, house.lengths)}, past the end of wall ${wall.id} at ${wall.length.typed}`);
+}
+
+function highestOf(wall: Wall): Length {
+  const { left, right } = endsOf(wall.height);
+  return left > right ? left : right;
 }
 
 function findOpeningFaults(opening: Opening, wall: Wall, house: House, path: string, report: Report): void {
@@ -54,14 +89,24 @@ function findOpeningFaults(opening: Opening, wall: Wall, house: House, path: str
     );
   }
   const head = lengthOf(opening.sill.length + opening.height.length);
-  const { left, right } = endsOf(wall.height);
-  const highest = left > right ? left : right;
+  const highest = highestOf(wall);
   if (head > highest) {
     report(
       `${path}.height`,
       `is ${opening.height.typed}: the ${opening.kind} "${opening.id}" would reach ${printLength(head, house.lengths)}, above wall ${wall.id}, which is ${printLength(highest, house.lengths)} high`,
     );
   }
+}
+
+function findRevealFaults(opening: Opening, path: string, report: Report): void {
+  if (!opening.reveal) return;
+  const { depth, sides } = opening.reveal;
+  reportRange(`${path}.depth`, depth, { above: ZERO_LENGTH, most: LONGEST_WALL }, report);
+  sides.forEach((side, index) => {
+    if (sides.indexOf(side) !== index) report(`${path}.sides[${index}]`, `is "${side}", which the reveal names already`);
+    if (side === 'sill' && opening.sill.length === 0) report(`${path}.sides[${index}]`, `is "sill", but the ${opening.kind} "${opening.id}" goes down to the floor`);
+  });
+  if (opening.kind === 'furniture') report(path, `stands on "${opening.id}", fitted furniture, which has no reveal`);
 }
 
 function meet(one: Opening, other: Opening): boolean {
@@ -77,12 +122,23 @@ function findWall(id: string, room: Room, path: string, report: Report): Wall | 
 }
 
 function findBandFaults(band: Band, room: Room, house: House, path: string, report: Report): void {
-  findCovering(band.covering, house, `${path}.covering`, report);
+  const covering = findCovering(band.covering, house, `${path}.covering`, report);
+  const areRailsThere = (['from', 'to'] as const).every((edge) => isRailThere(band[edge], room, `${path}.${edge}`, report));
+  if (band.datum) reportRange(`${path}.datum`, band.datum, { least: lengthOf(-HIGHEST_WALL), most: lengthOf(2 * HIGHEST_WALL) }, report);
+  if (band.levelLine) {
+    reportRange(`${path}.levelLine.below`, band.levelLine.below, { least: ZERO_LENGTH, most: LONGEST_WALL }, report);
+    reportRange(`${path}.levelLine.at`, band.levelLine.at, { least: ZERO_LENGTH, most: HIGHEST_WALL }, report);
+  }
+  for (const key of ['firstPanel', 'levelLine'] as const) {
+    if (band[key] !== undefined && covering && covering.kind !== 'mural') report(`${path}.${key}`, `stands on a band of a ${covering.kind}; only a mural is placed by it`);
+  }
+  if (covering?.kind === 'mural' && band.firstPanel !== undefined && band.firstPanel > covering.panels) report(`${path}.firstPanel`, `is ${band.firstPanel}; the mural ${nameCovering(house, covering.id)} has ${covering.panels} panels`);
+  if (band.level && covering && covering.kind !== 'border') report(`${path}.level`, `is true on a band of a ${covering.kind}; only a border is hung level or along the ceiling`);
   if (band.position.length < 0) report(`${path}.position`, `is ${band.position.typed}; it takes a length of 0 or more`);
   band.walls.forEach((id, index) => {
     const wall = findWall(id, room, `${path}.walls[${index}]`, report);
     if (band.walls.indexOf(id) !== index) report(`${path}.walls[${index}]`, `is "${id}", which the band names already`);
-    if (wall) reportBandOnWall(band, wall, house, path, report);
+    if (wall && areRailsThere) reportBandOnWall(band, room, wall, house, path, report);
   });
   if (!band.layout) return;
   const { start, kill, direction } = band.layout;
@@ -104,13 +160,17 @@ function reportPlace(place: { readonly wall: string; readonly at: Measure }, ban
   }
 }
 
-function reportBandOnWall(band: Band, wall: Wall, house: House, path: string, report: Report): void {
-  const { left, right } = endsOf(wall.height);
-  const highest = left > right ? left : right;
-  const bottom = band.from === 'floor' ? ZERO_LENGTH : band.from.length;
-  const top = band.to === 'ceiling' ? highest : band.to.length;
-  const lowest = millimetres(0);
-  if (band.from !== 'floor' && (bottom < lowest || bottom >= highest)) {
+function isRailThere(edge: Band['from' | 'to'], room: Room, path: string, report: Report): boolean {
+  if (typeof edge === 'string' || !('rail' in edge) || room.rails.some(({ id }) => id === edge.rail)) return true;
+  report(`${path}.rail`, `is "${edge.rail}", which is not a rail of ${room.name}; its rails are ${room.rails.map(({ id }) => id).join(', ') || 'none yet'}`);
+  return false;
+}
+
+function reportBandOnWall(given: Band, room: Room, wall: Wall, house: House, path: string, report: Report): void {
+  const band = hungBand(room, given);
+  const highest = highestOf(wall);
+  const { bottom, top } = heightsOf(band, highest);
+  if (band.from !== 'floor' && (bottom < ZERO_LENGTH || bottom >= highest)) {
     report(`${path}.from`, `is ${band.from.typed}; on wall ${wall.id} a band starts between the floor and ${printLength(highest, house.lengths)}`);
   } else if (band.to !== 'ceiling' && top > highest) {
     report(`${path}.to`, `is ${band.to.typed}, above wall ${wall.id}, which is ${printLength(highest, house.lengths)} high; "ceiling" goes up to it`);
@@ -122,26 +182,20 @@ function reportBandOnWall(band: Band, wall: Wall, house: House, path: string, re
 /** Only a border may lie over another band. */
 function reportOverlappingBands(room: Room, house: House, path: string, report: Report): void {
   const kindOf = new Map(house.coverings.map(({ id, kind }) => [id, kind]));
-  const heights = (band: Band) => ({
-    from: band.from === 'floor' ? ZERO_LENGTH : band.from.length,
-    to: band.to === 'ceiling' ? HIGHEST_WALL : band.to.length,
-  });
+  const isRead = ({ from, to }: Band) => [from, to].every((edge) => isRailThere(edge, room, path, () => undefined));
+  const heights = (band: Band) => heightsOf(hungBand(room, band), HIGHEST_WALL);
   room.bands.forEach((band, index) => {
     if (kindOf.get(band.covering) === 'border') return;
     for (const earlier of room.bands.slice(0, index)) {
       if (kindOf.get(earlier.covering) === 'border' || layersApart(kindOf.get(band.covering), kindOf.get(earlier.covering))) continue;
       const shared = band.walls.find((id) => earlier.walls.includes(id));
+      if (shared === undefined || !isRead(band) || !isRead(earlier)) continue;
       const [one, other] = [heights(band), heights(earlier)];
-      if (shared !== undefined && one.from < other.to && other.from < one.to) {
-        report(`${path}.bands[${index}]`, `overlaps the band "${earlier.id}" of ${coveringName(house, earlier.covering)} on wall ${shared}; only a border may lie over another band. Take one of them off that wall`);
+      if (one.bottom < other.top && other.bottom < one.top) {
+        report(`${path}.bands[${index}]`, `overlaps the band "${earlier.id}" of ${nameCovering(house, earlier.covering)} on wall ${shared}; only a border may lie over another band. Take one of them off that wall`);
       }
     }
   });
-}
-
-function coveringName(house: House, id: string): string {
-  const covering = house.coverings.find((one) => one.id === id);
-  return covering?.patternNumber ?? covering?.name ?? id;
 }
 
 /** Lining hangs under what is seen, so it shares its wall with that. */

@@ -1,7 +1,15 @@
 import { z } from 'zod';
-import { facts, id, LENGTH_EXAMPLES, listOf, measure, oneOf, takes, text, yesOrNo } from './accepted.ts';
+import { facts, id, LENGTH_EXAMPLES, listOf, measure, oneOf, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
 
 export const OPENING_KINDS = ['door', 'window', 'archway', 'fireplace', 'furniture'] as const;
+
+export const REVEAL_SIDES = ['left', 'right', 'head', 'sill'] as const;
+
+/** The sides of an opening that are covered as the wall is, and how deep they go. */
+const reveal = facts('a reveal', {
+  depth: measure,
+  sides: listOf(oneOf(REVEAL_SIDES), 'sides of a reveal', 4).min(1, { error: 'names no side; it takes "left", "right", "head" or "sill"' }),
+});
 
 /** What interrupts a wall: measured from the wall's left end and from its floor line. */
 export const opening = facts('an opening', {
@@ -12,6 +20,7 @@ export const opening = facts('an opening', {
   width: measure,
   sill: measure.prefault('0 in'),
   height: measure,
+  reveal: reveal.optional(),
 });
 
 const leftAndRight = z.union([measure, z.tuple([measure, measure])], {
@@ -48,15 +57,53 @@ export const layout = facts('a layout', {
     .prefault('start'),
 });
 
+/** A strip of wood or plaster along walls: from the floor line to its lower edge, and how high it is itself. */
+export const rail = facts('a rail', {
+  id: id(),
+  name: text('what the rail is, such as "picture rail"', 60).optional(),
+  walls: listOf(id(), 'ids of walls', 200).min(1, { error: 'names no wall; it takes the ids of one or more walls of the room' }).optional(),
+  at: measure,
+  width: measure,
+});
+
+/** What stands against a wall and is papered behind: a bed's head, a chest. */
+export const furniture = facts('a piece of furniture', {
+  id: id(),
+  name: text('what the piece is, such as "headboard"', 60).optional(),
+  wall: id(),
+  from: measure,
+  width: measure,
+  height: measure,
+});
+
+const atRail = facts('an edge at a rail', { rail: id() });
+
+/** A line of a mural that has to be level, such as a horizon: below the mural's top, and where it stands above the floor line. */
+const levelLine = facts('a level line', { below: measure, at: measure });
+
 /** A covering on chosen walls from a height to a height, both above the wall's floor line. */
 export const band = facts('a band', {
   id: id(),
   covering: id(),
   walls: listOf(id(), 'ids of walls', 200).min(1, { error: 'names no wall; it takes the ids of one or more walls of the room' }),
-  from: z.union([z.literal('floor'), measure], { error: takes(`"floor", or ${LENGTH_EXAMPLES}`) }).prefault('floor'),
-  to: z.union([z.literal('ceiling'), measure], { error: takes(`"ceiling", or ${LENGTH_EXAMPLES}`) }).prefault('ceiling'),
+  from: z.union([z.literal('floor'), measure, atRail], { error: takes(`"floor", a rail such as {"rail": "dado"}, or ${LENGTH_EXAMPLES}`) }).prefault('floor'),
+  to: z.union([z.literal('ceiling'), measure, atRail], { error: takes(`"ceiling", a rail such as {"rail": "dado"}, or ${LENGTH_EXAMPLES}`) }).prefault('ceiling'),
+  /** Where the pattern stands in its repeat at the datum: the highest top of the stretch, or a height above the room's level datum. */
   position: measure.prefault('0 in'),
+  datum: measure.optional(),
+  /** Of a border at the ceiling: level, and not along it. */
+  level: yesOrNo().prefault(false),
+  /** Of a mural. */
+  firstPanel: wholeNumber(1, 200, 'the number of a panel').optional(),
+  levelLine: levelLine.optional(),
   layout: layout.optional(),
+});
+
+/** What hangs overhead, its strips along a wall: the one with the largest window unless another is named. */
+export const ceiling = facts('a ceiling', {
+  covering: id(),
+  along: id().optional(),
+  position: measure.prefault('0 in'),
 });
 
 export const room = facts('a room', {
@@ -65,6 +112,8 @@ export const room = facts('a room', {
   storey: text('a storey', 80).optional(),
   walls: listOf(wall, 'walls', 200).prefault([]),
   focalWall: id().optional(),
+  rails: listOf(rail, 'rails', 50).prefault([]),
+  furniture: listOf(furniture, 'pieces of furniture', 100).prefault([]),
   bands: listOf(band, 'bands', 100).prefault([]),
-  ceiling: facts('a ceiling', { covering: id() }).optional(),
+  ceiling: ceiling.optional(),
 });

@@ -22,6 +22,9 @@ export type Mural = DeepReadonly<z.output<typeof coverings.mural>>;
 export type Room = DeepReadonly<z.output<typeof rooms.room>>;
 export type Wall = Room['walls'][number];
 export type Opening = Wall['openings'][number];
+export type Rail = Room['rails'][number];
+export type Furniture = Room['furniture'][number];
+export type Ceiling = NonNullable<Room['ceiling']>;
 export type Band = Room['bands'][number];
 export type Layout = DeepReadonly<z.output<typeof rooms.layout>>;
 /** A house as it is written out: the exchange document. */

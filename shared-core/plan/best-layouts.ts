@@ -1,5 +1,5 @@
 import { planCuts } from '../cutting/index.ts';
-import type { Band, House, Room, Wallcovering } from '../house/index.ts';
+import type { House, HungBand, Room, Wallcovering } from '../house/index.ts';
 import { type RollGoods, rollOf } from '../ordering/index.ts';
 import { type LayoutOption, searchLayouts, sightOf, type Stretch } from '../setting-out/index.ts';
 
@@ -12,7 +12,7 @@ const remembered = new Map<string, readonly LayoutOption[]>();
  * Judged by the rolls that the stretch takes alone, at the quick effort, so that the search keeps up with the typing.
  * What is remembered is the answer to a pure question, so a plan does not depend on it.
  */
-export function bestLayouts(room: Room, band: Band, stretch: Stretch, covering: Wallcovering & RollGoods, house: House): readonly LayoutOption[] {
+export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, covering: Wallcovering & RollGoods, house: House): readonly LayoutOption[] {
   const { layout: _own, ...hung } = band;
   const sight = sightOf(room);
   const key = JSON.stringify([stretch, hung, covering, house.rules, sight]);

@@ -1,5 +1,5 @@
 import type { Effort } from '../cutting/index.ts';
-import type { Band, Covering, House, Mural, Room, Wallcovering } from '../house/index.ts';
+import { type Covering, type House, hungBand, type HungBand, type Mural, nameCovering, type Room, type Wallcovering } from '../house/index.ts';
 import { type CoveringOrder, cutPieces, findRuns, isRollGoods, longestPiece, orderCovering, type OrderLine, orderMural, type PlacedPiece, type RollGoods, type RunStock } from '../ordering/index.ts';
 import { chosenLayout, findStretches, type Piece, setOutBorder, setOutLiningAcross, setOutLiningUp, setOutMural, setOutPanels, setOutStrips, type Stretch, type StretchLayout } from '../setting-out/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK, drawOutline } from '../survey/index.ts';
@@ -69,7 +69,7 @@ function muralsTooSmall(room: RoomPlan, house: House): readonly Remark[] {
 function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, house: House, effort: Effort): RoomPlan {
   const goods = room.bands.flatMap((band) => {
     const covering = coverings.get(band.covering);
-    return covering && (isRollGoods(covering) || covering.kind === 'mural') ? [{ band, covering }] : [];
+    return covering && (isRollGoods(covering) || covering.kind === 'mural') ? [{ band: hungBand(room, band), covering }] : [];
   });
   // Lining gives way to the seams of what hangs over it, so that is set out first.
   const above = goods.filter(({ covering }) => covering.kind !== 'lining').map(({ band, covering }) => planBand(room, band, covering, house, effort, []));
@@ -78,7 +78,7 @@ function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, house: H
   return { id: room.id, name: room.name, outline: drawOutline(room), bands };
 }
 
-function planBand(room: Room, band: Band, covering: RollGoods | Mural, house: House, effort: Effort, above: readonly StretchLayout[]): BandPlan {
+function planBand(room: Room, band: HungBand, covering: RollGoods | Mural, house: House, effort: Effort, above: readonly StretchLayout[]): BandPlan {
   const stretches = findStretches(room, band);
   const { id } = band;
   const whole = setOutBand(room, band, stretches, covering, house, effort, above);
@@ -87,7 +87,7 @@ function planBand(room: Room, band: Band, covering: RollGoods | Mural, house: Ho
   return { id, covering: covering.id, rollsAlone: cutPieces(covering, pieces, effort).plan.rollCount, ...whole };
 }
 
-function setOutBand(room: Room, band: Band, stretches: readonly Stretch[], covering: RollGoods | Mural, house: House, effort: Effort, above: readonly StretchLayout[]) {
+function setOutBand(room: Room, band: HungBand, stretches: readonly Stretch[], covering: RollGoods | Mural, house: House, effort: Effort, above: readonly StretchLayout[]) {
   if (covering.kind === 'mural') return { kind: 'strips' as const, stretches: stretches.map((stretch) => ({ ...setOutMural(stretch, band, covering, house.rules), options: [] })) };
   if (covering.kind === 'border') return { kind: 'lengths' as const, stretches: stretches.map((stretch) => setOutBorder(stretch, band, covering, house.rules)) };
   if (covering.kind === 'wallcovering') return { kind: 'strips' as const, stretches: stretches.map((stretch) => planStretch(room, band, stretch, covering, house, effort)) };
@@ -97,7 +97,7 @@ function setOutBand(room: Room, band: Band, stretches: readonly Stretch[], cover
 }
 
 /** Set out as the user chose, or else as the search finds best; at the quick effort from the first inside corner. */
-function planStretch(room: Room, band: Band, stretch: Stretch, covering: Wallcovering & RollGoods, house: House, effort: Effort): PlannedStretch {
+function planStretch(room: Room, band: HungBand, stretch: Stretch, covering: Wallcovering & RollGoods, house: House, effort: Effort): PlannedStretch {
   if (covering.panels === 'equal') return { ...setOutPanels(stretch, band, covering, house.rules), options: [] };
   const options = effort === 'instant' ? [] : bestLayouts(room, band, stretch, covering, house);
   const own = chosenLayout(band);
@@ -186,11 +186,6 @@ function deliveryWarnings(house: House): readonly Remark[] {
       ? []
       : [{ place: 'order', room: null, message: `${sayUnits(house, delivery.covering, delivery.rolls)} labelled ${delivery.patternNumber}, run ${delivery.run}, came for pattern ${ordered}; not counted as in hand.` }];
   });
-}
-
-export function nameCovering(house: House, id: string): string {
-  const covering = house.coverings.find((candidate) => candidate.id === id);
-  return covering?.patternNumber ?? covering?.name ?? id;
 }
 
 export function nameRoom(house: House, id: string): string {

@@ -1,4 +1,4 @@
-import type { Band, Border, Rules } from '../house/index.ts';
+import type { Border, HungBand, Rules } from '../house/index.ts';
 import { ceilDivide, floorDivide, inches, type Length, lengthOf, modulo } from '../units/index.ts';
 import { type Axis, cornersWithin, layAxis, onWall, unroll } from './axis.ts';
 import { chosenLayout, type WallPlace } from './chosen-layout.ts';
@@ -54,7 +54,7 @@ const MARK_SPACING = inches(24);
  * them. Source: common practice, no source. Example: walls of 12' 4" and 10' 2" take lengths of 12' 6" and 10' 4"; with
  * a repeat of 20 1/2 in they begin 19 1/2 in and 3 1/2 in into the pattern.
  */
-export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rules: Rules): BorderLayout {
+export function setOutBorder(stretch: Stretch, band: HungBand, covering: Border, rules: Rules): BorderLayout {
   const axis = layAxis(stretch, () => 0);
   const grid = placeGrid(axis, lengthOf(0), chosenLayout(band));
   const repeat = covering.repeat.length;
@@ -98,7 +98,7 @@ export function setOutBorder(stretch: Stretch, band: Band, covering: Border, rul
   };
 }
 
-function pencilMarks(stretch: Stretch, band: Band, covering: Border): readonly PencilMarks[] {
+function pencilMarks(stretch: Stretch, band: HungBand, covering: Border): readonly PencilMarks[] {
   const { to } = band;
   if (to === 'ceiling') return [];
   return stretch.walls
@@ -107,7 +107,7 @@ function pencilMarks(stretch: Stretch, band: Band, covering: Border): readonly P
 }
 
 /** Where the border hangs: what is between openings that swallow it, cut at the inside corners. */
-function runsOf(axis: Axis, grid: Grid, band: Band): readonly (readonly [number, number])[] {
+function runsOf(axis: Axis, grid: Grid, band: HungBand): readonly (readonly [number, number])[] {
   const cuts = cornersWithin(axis, grid.from, grid.to).filter(({ kind }) => kind === 'inside').map(({ from }) => from);
   const gaps = unroll(axis, grid.from, grid.to).flatMap((part) =>
     part.wall.openings

@@ -1,4 +1,4 @@
-import type { Band, Rules, Wallcovering } from '../house/index.ts';
+import type { HungBand, Rules, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
 import { floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
 import { type Axis, onWall, unroll } from './axis.ts';
@@ -54,7 +54,7 @@ export interface StripSpan {
  * Shapes: spans on the axis in, strips and the datum (the highest top of the stretch) out, in units.
  * Example: a strip of a wall 8 ft high under a trim of 2 in is one piece of 8' 4"; its top lies 2 in before the repeat.
  */
-export function cutStrips(axis: Axis, spans: readonly StripSpan[], band: Band, covering: Wallcovering, rules: Rules): { readonly datum: Length; readonly strips: readonly Strip[] } {
+export function cutStrips(axis: Axis, spans: readonly StripSpan[], band: HungBand, covering: Wallcovering, rules: Rules): { readonly datum: Length; readonly strips: readonly Strip[] } {
   const pattern = patternOn(axis, band, covering, rules);
   const label = labeller();
   const strips = spans.map(({ number, from, to, cutWidth }): Strip => {
@@ -93,7 +93,7 @@ export interface PieceDemand {
  * Shapes: `known` remembers what full strips cover by where they stand on the axis, for layouts that share seams.
  * Example: 27 strips of 8' 4" that all begin alike are one demand of 27.
  */
-export function demandOf(axis: Axis, spans: readonly StripSpan[], band: Band, covering: Wallcovering, rules: Rules, known: Map<string, readonly EdgeRange[]>): readonly PieceDemand[] {
+export function demandOf(axis: Axis, spans: readonly StripSpan[], band: HungBand, covering: Wallcovering, rules: Rules, known: Map<string, readonly EdgeRange[]>): readonly PieceDemand[] {
   const pattern = patternOn(axis, band, covering, rules);
   const counts = new Map<number, PieceDemand & { count: number }>();
   for (const { number, from, to } of spans) {
@@ -115,7 +115,7 @@ export function demandOf(axis: Axis, spans: readonly StripSpan[], band: Band, co
 /** A repeat is no longer than a wall, 100 m; a piece no longer than 100 m and its trims. */
 const MOST_PHASES = 2 ** 25;
 
-function patternOn(axis: Axis, band: Band, covering: Wallcovering, rules: Rules): Pattern {
+function patternOn(axis: Axis, band: HungBand, covering: Wallcovering, rules: Rules): Pattern {
   const datum = lengthOf(Math.max(...axis.walls.map(({ wall }) => Math.max(topOf(band, wall).left, topOf(band, wall).right))));
   return { datum, position: band.position.length, trim: rules.trim.length, ...patternOf(covering) };
 }
@@ -164,7 +164,7 @@ interface CoveredRange extends EdgeRange {
 }
 
 /** What a strip covers in height: all of it, or what openings that take its whole width leave of it. */
-function coveredRanges(parts: readonly AxisPart[], band: Band): readonly CoveredRange[] {
+function coveredRanges(parts: readonly AxisPart[], band: HungBand): readonly CoveredRange[] {
   const ranges = parts.map((part) => {
     const [left, right] = [part.from - part.shift, part.to - part.shift];
     const top = edgeOver(topOf(band, part.wall), part.wall.length, left, right).highest;

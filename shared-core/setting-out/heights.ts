@@ -1,5 +1,5 @@
-import type { Band } from '../house/index.ts';
-import { ceilDivide, floorDivide } from '../units/index.ts';
+import { heightsOf, type HungBand } from '../house/index.ts';
+import { ceilDivide, floorDivide, lengthOf } from '../units/index.ts';
 import type { Ends, StretchOpening, StretchWall } from './stretch.ts';
 
 /** Highest and lowest of an edge over a part of a wall, above the room's level datum, rounded outwards to the unit. */
@@ -28,12 +28,12 @@ function sum(one: Ends, other: Ends | number): Ends {
 }
 
 /** Where a band's upper edge lies at both ends of a wall, above the room's level datum. */
-export function topOf(band: Pick<Band, 'to'>, wall: StretchWall): Ends {
+export function topOf(band: Pick<HungBand, 'to'>, wall: StretchWall): Ends {
   return sum(wall.base, band.to === 'ceiling' ? wall.height : band.to.length);
 }
 
 /** Where a band's lower edge lies at both ends of a wall. */
-export function bottomOf(band: Pick<Band, 'from'>, wall: StretchWall): Ends {
+export function bottomOf(band: Pick<HungBand, 'from'>, wall: StretchWall): Ends {
   return sum(wall.base, band.from === 'floor' ? 0 : band.from.length);
 }
 
@@ -43,15 +43,18 @@ export function aboveFloor(wall: StretchWall, height: number): Ends {
 }
 
 /** Whether an opening takes anything from a band on its wall. */
-export function interrupts(opening: StretchOpening, band: Pick<Band, 'from' | 'to'>, wall: StretchWall): boolean {
-  const bottom = band.from === 'floor' ? 0 : band.from.length;
-  const top = band.to === 'ceiling' ? Math.max(wall.height.left, wall.height.right) : band.to.length;
+export function interrupts(opening: StretchOpening, band: Pick<HungBand, 'from' | 'to'>, wall: StretchWall): boolean {
+  const { bottom, top } = bandOn(band, wall);
   return opening.sill < top && opening.head > bottom;
 }
 
 /** Whether an opening leaves nothing of a band over its width. */
-export function swallows(opening: StretchOpening, band: Pick<Band, 'from' | 'to'>, wall: StretchWall): boolean {
-  const bottom = band.from === 'floor' ? 0 : band.from.length;
-  const top = band.to === 'ceiling' ? Math.max(wall.height.left, wall.height.right) : band.to.length;
+export function swallows(opening: StretchOpening, band: Pick<HungBand, 'from' | 'to'>, wall: StretchWall): boolean {
+  const { bottom, top } = bandOn(band, wall);
   return opening.sill <= bottom && opening.head >= top;
+}
+
+/** A band's edges above a wall's floor line, where the wall is highest. */
+export function bandOn(band: Pick<HungBand, 'from' | 'to'>, { height }: StretchWall): ReturnType<typeof heightsOf> {
+  return heightsOf(band, lengthOf(Math.max(height.left, height.right)));
 }

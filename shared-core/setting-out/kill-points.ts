@@ -1,8 +1,8 @@
-import type { Band, Room } from '../house/index.ts';
+import type { HungBand, Room } from '../house/index.ts';
 import { lengthOf } from '../units/index.ts';
 import type { Axis } from './axis.ts';
 import type { WallPlace } from './chosen-layout.ts';
-import { interrupts } from './heights.ts';
+import { bandOn, interrupts } from './heights.ts';
 import type { StretchWall } from './stretch.ts';
 
 /** What the ends of a closed stretch can be hidden by, the most inconspicuous first. */
@@ -42,7 +42,7 @@ export function sightOf(room: Pick<Room, 'focalWall' | 'walls'>): Sight {
  * Example: in a room with its entrance 2 ft from the left of wall A and 7 ft from its right, the corner at the left of A
  * is the entrance's.
  */
-export function killPoints(axis: Axis, band: Band, sight: Sight): readonly KillPoint[] {
+export function killPoints(axis: Axis, band: HungBand, sight: Sight): readonly KillPoint[] {
   if (!axis.isClosed) return [];
   const entranceCorner = cornerByEntrance(axis, sight);
   return axis.walls.flatMap(({ wall }, index): readonly KillPoint[] => {
@@ -55,10 +55,8 @@ export function killPoints(axis: Axis, band: Band, sight: Sight): readonly KillP
   });
 }
 
-function openingEdges(wall: StretchWall, band: Band, sight: Sight): readonly KillPoint[] {
-  const height = Math.max(wall.height.left, wall.height.right);
-  const bottom = band.from === 'floor' ? 0 : band.from.length;
-  const top = band.to === 'ceiling' ? height : band.to.length;
+function openingEdges(wall: StretchWall, band: HungBand, sight: Sight): readonly KillPoint[] {
+  const { bottom, top } = bandOn(band, wall);
   return wall.openings
     .filter((opening) => interrupts(opening, band, wall))
     .flatMap((opening) => {

@@ -1,10 +1,10 @@
-import type { Band, Lining, Rules, Wallcovering } from '../house/index.ts';
-import { ceilDivide, type Length, lengthOf, type Measure, printLength } from '../units/index.ts';
+import { type HungBand, type Lining, measureOf, type Rules, type Wallcovering } from '../house/index.ts';
+import { ceilDivide, type Length, lengthOf } from '../units/index.ts';
 import { layAxis, onAxis } from './axis.ts';
 import { type BorderLayout, setOutBorder } from './borders.ts';
 import { topOf } from './heights.ts';
 import { startCandidates } from './start-candidates.ts';
-import type { Stretch } from './stretch.ts';
+import { type Stretch, wrapAfter } from './stretch.ts';
 import { setOutStrips, type StretchLayout } from './strips.ts';
 
 /**
@@ -14,12 +14,12 @@ import { setOutStrips, type StretchLayout } from './strips.ts';
  * within a sliver of a seam above (nothing above: the first inside corner). The user's own layout comes first.
  * Source: common practice, no source. Example: over strips of 20 in, lining of 20 in is begun 2 in beside them or further.
  */
-export function setOutLiningUp(stretch: Stretch, band: Band, lining: Lining, rules: Rules, above: readonly StretchLayout[]): StretchLayout {
+export function setOutLiningUp(stretch: Stretch, band: HungBand, lining: Lining, rules: Rules, above: readonly StretchLayout[]): StretchLayout {
   const plain = asPlain(lining);
   const first = setOutStrips(stretch, band, plain, rules);
   const seams = above.flatMap(seamsOf);
   if (band.layout || seams.length === 0) return first;
-  const axis = layAxis(stretch, () => rules.insideWrap.length);
+  const axis = layAxis(stretch, (wall) => wrapAfter(wall, rules));
   const isOn = (wall: string) => stretch.walls.some(({ id }) => id === wall);
   const beside = seams.filter(({ wall }) => isOn(wall)).flatMap(({ wall, at }) => [{ wall, at: lengthOf(at + rules.sliver.length) }, { wall, at: lengthOf(Math.max(0, at - rules.sliver.length)) }]);
   const places = [...beside, ...startCandidates(axis, band, rules, { focalWall: null, entrance: null }).map(({ place }) => place)]
@@ -53,7 +53,7 @@ export function seamsOf({ strips, axis }: StretchLayout): readonly SeamPlace[] {
  * Source: common practice, no source. Example: a wall of 12 ft 4 in, 8 ft high, from lining 22 in wide takes five courses
  * of 12' 6".
  */
-export function setOutLiningAcross(stretch: Stretch, band: Band, lining: Lining, rules: Rules): BorderLayout {
+export function setOutLiningAcross(stretch: Stretch, band: HungBand, lining: Lining, rules: Rules): BorderLayout {
   const highest = Math.max(...stretch.walls.map((wall) => Math.max(topOf(band, wall).left - wall.base.left, topOf(band, wall).right - wall.base.right)));
   const lowest = band.from === 'floor' ? 0 : band.from.length;
   const count = ceilDivide(Math.max(1, highest - lowest), lining.width.length);
@@ -61,8 +61,8 @@ export function setOutLiningAcross(stretch: Stretch, band: Band, lining: Lining,
   const courses = Array.from({ length: count }, (_, course) => {
     const top = highest - course * lining.width.length;
     const bottom = Math.max(lowest, top - lining.width.length);
-    const width = measured(top - bottom);
-    return setOutBorder(stretch, { ...hung, from: measured(bottom), to: measured(top) }, { id: lining.id, kind: 'border', width, rollLength: lining.rollLength, repeat: measured(0), rollStart: 'at-repeat' }, rules);
+    const width = measureOf(top - bottom);
+    return setOutBorder(stretch, { ...hung, from: measureOf(bottom), to: measureOf(top) }, { id: lining.id, kind: 'border', width, rollLength: lining.rollLength, repeat: measureOf(0), rollStart: 'at-repeat' }, rules);
   });
   const lengths = courses.flatMap((course, row) =>
     course.lengths.map((length) => ({ ...length, pieces: length.pieces.map((piece) => ({ ...piece, label: count === 1 ? piece.label : `${piece.label} course ${row + 1}` })) })),
@@ -70,13 +70,8 @@ export function setOutLiningAcross(stretch: Stretch, band: Band, lining: Lining,
   return { ...courses[0]!, marks: [], mismatch: null, lengths: lengths.map((length, number) => ({ ...length, number, pieces: length.pieces.map((piece) => ({ ...piece, strip: number })) })) };
 }
 
-function measured(units: number): Measure {
-  const length = lengthOf(units);
-  return { length, typed: printLength(length, 'metric') };
-}
-
 /** Lining hangs as a wallcovering does that matches everywhere. */
 function asPlain({ id, width, rollLength }: Lining): Wallcovering {
-  const none = measured(0);
+  const none = measureOf(0);
   return { id, kind: 'wallcovering', width, rollLength, match: 'free', repeat: none, selvedge: none, seam: 'butt', panels: 'roll-width', rollStart: 'at-repeat', sequence: 'preferred', reverseAlternate: false, singlesPerRoll: 1 };
 }

@@ -1,4 +1,4 @@
-import type { Band, Mural, Rules } from '../house/index.ts';
+import type { HungBand, Mural, Rules } from '../house/index.ts';
 import { floorDivide, type Length, lengthOf } from '../units/index.ts';
 import { layAxis, onWall, unroll } from './axis.ts';
 import { bottomOf, edgeOver, topOf } from './heights.ts';
@@ -24,7 +24,7 @@ export interface MuralLayout extends StretchLayout {
  * the bottom with the trims. One that is too small is set out as far as it goes, with by how much it falls short.
  * Source: common practice, no source. Example: four panels of 1 m on a wall of 3.40 m lose 30 cm at both sides.
  */
-export function setOutMural(stretch: Stretch, band: Band, mural: Mural, rules: Rules): MuralLayout {
+export function setOutMural(stretch: Stretch, band: HungBand, mural: Mural, rules: Rules): MuralLayout {
   const axis = layAxis(stretch, (wall) => wrapAfter(wall, rules));
   const end = axis.isClosed ? axis.length - axis.walls.at(-1)!.wrap : axis.length;
   const origin = floorDivide(end - mural.panels * mural.panelWidth.length, 2);

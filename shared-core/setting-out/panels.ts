@@ -1,4 +1,4 @@
-import type { Band, Rules, Wallcovering } from '../house/index.ts';
+import type { HungBand, Rules, Wallcovering } from '../house/index.ts';
 import { laidWidthOf } from '../house/index.ts';
 import { ceilDivide, floorDivide } from '../units/index.ts';
 import { type Axis, layAxis, onWall } from './axis.ts';
@@ -15,7 +15,7 @@ import type { StretchLayout } from './strips.ts';
  * Source: common practice of the trade for naturals. Example: a wall of 100 in from rolls of 36 in takes three panels of
  * 33 1/3 in.
  */
-export function setOutPanels(stretch: Stretch, band: Band, covering: Wallcovering, rules: Rules): StretchLayout {
+export function setOutPanels(stretch: Stretch, band: HungBand, covering: Wallcovering, rules: Rules): StretchLayout {
   const axis = layAxis(stretch, () => 0);
   const grid: Grid = { origin: 0, struck: 0, from: 0, to: axis.length, lappedEnd: null, lap: 0, direction: 'right' };
   const start = onWall(axis, 0);

@@ -1,4 +1,4 @@
-import type { Band, Rules, Wallcovering } from '../house/index.ts';
+import type { HungBand, Rules, Wallcovering } from '../house/index.ts';
 import { laidWidthOf } from '../house/index.ts';
 import { ceilDivide, floorDivide, modulo } from '../units/index.ts';
 import { type Axis, layAxis, onAxis } from './axis.ts';
@@ -29,7 +29,7 @@ export interface LayoutOption {
 
 export interface LayoutSearch {
   readonly stretch: Stretch;
-  readonly band: Band;
+  readonly band: HungBand;
   readonly covering: Wallcovering;
   readonly rules: Rules;
   readonly sight: Sight;

@@ -1,4 +1,4 @@
-import type { Band, Rules } from '../house/index.ts';
+import type { HungBand, Rules } from '../house/index.ts';
 import { ceilDivide, floorDivide, type Length } from '../units/index.ts';
 import { type Axis, cornersWithin, unroll } from './axis.ts';
 import type { Grid } from './grid.ts';
@@ -12,7 +12,7 @@ import { interrupts } from './heights.ts';
  * Source: common practice, no source. Example: strips of 20 in from the left of a wall 61 in long: the third seam
  * leaves 1 in in the corner, one sliver.
  */
-export function countSlivers(axis: Axis, grid: Grid, laidWidth: Length, band: Band, rules: Rules): number {
+export function countSlivers(axis: Axis, grid: Grid, laidWidth: Length, band: HungBand, rules: Rules): number {
   const sliver = rules.sliver.length;
   const beside = (from: number, to: number) => seamsFrom(grid, laidWidth, from + 1, to - 1);
 

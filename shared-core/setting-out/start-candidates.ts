@@ -1,4 +1,4 @@
-import type { Band, Rules } from '../house/index.ts';
+import type { HungBand, Rules } from '../house/index.ts';
 import { floorDivide, lengthOf } from '../units/index.ts';
 import type { Axis } from './axis.ts';
 import type { WallPlace } from './chosen-layout.ts';
@@ -23,7 +23,7 @@ export interface StartCandidate {
  * Shapes: places on walls. Example: a wall of 100 in with a sliver of 2 in and a wrap of 1/8 in has candidates at 0,
  * 1/8, 2, 98, 99 7/8 and 100 in, and its middle where it is looked at most.
  */
-export function startCandidates(axis: Axis, band: Band, rules: Rules, sight: Sight): readonly StartCandidate[] {
+export function startCandidates(axis: Axis, band: HungBand, rules: Rules, sight: Sight): readonly StartCandidate[] {
   const steps = [0, rules.sliver.length, rules.insideWrap.length, rules.minOutsideWrap.length];
   return axis.walls.flatMap(({ wall }, index) => {
     const openings = wall.openings.filter((opening) => interrupts(opening, band, wall)).toSorted((one, other) => one.from - other.from);

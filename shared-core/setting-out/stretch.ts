@@ -41,7 +41,7 @@ export interface Stretch {
  * Example: in a room of walls A, B, C, D a band on D, A and C gives two stretches, C–D–A joined through the room's
  * last corner; a band on all four gives one closed stretch that begins at A.
  */
-export function findStretches(room: Room, band: Band): readonly Stretch[] {
+export function findStretches(room: Room, band: Pick<Band, 'walls'>): readonly Stretch[] {
   const covered = new Set(band.walls);
   const isRound = goesAllRound(room);
   const walls = room.walls.map(readWall);

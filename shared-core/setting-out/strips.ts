@@ -1,4 +1,4 @@
-import type { Band, Rules, Wallcovering } from '../house/index.ts';
+import type { HungBand, Rules, Wallcovering } from '../house/index.ts';
 import { laidWidthOf, matchOf } from '../house/index.ts';
 import { ceilDivide, floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
 import { type Axis, layAxis, onWall } from './axis.ts';
@@ -38,7 +38,7 @@ export interface StretchLayout {
  * Example: walls of 12' 4", 10' 2", 12' 4", 10' 2", 8 ft high, strips of 20 1/2 in from the first corner to the right:
  * 27 strips of 8' 4", the pattern 7 3/8 in over at the kill point.
  */
-export function setOutStrips(stretch: Stretch, band: Band, covering: Wallcovering, rules: Rules, layout = chosenLayout(band)): StretchLayout {
+export function setOutStrips(stretch: Stretch, band: HungBand, covering: Wallcovering, rules: Rules, layout = chosenLayout(band)): StretchLayout {
   const axis = layAxis(stretch, (wall) => wrapAfter(wall, rules));
   const laidWidth = laidWidthOf(covering);
   const grid = placeGrid(axis, laidWidth, layout);

@@ -1,5 +1,5 @@
-import type { House } from '../../shared-core/house/index.ts';
-import { countStrips, type HousePlan, nameCovering, nameRoom, piecesOf, sayUnits } from '../../shared-core/plan/index.ts';
+import { type House, nameCovering } from '../../shared-core/house/index.ts';
+import { countStrips, type HousePlan, nameRoom, piecesOf, sayUnits } from '../../shared-core/plan/index.ts';
 import { showLength, showMoney } from '../../shared-core/units/index.ts';
 
 /** The plan as plain text for a terminal: rooms, order, what can't be met and what is worth a look. */

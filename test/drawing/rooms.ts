@@ -1,4 +1,4 @@
-import { decodeHouse, type House } from '../../shared-core/house/index.ts';
+import { decodeHouse, type House, hungBand } from '../../shared-core/house/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
 
 interface WallTyped {
@@ -25,7 +25,7 @@ export function setOutRoom(walls: readonly WallTyped[], band: object = {}, cover
   const bandPlan = plan.rooms[0]!.bands[0]!;
   const hung = house.coverings[0]!;
   if (bandPlan.kind !== 'strips' || hung.kind !== 'wallcovering') throw new Error('the band is one of strips');
-  return { house, plan, room, outline: plan.rooms[0]!.outline, facts: { room, band: room.bands[0]!, covering: hung, coveringName: 'K-1', stretch: bandPlan.stretches[0]! } };
+  return { house, plan, room, outline: plan.rooms[0]!.outline, facts: { room, band: hungBand(room, room.bands[0]!), covering: hung, coveringName: 'K-1', stretch: bandPlan.stretches[0]! } };
 }
 
 /** The room of the worked example: 12' 4" by 10' 2", 8 ft high, a door on the first wall. */

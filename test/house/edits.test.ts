@@ -14,7 +14,7 @@ const wall = (house: House, id: string) => house.rooms[0]!.walls.find((one) => o
 const EDITS: readonly (readonly [Edit, (house: House) => unknown, unknown, string])[] = [
   [{ kind: 'change-house', facts: { name: 'Elm House', currency: 'EUR' } }, ({ name, currency }) => [name, currency], ['Elm House', 'EUR'], 'change name and currency of the house'],
   [{ kind: 'add-covering', covering: { id: 'oat', kind: 'wallcovering', name: 'Oat', width: '70 cm', rollLength: '10 m' } }, ({ coverings }) => coverings.at(-1)!.id, 'oat', 'add covering Oat'],
-  [{ kind: 'change-covering', covering: 'fern', facts: { rollLength: '10 m' } }, ({ coverings }) => coverings[0], { rollLength: { length: millimetres(10_000), typed: '10 m' }, name: 'Fern walk' }, 'change roll length of Fern walk'],
+  [{ kind: 'change-covering', covering: 'fern', facts: { rollLength: '10 m' } }, ({ coverings }) => coverings[0], { rollLength: { length: millimetres(10_000), typed: '10 m' }, name: 'Fern walk' }, 'change roll length of K-2041'],
   [{ kind: 'remove-covering', covering: 'line' }, ({ coverings }) => coverings.map(({ id }) => id), ['fern', 'ivy', 'lake', 'chalk'], 'remove covering line'],
   [{ kind: 'add-room', room: { id: 'bath', name: 'Bathroom' } }, ({ rooms }) => rooms[1], { id: 'bath', walls: [], bands: [] }, 'add room Bathroom'],
   [{ kind: 'change-room', room: 'bed1', facts: { name: 'Large bedroom', storey: null } }, ({ rooms }) => [rooms[0]!.name, rooms[0]!.storey], ['Large bedroom', undefined], 'change name and storey of Front bedroom'],

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { countStrips, nameCovering, nameRoom, planDocument, planHouse, sayLayout, sayUnits } from '../../shared-core/plan/index.ts';
+import { nameCovering } from '../../shared-core/house/index.ts';
+import { countStrips, nameRoom, planDocument, planHouse, sayLayout, sayUnits } from '../../shared-core/plan/index.ts';
 import type { LayoutOption } from '../../shared-core/setting-out/index.ts';
 import { inches, type Length, lengthOf } from '../../shared-core/units/index.ts';
 import { demoHouse } from '../../src-main/office/index.ts';

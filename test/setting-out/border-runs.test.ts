@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type BorderLayout, findStretches, setOutBorder } from '../../shared-core/setting-out/index.ts';
 import { inches, type Length, modulo } from '../../shared-core/units/index.ts';
-import { documentOf, houseOf, type Loose, room } from '../builders.ts';
+import { bandsOf, documentOf, houseOf, type Loose, room } from '../builders.ts';
 
 const inInches = (length: Length | number) => length / inches(1);
 
@@ -12,7 +12,7 @@ function setOut(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}) {
   const [found] = house.rooms;
   const [paper] = house.coverings;
   if (!found || paper?.kind !== 'border') throw new Error('a room with a border');
-  return { house, paper, layouts: findStretches(found, found.bands[0]!).map((stretch) => setOutBorder(stretch, found.bands[0]!, paper, house.rules)) };
+  return { house, paper, layouts: findStretches(found, bandsOf(found)[0]!).map((stretch) => setOutBorder(stretch, bandsOf(found)[0]!, paper, house.rules)) };
 }
 
 const one = (...parts: Parameters<typeof setOut>): BorderLayout => {

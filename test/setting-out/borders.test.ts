@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type BorderLayout, findStretches, setOutBorder } from '../../shared-core/setting-out/index.ts';
 import { inches, type Length } from '../../shared-core/units/index.ts';
-import { documentOf, houseOf, type Loose, room } from '../builders.ts';
+import { bandsOf, documentOf, houseOf, type Loose, room } from '../builders.ts';
 
 function setOut(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}): BorderLayout {
   const border = { id: 'paper', kind: 'border', width: '6 in', rollLength: '15 ft', repeat: '20.5 in', ...covering };
@@ -9,7 +9,7 @@ function setOut(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}): Bord
   const [found] = house.rooms;
   const [paper] = house.coverings;
   if (!found || paper?.kind !== 'border') throw new Error('a room with a border');
-  return setOutBorder(findStretches(found, found.bands[0]!)[0]!, found.bands[0]!, paper, house.rules);
+  return setOutBorder(findStretches(found, bandsOf(found)[0]!)[0]!, bandsOf(found)[0]!, paper, house.rules);
 }
 
 const inInches = (length: Length | number) => length / inches(1);

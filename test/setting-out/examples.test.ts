@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { planHouse } from '../../shared-core/plan/index.ts';
 import { demandOf, dropOf, edgeOver, findStretches, killPoints, layAxis, seamsOf, setOutBorder, setOutStrips, sightOf, startCandidates, wrapAfter } from '../../shared-core/setting-out/index.ts';
 import { inches, type Length } from '../../shared-core/units/index.ts';
-import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
+import { bandsOf, documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
 const inInches = (length: Length | number) => length / inches(1);
 
@@ -11,7 +11,7 @@ function hung(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}) {
   const house = houseOf(documentOf({ coverings: [wallcovering(covering)], rooms: [roomFacts], rules }));
   const [found] = house.rooms;
   const [paper] = house.coverings;
-  const [band] = found!.bands;
+  const [band] = bandsOf(found);
   if (!band || paper?.kind !== 'wallcovering') throw new Error('a room hung with a wallcovering');
   const [stretch] = findStretches(found!, band);
   const axis = layAxis(stretch!, (wall) => wrapAfter(wall, house.rules));

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findStretches, setOutStrips, type StretchLayout } from '../../shared-core/setting-out/index.ts';
 import { inches, type Length } from '../../shared-core/units/index.ts';
-import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
+import { bandsOf, documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
 const NO_WRAP = { insideWrap: '0 in', sliver: '0 in' };
 const SQUARE = ['100 in', '100 in', '100 in', '100 in'];
@@ -14,7 +14,7 @@ function hang(layout: Loose, rules: Loose = NO_WRAP, covering: Loose = {}, lengt
   const [found] = house.rooms;
   const [paper] = house.coverings;
   if (paper?.kind !== 'wallcovering') throw new Error('a wallcovering');
-  return setOutStrips(findStretches(found!, found!.bands[0]!)[0]!, found!.bands[0]!, paper, house.rules);
+  return setOutStrips(findStretches(found!, bandsOf(found)[0]!)[0]!, bandsOf(found)[0]!, paper, house.rules);
 }
 
 const inInches = (length: Length | number) => length / inches(1);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { findStretches, setOutStrips, type StretchLayout } from '../../shared-core/setting-out/index.ts';
-import { documentOf, houseOf, type Loose, wallcovering } from '../builders.ts';
+import { bandsOf, documentOf, houseOf, type Loose, wallcovering } from '../builders.ts';
 
 interface Hole {
   readonly from: number;
@@ -111,7 +111,7 @@ function setOut({ walls: list, start, edge, direction, kill, drop: [numerator, d
   const [room] = house.rooms;
   const [paper] = house.coverings;
   if (paper?.kind !== 'wallcovering') throw new Error('a wallcovering');
-  return setOutStrips(findStretches(room!, room!.bands[0]!)[0]!, room!.bands[0]!, paper, house.rules);
+  return setOutStrips(findStretches(room!, bandsOf(room)[0]!)[0]!, bandsOf(room)[0]!, paper, house.rules);
 }
 
 /** What is cut and where it hangs, without the names that depend on where the room was begun to be typed. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { laidWidthOf } from '../../shared-core/house/index.ts';
 import { countOutsideSeams, findStretches, type Piece, setOutStrips, type StretchLayout } from '../../shared-core/setting-out/index.ts';
 import { inches, type Length } from '../../shared-core/units/index.ts';
-import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
+import { bandsOf, documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
 const inInches = (length: Length | number) => length / inches(1);
 
@@ -10,7 +10,7 @@ function setOut(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}) {
   const house = houseOf(documentOf({ coverings: [wallcovering(covering)], rooms: [roomFacts], rules }));
   const [found] = house.rooms;
   const [paper] = house.coverings;
-  const [band] = found!.bands;
+  const [band] = bandsOf(found);
   if (!band || paper?.kind !== 'wallcovering') throw new Error('a room hung with a wallcovering');
   return { house, paper, layouts: findStretches(found!, band).map((stretch) => setOutStrips(stretch, band, paper, house.rules)) };
 }

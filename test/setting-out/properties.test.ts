@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { laidWidthOf } from '../../shared-core/house/index.ts';
 import { findStretches, setOutStrips, type StretchLayout } from '../../shared-core/setting-out/index.ts';
 import { modulo } from '../../shared-core/units/index.ts';
-import { documentOf, houseOf, type Loose, wallcovering } from '../builders.ts';
+import { bandsOf, documentOf, houseOf, type Loose, wallcovering } from '../builders.ts';
 
 const tenths = (least: number, most: number) => fc.integer({ min: least * 10, max: most * 10 }).map((tenth) => `${tenth / 10} in`);
 
@@ -54,8 +54,8 @@ function setOut({ walls, layout: chosen, covering, holes }: Hung) {
   const [room] = house.rooms;
   const [paper] = house.coverings;
   if (!room || paper?.kind !== 'wallcovering') throw new Error('a room hung with a wallcovering');
-  const [stretch] = findStretches(room, room.bands[0]!);
-  return { house, room, paper, layout: setOutStrips(stretch!, room.bands[0]!, paper, house.rules) };
+  const [stretch] = findStretches(room, bandsOf(room)[0]!);
+  return { house, room, paper, layout: setOutStrips(stretch!, bandsOf(room)[0]!, paper, house.rules) };
 }
 
 const check = (property: (set: ReturnType<typeof setOut>) => void) => fc.assert(fc.property(hung, (facts) => property(setOut(facts))), { numRuns: 400 });

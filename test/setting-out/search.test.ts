@@ -5,14 +5,14 @@ import { planCuts } from '../../shared-core/cutting/index.ts';
 import { cutPieces, isRollGoods, rollOf } from '../../shared-core/ordering/index.ts';
 import { countOutsideSeams, findStretches, killPoints, layAxis, type LayoutOption, type PieceDemand, searchLayouts, setOutStrips, sightOf, startCandidates, wrapAfter } from '../../shared-core/setting-out/index.ts';
 import { inches, lengthOf } from '../../shared-core/units/index.ts';
-import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
+import { bandsOf, documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
 function searchIn(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}) {
   const house = houseOf(documentOf({ coverings: [wallcovering(covering)], rooms: [roomFacts], rules }));
   const [found] = house.rooms;
   const [paper] = house.coverings;
   if (!found || paper?.kind !== 'wallcovering' || !isRollGoods(paper)) throw new Error('a room hung with a wallcovering');
-  const [band] = found.bands;
+  const [band] = bandsOf(found);
   const [stretch] = findStretches(found, band!);
   const countRolls = (pieces: readonly PieceDemand[]) => planCuts({ ...rollOf(paper), pieces }, 'instant').rollCount;
   const search = { stretch: stretch!, band: band!, covering: paper, rules: house.rules, sight: sightOf(found), countRolls };

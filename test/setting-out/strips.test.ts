@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { findStretches, type Piece, setOutStrips, type StretchLayout } from '../../shared-core/setting-out/index.ts';
 import { inches, type Length, lengthOf } from '../../shared-core/units/index.ts';
-import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
+import { bandsOf, documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
 /** The stretches of a room's first band, set out; lengths below are in inches. */
 function setOut(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}): readonly StretchLayout[] {
   const house = houseOf(documentOf({ coverings: [wallcovering(covering)], rooms: [roomFacts], rules }));
   const [found] = house.rooms;
-  const [band] = found!.bands;
+  const [band] = bandsOf(found);
   const [paper] = house.coverings;
   if (paper?.kind !== 'wallcovering') throw new Error('a wallcovering');
   return findStretches(found!, band!).map((stretch) => setOutStrips(stretch, band!, paper, house.rules));

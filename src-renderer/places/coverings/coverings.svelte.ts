@@ -151,13 +151,21 @@ export class CoveringsSheet {
     this.bandTrouble = { ...this.bandTrouble, [room.id]: trouble };
   }
 
-  setEdge = (room: string, band: string, key: 'from' | 'to') => async (typed: string) => {
+  sayEdge = (room: Room, edge: Band['from' | 'to']): string => {
+    if (typeof edge === 'string') return edge;
+    return 'rail' in edge ? nameRail(room, edge.rail) : edge.typed;
+  };
+
+  setEdge = (room: Room, band: string, key: 'from' | 'to') => async (typed: string) => {
     const word = key === 'from' ? 'floor' : 'ceiling';
     const plain = typed.trim().toLowerCase();
-    if (plain === '' || word.startsWith(plain)) return this.changeBand(room, band, { [key]: word });
+    if (plain === '' || word.startsWith(plain)) return this.changeBand(room.id, band, { [key]: word });
+    const rail = room.rails.find(({ id }) => plain === id.toLowerCase() || plain === nameRail(room, id).toLowerCase());
+    if (rail) return this.changeBand(room.id, band, { [key]: { rail: rail.id } });
     const parsed = parseMeasure(typed, this.#house.shown.lengths);
-    if (!parsed.ok) return `This takes ‘${word}’ or a height above the floor. ${parsed.faults.map(({ message }) => message).join(' ')}.`;
-    return this.changeBand(room, band, { [key]: parsed.value.typed });
+    const rails = room.rails.map(({ id }) => `‘${nameRail(room, id)}’`);
+    if (!parsed.ok) return `This takes ${[`‘${word}’`, ...rails].join(', ')} or a height above the floor. ${parsed.faults.map(({ message }) => message).join(' ')}.`;
+    return this.changeBand(room.id, band, { [key]: parsed.value.typed });
   };
 
   async #edit(edit: Edit | null): Promise<string | null> {
@@ -173,6 +181,10 @@ export function saleUnits(covering: Covering | null): readonly { readonly rolls:
 
 export function isEditable(covering: Covering): covering is Exclude<Covering, { kind: 'paint' }> {
   return covering.kind !== 'paint';
+}
+
+function nameRail(room: Room, id: string): string {
+  return room.rails.find((rail) => rail.id === id)?.name ?? id;
 }
 
 /** A border's usual place: its upper edge at the ceiling of the lowest wall. */

@@ -1,6 +1,6 @@
 import type { Subject } from '../../../shared-core/drawing/index.ts';
-import type { Band, Border, Covering, Edit, Layout, Lining, Mural, Room, Wallcovering } from '../../../shared-core/house/index.ts';
-import { type BandPlan, nameCovering, type RoomPlan } from '../../../shared-core/plan/index.ts';
+import { type Band, type Border, type Covering, type Edit, hungBand, type HungBand, type Layout, type Lining, type Mural, nameCovering, type Room, type Wallcovering } from '../../../shared-core/house/index.ts';
+import { type BandPlan, type RoomPlan } from '../../../shared-core/plan/index.ts';
 import { type ChosenLayout, type LayoutOption, onWall, setOutStrips } from '../../../shared-core/setting-out/index.ts';
 import { type Length, printLength, showLength } from '../../../shared-core/units/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
@@ -41,8 +41,9 @@ export class SetOutSheet {
     return bands.find(({ id }) => id === this.bandId) ?? bands[0] ?? null;
   }
 
-  get band(): Band | null {
-    return this.room?.bands.find(({ id }) => id === this.bandPlan?.id) ?? null;
+  get band(): HungBand | null {
+    const band = this.room?.bands.find(({ id }) => id === this.bandPlan?.id);
+    return this.room && band ? hungBand(this.room, band) : null;
   }
 
   get covering(): Wallcovering | Border | Lining | Mural | null {
@@ -60,7 +61,7 @@ export class SetOutSheet {
     return (roomPlan?.bands ?? []).flatMap((plan) => {
       const band = room?.bands.find(({ id }) => id === plan.id);
       const covering = this.#coverings.find(({ id }) => id === plan.covering);
-      return plan.kind === 'lengths' && band && covering?.kind === 'border' ? plan.stretches.map((layout) => ({ band, covering, layout, coveringName: this.#name(covering.id) })) : [];
+      return plan.kind === 'lengths' && room && band && covering?.kind === 'border' ? plan.stretches.map((layout) => ({ band: hungBand(room, band), covering, layout, coveringName: this.#name(covering.id) })) : [];
     });
   }
 
