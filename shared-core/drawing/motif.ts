@@ -78,15 +78,13 @@ function leafAt(foot: DrawnPoint, direction: number, length: number): readonly D
  * The motif on a piece of a strip, at true scale, where the piece's phase puts it, cut off at the piece's edges.
  *
  * Shapes: `left` is where the strip's left edge would stand were it a full one; `area` is what the piece covers, its
- * corners clockwise. The trims are what the piece is longer than the area it covers, half at each end.
+ * corners clockwise.
  * Example: a piece whose top edge lies 100 mm into the repeat has the repeat's first line 100 mm above that edge.
  */
 export function motifOnPiece(motif: Motif, left: number, piece: Strip['pieces'][number], area: readonly DrawnPoint[]): readonly (readonly DrawnPoint[])[] {
-  const trim = (piece.length - (piece.top - piece.bottom)) / 2;
-  const [lowest, highest] = [-piece.bottom, -piece.top];
   const lines: (readonly DrawnPoint[])[] = [];
   // One repeat more above: a stem that falls reaches into the repeat below its own.
-  for (let top = highest - trim - piece.phase - motif.repeat; top < lowest; top += motif.repeat) {
+  for (let top = -piece.upperEdge - piece.phase - motif.repeat; top < -piece.bottom; top += motif.repeat) {
     for (const stroke of motif.strokes) {
       lines.push(...clipToConvex(stroke.map(({ x, y }) => ({ x: left + x, y: top + y })), area));
     }

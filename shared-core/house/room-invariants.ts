@@ -14,7 +14,8 @@ export function findRoomFaults(room: Room, house: House, path: string, report: R
   }
   if (room.focalWall !== undefined) findWall(room.focalWall, room, `${path}.focalWall`, report);
   if (room.ceiling) {
-    findCovering(room.ceiling.covering, house, `${path}.ceiling.covering`, report);
+    const overhead = findCovering(room.ceiling.covering, house, `${path}.ceiling.covering`, report);
+    if (overhead?.kind === 'border' || overhead?.kind === 'mural') report(`${path}.ceiling.covering`, `is "${overhead.id}", a ${overhead.kind}; a ceiling takes a wallcovering, a lining or a paint`);
     if (room.ceiling.along !== undefined) findWall(room.ceiling.along, room, `${path}.ceiling.along`, report);
     reportRange(`${path}.ceiling.position`, room.ceiling.position, { least: ZERO_LENGTH, most: LONGEST_WALL }, report);
   }

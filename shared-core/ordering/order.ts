@@ -1,8 +1,9 @@
-import type { CuttingPlan, CuttingProblem, Effort } from '../cutting/index.ts';
-import type { House, Mural } from '../house/index.ts';
-import { type Money, parseMoney } from '../units/index.ts';
+import type { CuttingProblem, Effort } from '../cutting/index.ts';
+import type { House, Mural, Wallcovering } from '../house/index.ts';
+import { ceilDivide, type Length, lengthOf, type Money, moneyOf, parseMoney } from '../units/index.ts';
 import { choosePacks, MOST_ROLLS, type SaleUnit } from './packs.ts';
-import { type CutRoll, cutPieces, type PlacedPiece, type RollGoods } from './pool.ts';
+import type { CutRoll, PlacedPiece } from './cut-roll.ts';
+import { type Cutting, cutPieces, type RollGoods, rollOf } from './pool.ts';
 import { assignRuns, findRuns, type RunStock } from './runs.ts';
 
 /** One line of the bulk order: a pattern number and a run number. */
@@ -22,6 +23,8 @@ export interface OrderLine {
   readonly toBuy: number;
   readonly packs: readonly { readonly rolls: number; readonly count: number }[];
   readonly price: Money | null;
+  /** Of goods by the length: what is cut, and what is bought of it in whole sale units; null of others. */
+  readonly running: { readonly needed: Length; readonly toBuy: Length; readonly units: number } | null;
   /** Rolls that rooms need and no known run has. */
   readonly shortfall: number;
   /** Spare rolls that the run's offer does not stretch to. */
@@ -81,12 +84,16 @@ export function orderCovering(house: House, covering: RollGoods, pieces: readonl
     };
   };
   return {
-    ...orderByRuns(house, covering, { rooms, take, rollsAlone: (ids) => rollsOf(alone(ids)), spare: covering.spareRolls ?? house.rules.spareRolls }),
+    ...orderByRuns(house, covering, { rooms, take, rollsAlone: (ids) => rollsOf(alone(ids)), spare: spareOf(house, covering) }),
     impossible: [...aloneByRoom.values()].flatMap(({ impossible }) => impossible),
   };
 }
 
-function rollsOf(cuttings: readonly { readonly plan: CuttingPlan }[]): number {
+function spareOf(house: House, covering: RollGoods): number {
+  return 'soldBy' in covering && covering.soldBy ? 0 : (covering.spareRolls ?? house.rules.spareRolls);
+}
+
+function rollsOf(cuttings: readonly Pick<Cutting, 'plan'>[]): number {
   return cuttings.reduce((sum, { plan }) => sum + plan.rollCount, 0);
 }
 
@@ -115,7 +122,9 @@ function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, 
     const taken = take(assignment.rooms);
     const stock = runs.find(({ run }) => run === assignment.run);
     const inHand = stock?.inHand ?? 0;
-    const purchase = choosePacks(Math.max(0, taken.rolls + spare - inHand), saleUnits(covering, house), stock?.offered);
+    const soldBy = covering.kind === 'wallcovering' ? covering.soldBy : undefined;
+    const running = soldBy && covering.kind === 'wallcovering' ? runningLength(covering, soldBy, taken.cutRolls(), inHand) : null;
+    const purchase = choosePacks(Math.max(0, taken.rolls + spare - inHand), soldBy ? [{ rolls: 1, price: null }] : saleUnits(covering, house), stock?.offered);
     const line: OrderLine = {
       covering: covering.id,
       patternNumber: covering.patternNumber ?? null,
@@ -128,8 +137,9 @@ function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, 
       spare,
       inHand,
       toBuy: purchase.rolls,
-      packs: purchase.packs,
-      price: purchase.price,
+      packs: running ? [] : purchase.packs,
+      price: running ? priceByLength(soldBy?.price, running.units, house) : purchase.price,
+      running,
       shortfall: runs.length > 0 && assignment.run === null ? taken.rolls : 0,
       spareLacking: purchase.lacking,
       problems: taken.problems,
@@ -137,6 +147,27 @@ function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, 
     return { line, cutList: { covering: covering.id, run: assignment.run, rolls: taken.cutRolls() } };
   });
   return { lines: orders.map(({ line }) => line), cutLists: orders.map(({ cutList }) => cutList), runs };
+}
+
+type SoldBy = NonNullable<Wallcovering['soldBy']>;
+
+/**
+ * The running length that the rolls beyond those in hand take, and the sale units it is bought in.
+ *
+ * Shapes: units. A piece that may begin anywhere in the pattern takes up to a repeat before its first cut.
+ * Example: 1100 in of a vinyl sold by the yard is 31 yd.
+ */
+function runningLength(covering: RollGoods & Wallcovering, { length, minimum }: SoldBy, rolls: readonly CutRoll[], inHand: number): NonNullable<OrderLine['running']> {
+  const { repeat, rollStart } = rollOf(covering);
+  const used = rolls.map(({ cuts }) => Math.max(...cuts.map(({ from, placed }) => from + placed.piece.length)) + (rollStart === 'anywhere' ? repeat : 0)).toSorted((one, other) => other - one);
+  const needed = used.slice(inHand).reduce((sum, one) => sum + one, 0);
+  const units = needed === 0 ? 0 : ceilDivide(Math.max(needed, minimum?.length ?? 0), length.length);
+  return { needed: lengthOf(needed), toBuy: lengthOf(units * length.length), units };
+}
+
+function priceByLength(price: string | undefined, units: number, house: House): Money | null {
+  const parsed = price === undefined ? null : parseMoney(price, house.currency);
+  return parsed?.ok ? moneyOf(parsed.value * units) : null;
 }
 
 /**

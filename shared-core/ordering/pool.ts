@@ -1,8 +1,9 @@
 import { type CuttingPlan, type CuttingProblem, type Effort, planCuts } from '../cutting/index.ts';
 import type { Border, Covering, Lining, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
-import type { Piece } from '../setting-out/index.ts';
 import { type Length, lengthOf } from '../units/index.ts';
+import type { CutRoll, PlacedPiece } from './cut-roll.ts';
+import { cutInSequence } from './in-sequence.ts';
 
 /** A covering that comes in rolls and is cut piece by piece. */
 export type RollGoods = (Wallcovering | Border | Lining) & { readonly rollLength: NonNullable<Wallcovering['rollLength']> };
@@ -11,22 +12,9 @@ export function isRollGoods(covering: Covering): covering is RollGoods {
   return (covering.kind === 'wallcovering' || covering.kind === 'border' || covering.kind === 'lining') && covering.rollLength !== undefined;
 }
 
-/** A piece, and where in the house it hangs. */
-export interface PlacedPiece {
-  readonly room: string;
-  readonly band: string;
-  readonly piece: Piece;
-}
-
-export interface RollCut {
-  readonly placed: PlacedPiece;
-  /** Top of the cut: from the roll's start, or from the first cut's top where rolls may begin anywhere. */
-  readonly from: Length;
-}
-
-export interface CutRoll {
-  readonly number: number;
-  readonly cuts: readonly RollCut[];
+/** A covering as it is cut: goods by the length come in pieces as long as their supplier cuts them. */
+export function asCut(covering: Covering): Covering {
+  return covering.kind === 'wallcovering' && covering.soldBy ? { ...covering, rollLength: covering.soldBy.pieceLength } : covering;
 }
 
 /** The cutting problem of pieces from rolls of one covering: equal lengths at equal phases are one type. */
@@ -66,10 +54,27 @@ export function longestPiece(covering: RollGoods, phase = 0): Length {
   return lengthOf(rollLength - (rollStart === 'anywhere' ? repeat : phase));
 }
 
-export function cutPieces(covering: RollGoods, pieces: readonly PlacedPiece[], effort: Effort) {
+/** Pieces cut from rolls of one covering: the problem, how many rolls it takes, and the rolls themselves. */
+export interface Cutting {
+  readonly problem: CuttingProblem;
+  readonly plan: Pick<CuttingPlan, 'rollCount' | 'lowerBound' | 'isProven'>;
+  readonly rolls: () => readonly CutRoll[];
+  readonly impossible: readonly PlacedPiece[];
+}
+
+/** As few rolls as are found; goods that must hang in the sequence of the roll are cut in hanging order. */
+export function cutPieces(covering: RollGoods, pieces: readonly PlacedPiece[], effort: Effort): Cutting {
   const { problem, members } = cuttingProblem(covering, pieces);
+  if (isInSequence(covering)) {
+    const { rolls, impossible } = cutInSequence(problem, pieces);
+    return { problem, plan: { rollCount: rolls.length, lowerBound: rolls.length, isProven: true }, rolls: () => rolls, impossible };
+  }
   const plan = planCuts(problem, effort);
   return { problem, plan, rolls: () => nameCuts(plan, members), impossible: plan.impossible.flatMap((index) => members[index]!) };
+}
+
+export function isInSequence(covering: Covering): boolean {
+  return covering.kind === 'wallcovering' && covering.sequence === 'required';
 }
 
 /** The plan's rolls one by one, each cut with the piece it gives; rooms are served in their order. */

@@ -1,7 +1,7 @@
 import { assert } from '../base/index.ts';
 import { explainCount } from '../cutting/index.ts';
 import type { House, Mural } from '../house/index.ts';
-import { isRollGoods, longestPiece, type OrderLine, type RollGoods } from '../ordering/index.ts';
+import { asCut, isInSequence, isRollGoods, longestPiece, type OrderLine, type RollGoods } from '../ordering/index.ts';
 import { type Length, lengthOf, type Money, moneyOf, parseMoney, printMoney, showLength, showMoney } from '../units/index.ts';
 
 /** One line of arithmetic, with the rule it follows where there is one. */
@@ -22,10 +22,11 @@ export interface OrderWorking {
  * Example: 9 needed, 1 spare, 4 in hand reads '9 needed + 1 spare - 4 in hand = 6'.
  */
 export function explainOrderLine(house: House, line: OrderLine): OrderWorking {
-  const covering = house.coverings.find(({ id }) => id === line.covering);
+  const found = house.coverings.find(({ id }) => id === line.covering);
+  const covering = found && asCut(found);
   assert(covering && (isRollGoods(covering) || covering.kind === 'mural'), 'an order line is of a mural or of a covering in rolls');
   const needed = covering.kind === 'mural' ? [{ text: `${line.rollsNeeded} ${line.rollsNeeded === 1 ? 'mural' : 'murals'}: one for each place it hangs.` }] : explainNeeded(house, line, covering);
-  return { needed, toBuy: explainToBuy(line, covering), price: explainPrice(house, line, covering) };
+  return { needed, toBuy: explainToBuy(house, line, covering), price: explainPrice(house, line, covering) };
 }
 
 function explainNeeded(house: House, line: OrderLine, covering: RollGoods): readonly WorkingLine[] {
@@ -45,6 +46,9 @@ function explainNeeded(house: House, line: OrderLine, covering: RollGoods): read
   }
   const [problem] = line.problems;
   const [type] = problem?.pieces ?? [];
+  if (isInSequence(covering)) {
+    return [...lines, { text: `Cut in hanging order, roll after roll: ${line.rollsNeeded} ${rolls(line.rollsNeeded)}. No other order is allowed, and in this one no fewer do.`, rule: 'strips in the sequence of the roll, as the covering asks' }];
+  }
   if (problem && type && line.problems.length === 1 && problem.pieces.length === 1) {
     // A roll that begins at its repeat loses what lies above the first piece's place in the pattern.
     const lost = problem.rollStart === 'at-repeat' ? type.phase : 0;
@@ -64,7 +68,15 @@ function explainNeeded(house: House, line: OrderLine, covering: RollGoods): read
   return lines;
 }
 
-function explainToBuy(line: OrderLine, covering: RollGoods | Mural): readonly WorkingLine[] {
+function explainToBuy(house: House, line: OrderLine, covering: RollGoods | Mural): readonly WorkingLine[] {
+  if (line.running && 'soldBy' in covering && covering.soldBy) {
+    const { length, minimum, pieceLength } = covering.soldBy;
+    const show = (units: Length) => showLength(units, house.lengths);
+    return [
+      { text: `${show(line.running.needed)} in ${line.rollsNeeded - Math.min(line.inHand, line.rollsNeeded)} of the supplier's pieces of ${pieceLength.typed}.`, rule: 'one running length for each run, no roll count' },
+      { text: `Sold by ${length.typed}${minimum ? `, at least ${minimum.typed}` : ''}: ${line.running.units} × ${length.typed} = ${show(line.running.toBuy)}.`, rule: 'rounded up to whole sale units' },
+    ];
+  }
   const wanted = Math.max(0, line.rollsNeeded + line.spare - line.inHand);
   const packs = line.packs.map(({ rolls: size, count }) => `${count} × ${size}`).join(' + ');
   const lines: WorkingLine[] = [{ text: `${line.rollsNeeded} needed + ${line.spare} spare - ${line.inHand} in hand = ${wanted}.`, rule: 'one spare roll a pattern and run unless said otherwise; common practice, no source' }];
@@ -76,6 +88,9 @@ function explainToBuy(line: OrderLine, covering: RollGoods | Mural): readonly Wo
 
 function explainPrice(house: House, line: OrderLine, covering: RollGoods | Mural): readonly WorkingLine[] {
   if (line.price === null) return [{ text: 'A sale unit of this covering has no price yet.' }];
+  if (line.running && 'soldBy' in covering && covering.soldBy) {
+    return [{ text: `${line.running.units} × ${covering.soldBy.price} = ${showMoney(line.price, house.currency)}.`, rule: 'prices as typed, tax as the supplier states it' }];
+  }
   const terms = line.packs.map(({ rolls: size, count }) => `${count} × ${printMoney(priceOf(size, house, covering), house.currency)}`);
   return [{ text: `${terms.join(' + ') || 'nothing to buy'} = ${showMoney(line.price, house.currency)}.`, rule: 'prices as typed, tax as the supplier states it' }];
 }

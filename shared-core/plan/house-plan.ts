@@ -1,14 +1,12 @@
 import type { CutList, OrderLine } from '../ordering/index.ts';
-import type { BorderLayout, LayoutOption, MuralShortage, StretchLayout } from '../setting-out/index.ts';
+import type { BorderLayout, CeilingLayout, Clash, LayoutOption, MuralLayout, StretchLayout } from '../setting-out/index.ts';
 import type { Outline } from '../survey/index.ts';
 
 /** A stretch of strips as it is planned, and the other layouts that are worth a look. */
 export type PlannedStretch = StretchLayout & {
   /** The best of all first; none at the quick effort. */
   readonly options: readonly LayoutOption[];
-  /** For a mural, by how much it falls short. */
-  readonly shortage?: MuralShortage;
-};
+} & Partial<Pick<MuralLayout, 'shortage' | 'leftOut' | 'offTop' | 'offFoot'>>;
 
 /** A band set out: every stretch of it, with its strips or lengths. */
 export type BandPlan = {
@@ -18,14 +16,22 @@ export type BandPlan = {
   readonly rollsAlone: number;
 } & (
   | { readonly kind: 'strips'; readonly stretches: readonly PlannedStretch[] }
-  | { readonly kind: 'lengths'; readonly stretches: readonly BorderLayout[] }
+  | { readonly kind: 'lengths'; readonly stretches: readonly BorderLayout[]; readonly clashes: readonly Clash[] }
 );
+
+/** A ceiling set out, with the rolls it takes when it alone is cut from them. */
+export interface CeilingPlan extends CeilingLayout {
+  readonly covering: string;
+  readonly rollsAlone: number;
+}
 
 export interface RoomPlan {
   readonly id: string;
   readonly name: string;
   readonly outline: Outline;
   readonly bands: readonly BandPlan[];
+  /** Null where nothing that comes in strips hangs overhead. */
+  readonly ceiling: CeilingPlan | null;
 }
 
 /** Something worth a look, in words; it stops nothing. */

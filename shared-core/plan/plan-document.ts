@@ -1,7 +1,7 @@
 import type { House } from '../house/index.ts';
 import type { Mismatch, WallPlace } from '../setting-out/index.ts';
 import { type Length, printLength, printMoney } from '../units/index.ts';
-import type { BandPlan, HousePlan } from './house-plan.ts';
+import type { BandPlan, CeilingPlan, HousePlan, PlannedStretch } from './house-plan.ts';
 import { piecesOf } from './plan-house.ts';
 
 /** A plan as plain JSON for scripts: lengths as texts with their unit, money as decimal texts. */
@@ -20,6 +20,9 @@ export function planDocument(house: House, plan: HousePlan) {
           kill: stretch.kill && place(stretch.kill),
           mismatch: stretch.mismatch && print(stretch.mismatch.amount),
           ...printVertical(stretch.mismatch, print),
+          ...('mismatchUpright' in stretch && stretch.mismatchUpright ? { mismatchUpright: print(stretch.mismatchUpright.amount) } : {}),
+          ...('shortage' in stretch ? printMural(stretch, print) : {}),
+          ...('marks' in stretch ? { marks: stretch.marks.map(({ wall, from, distance, count }) => ({ wall, from, distance: print(distance), count })) } : {}),
         }));
         const [first] = stretches;
         return {
@@ -32,9 +35,11 @@ export function planDocument(house: House, plan: HousePlan) {
           mismatch: first?.mismatch ?? null,
           ...(band.kind === 'strips' ? { slivers: band.stretches.reduce((sum, stretch) => sum + stretch.slivers, 0) } : {}),
           rollsAlone: band.rollsAlone,
+          ...(band.kind === 'lengths' && band.clashes.length > 0 ? { clashes: band.clashes.map(({ wall, id, by }) => ({ wall, with: id, by: print(by) })) } : {}),
           stretches,
         };
       }),
+      ...(room.ceiling ? { ceiling: printCeiling(room.ceiling) } : {}),
     })),
     order: plan.order.map((line) => ({
       covering: line.covering,
@@ -50,6 +55,7 @@ export function planDocument(house: House, plan: HousePlan) {
       toBuy: line.toBuy,
       packs: line.packs,
       price: line.price === null ? null : printMoney(line.price, house.currency),
+      ...(line.running ? { length: print(line.running.toBuy) } : {}),
       ...(line.shortfall > 0 ? { shortfall: line.shortfall } : {}),
       ...(line.spareLacking > 0 ? { spareLacking: line.spareLacking } : {}),
     })),
@@ -64,11 +70,26 @@ export function planDocument(house: House, plan: HousePlan) {
           piece: placed.piece.label,
           from: print(from),
           length: print(placed.piece.length),
+          ...(placed.piece.isTurned ? { upsideDown: true } : {}),
         })),
       })),
     })),
     problems: plan.problems,
     warnings: plan.warnings,
+  };
+}
+
+function printCeiling({ covering, along, strips, slivers, rollsAlone }: CeilingPlan) {
+  return { covering, along, strips: strips.length, pieces: strips.reduce((sum, { pieces }) => sum + pieces.length, 0), slivers, rollsAlone };
+}
+
+function printMural({ shortage, leftOut = [], offTop, offFoot }: Pick<PlannedStretch, 'shortage' | 'leftOut' | 'offTop' | 'offFoot'>, print: (length: Length) => string) {
+  return {
+    ...(leftOut.length > 0 ? { panelsLeftOut: leftOut } : {}),
+    ...(shortage && shortage.width > 0 ? { tooNarrowBy: print(shortage.width) } : {}),
+    ...(shortage && shortage.height > 0 ? { tooLowBy: print(shortage.height) } : {}),
+    ...(offTop ? { cutOffTop: print(offTop) } : {}),
+    ...(offFoot ? { cutOffFoot: print(offFoot) } : {}),
   };
 }
 

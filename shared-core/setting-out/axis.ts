@@ -57,8 +57,16 @@ export function onWall(axis: Axis, position: number): WallPlace {
   return axis.isClosed ? { wall: first.wall.id, at: lengthOf(0) } : { wall: last.wall.id, at: last.wall.length };
 }
 
+/** What lies of a wall inside a part of the axis; `shift` is where the wall's left end stands. */
+export interface AxisPart {
+  readonly wall: StretchWall;
+  readonly from: number;
+  readonly to: number;
+  readonly shift: number;
+}
+
 /** The walls and what is left of them inside a part of the axis, in order; a closed axis is followed round and round. */
-export function unroll(axis: Axis, from: number, to: number): readonly { readonly wall: StretchWall; readonly from: number; readonly to: number; readonly shift: number }[] {
+export function unroll(axis: Axis, from: number, to: number): readonly AxisPart[] {
   const turns = axis.isClosed ? floorDivide(from, axis.length) - 1 : 0;
   const lastTurn = axis.isClosed ? floorDivide(to, axis.length) + 1 : 0;
   assert(lastTurn - turns <= 6, 'a stretch is followed round once');

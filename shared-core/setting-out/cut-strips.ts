@@ -1,23 +1,30 @@
 import type { HungBand, Rules, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
 import { floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
-import { type Axis, onWall, unroll } from './axis.ts';
-import { aboveFloor, bottomOf, type EdgeRange, edgeOver, topOf } from './heights.ts';
-import type { StretchWall } from './stretch.ts';
+import { type Axis, type AxisPart, onWall, unroll } from './axis.ts';
+import { type Cover, coversOf } from './covers.ts';
+import { topOf } from './heights.ts';
 
 /** A piece to be cut: all of it covering, trims included. */
 export interface Piece {
-  /** Wall, running number on it and, at an opening, where: `A1`, `A3 above`. */
+  /** Wall, running number on it and, at an opening, where: `A1`, `A3 above`, `A2 window left`. */
   readonly label: string;
   /** Number of the strip it belongs to; of the length, for a border. */
   readonly strip: number;
-  readonly part: 'full' | 'above' | 'between' | 'below' | 'length' | 'joined';
+  /** `side` and `patch` line a covered reveal; `length` and `joined` are a border's. */
+  readonly part: Cover['part'] | 'length' | 'joined';
   readonly length: Length;
   /** Where its top edge lies in the repeat; 0 for a free match. */
   readonly phase: Length;
-  /** What it covers of the wall, above the room's level datum, without trims. */
+  /** What it covers of the wall, above the room's level datum, without trims and what goes into a reveal. */
   readonly top: Length;
   readonly bottom: Length;
+  /** Where its own upper edge would stand, trim and what goes into a reveal included. */
+  readonly upperEdge: Length;
+  /** How wide it is where it is narrower than its strip. */
+  readonly width?: Length;
+  /** Hung upside down. */
+  readonly isTurned?: boolean;
 }
 
 export interface StripPart {
@@ -25,6 +32,9 @@ export interface StripPart {
   /** From the wall's left end. */
   readonly from: Length;
   readonly to: Length;
+  /** How far it goes round the inside corner at its right, and how much of that is only for the corner's lean. */
+  readonly wrap: Length;
+  readonly lean: Length;
 }
 
 export interface Strip {
@@ -65,19 +75,29 @@ export function cutStrips(axis: Axis, spans: readonly StripSpan[], band: HungBan
       from,
       to,
       cutWidth: lengthOf(cutWidth),
-      parts: parts.map((part) => ({ wall: part.wall.id, from: lengthOf(part.from - part.shift), to: lengthOf(part.to - part.shift) })),
-      pieces: coveredRanges(parts, band).map(({ part, lowest, highest }, index, all) => ({
-        label: part === 'full' ? name : `${name} ${part}${part === 'between' && all.length > 3 ? ` ${index}` : ''}`,
-        strip: number,
-        part,
-        length: lengthOf(highest - lowest + 2 * pattern.trim),
-        phase: phaseOf(pattern, number, highest + pattern.trim),
-        top: lengthOf(highest),
-        bottom: lengthOf(lowest),
-      })),
+      parts: parts.map((part) => stripPart(axis, part, to, rules)),
+      pieces: coversOf(parts, band).map((cover) => {
+        const { part, of, width, lowest, highest } = cover;
+        return {
+          label: [name, ...(part === 'full' || part === 'side' ? [] : [part]), ...(of ? [of] : [])].join(' '),
+          strip: number,
+          part,
+          ...cutOf(pattern, number, cover),
+          top: lengthOf(highest),
+          bottom: lengthOf(lowest),
+          upperEdge: upperEdgeOf(pattern, cover),
+          ...(width === null ? {} : { width: lengthOf(width) }),
+          ...(covering.reverseAlternate && number % 2 !== 0 ? { isTurned: true } : {}),
+        };
+      }),
     };
   });
   return { datum: pattern.datum, strips };
+}
+
+function stripPart(axis: Axis, { wall, from, to, shift }: AxisPart, end: number, rules: Rules): StripPart {
+  const wrap = to === shift + wall.length && end > to ? axis.walls.find((one) => one.wall.id === wall.id)!.wrap : 0;
+  return { wall: wall.id, from: lengthOf(from - shift), to: lengthOf(to - shift), wrap: lengthOf(wrap), lean: lengthOf(Math.max(0, wrap - rules.insideWrap.length)) };
 }
 
 /** So many pieces of one length at one phase. */
@@ -93,16 +113,15 @@ export interface PieceDemand {
  * Shapes: `known` remembers what full strips cover by where they stand on the axis, for layouts that share seams.
  * Example: 27 strips of 8' 4" that all begin alike are one demand of 27.
  */
-export function demandOf(axis: Axis, spans: readonly StripSpan[], band: HungBand, covering: Wallcovering, rules: Rules, known: Map<string, readonly EdgeRange[]>): readonly PieceDemand[] {
+export function demandOf(axis: Axis, spans: readonly StripSpan[], band: HungBand, covering: Wallcovering, rules: Rules, known: Map<string, readonly Cover[]>): readonly PieceDemand[] {
   const pattern = patternOn(axis, band, covering, rules);
   const counts = new Map<number, PieceDemand & { count: number }>();
   for (const { number, from, to } of spans) {
     const place = `${axis.isClosed ? modulo(from, axis.length) : from} ${to - from}`;
-    const ranges = known.get(place) ?? coveredRanges(partsOf(axis, from, to), band);
-    known.set(place, ranges);
-    for (const { lowest, highest } of ranges) {
-      const length = lengthOf(highest - lowest + 2 * pattern.trim);
-      const phase = phaseOf(pattern, number, highest + pattern.trim);
+    const covers = known.get(place) ?? coversOf(partsOf(axis, from, to), band);
+    known.set(place, covers);
+    for (const cover of covers) {
+      const { length, phase } = cutOf(pattern, number, cover);
       const key = length * MOST_PHASES + phase;
       const before = counts.get(key);
       if (before) before.count += 1;
@@ -115,8 +134,17 @@ export function demandOf(axis: Axis, spans: readonly StripSpan[], band: HungBand
 /** A repeat is no longer than a wall, 100 m; a piece no longer than 100 m and its trims. */
 const MOST_PHASES = 2 ** 25;
 
+function cutOf(pattern: Pattern, strip: number, cover: Cover): { readonly length: Length; readonly phase: Length } {
+  const { lowest, highest, over, under } = cover;
+  return { length: lengthOf(highest - lowest + over + under + 2 * pattern.trim), phase: phaseOf(pattern, strip, upperEdgeOf(pattern, cover)) };
+}
+
+function upperEdgeOf(pattern: Pattern, { highest, over }: Cover): Length {
+  return lengthOf(highest + over + pattern.trim);
+}
+
 function patternOn(axis: Axis, band: HungBand, covering: Wallcovering, rules: Rules): Pattern {
-  const datum = lengthOf(Math.max(...axis.walls.map(({ wall }) => Math.max(topOf(band, wall).left, topOf(band, wall).right))));
+  const datum = band.datum?.length ?? lengthOf(Math.max(...axis.walls.map(({ wall }) => Math.max(topOf(band, wall).left, topOf(band, wall).right))));
   return { datum, position: band.position.length, trim: rules.trim.length, ...patternOf(covering) };
 }
 
@@ -156,52 +184,6 @@ function partsOf(axis: Axis, from: number, to: number): readonly AxisPart[] {
   const parts = unroll(axis, from, to);
   const widestWrap = Math.max(...axis.walls.map(({ wrap }) => wrap));
   return parts.length > 0 ? parts : unroll(axis, from - widestWrap - 1, to + widestWrap + 1).slice(0, 1);
-}
-
-type AxisPart = ReturnType<typeof unroll>[number];
-interface CoveredRange extends EdgeRange {
-  readonly part: Piece['part'];
-}
-
-/** What a strip covers in height: all of it, or what openings that take its whole width leave of it. */
-function coveredRanges(parts: readonly AxisPart[], band: HungBand): readonly CoveredRange[] {
-  const ranges = parts.map((part) => {
-    const [left, right] = [part.from - part.shift, part.to - part.shift];
-    const top = edgeOver(topOf(band, part.wall), part.wall.length, left, right).highest;
-    const bottom = edgeOver(bottomOf(band, part.wall), part.wall.length, left, right).lowest;
-    return { wall: part.wall, left, right, top, bottom };
-  });
-  const whole = { highest: Math.max(...ranges.map(({ top }) => top)), lowest: Math.min(...ranges.map(({ bottom }) => bottom)) };
-  const [only] = ranges;
-  const holes = only && ranges.length === 1 ? holesOver(only.wall, only.left, only.right) : [];
-  const left = holes.reduce<readonly EdgeRange[]>(
-    (kept, hole) => kept.flatMap((range) => [{ lowest: Math.max(range.lowest, hole.highest), highest: range.highest }, { lowest: range.lowest, highest: Math.min(range.highest, hole.lowest) }].filter(({ lowest, highest }) => highest > lowest)),
-    [whole],
-  );
-  if (left.length === 1 && left[0]!.lowest === whole.lowest && left[0]!.highest === whole.highest) return [{ part: 'full', ...whole }];
-  return left.map((range) => ({
-    part: range.highest === whole.highest ? 'above' : range.lowest === whole.lowest ? 'below' : 'between',
-    ...range,
-  }));
-}
-
-/** Heights at which openings, one or several side by side, take a strip's whole width; the highest first. */
-function holesOver(wall: StretchWall, left: number, right: number): readonly EdgeRange[] {
-  const open = wall.openings
-    .filter(({ from, to }) => from < right && to > left)
-    .map(({ from, to, sill, head }) => ({
-      from,
-      to,
-      lowest: edgeOver(aboveFloor(wall, sill), wall.length, left, right).highest,
-      highest: edgeOver(aboveFloor(wall, head), wall.length, left, right).lowest,
-    }));
-  const heights = [...new Set(open.flatMap(({ lowest, highest }) => [lowest, highest]))].sort((one, other) => other - one);
-  return heights.slice(1).flatMap((lowest, index) => {
-    const highest = heights[index]!;
-    const across = open.filter((opening) => opening.lowest <= lowest && opening.highest >= highest).sort((one, other) => one.from - other.from);
-    const reached = across.reduce((end, { from, to }) => (from <= end ? Math.max(end, to) : end), left);
-    return reached >= right ? [{ lowest, highest }] : [];
-  });
 }
 
 /** Names pieces by their wall and a running number on it. */

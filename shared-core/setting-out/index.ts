@@ -1,5 +1,8 @@
 export { type Axis, type AxisWall, cornersWithin, layAxis, onAxis, onWall, unroll } from './axis.ts';
-export { type BorderLayout, type BorderLength, type PencilMarks, setOutBorder } from './borders.ts';
+export { type BorderLayout, type BorderLength, type PencilMarks, setOutBorder, type Taper } from './borders.ts';
+export { type Clash, findClashes } from './clashes.ts';
+export { type CeilingLayout, type CeilingStrip, setOutCeiling, wallAlong } from './ceilings.ts';
+export { type Cover, coversOf } from './covers.ts';
 export { type ChosenLayout, chosenLayout, type WallPlace } from './chosen-layout.ts';
 export { cutStrips, demandOf, dropOf, type Piece, type PieceDemand, type Strip, type StripPart, type StripSpan } from './cut-strips.ts';
 export { firstStart, type Grid, placeGrid } from './grid.ts';
@@ -12,4 +15,5 @@ export { type StartCandidate, startCandidates, type StartKind } from './start-ca
 export { findStretches, type Stretch, type StretchOpening, type StretchWall, wrapAfter } from './stretch.ts';
 export { type MuralLayout, type MuralShortage, setOutMural } from './murals.ts';
 export { setOutPanels } from './panels.ts';
-export { type Mismatch, setOutStrips, type StretchLayout } from './strips.ts';
+export { type Mismatch, missBy } from './mismatch.ts';
+export { setOutStrips, type StretchLayout } from './strips.ts';

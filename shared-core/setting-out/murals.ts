@@ -1,7 +1,8 @@
 import type { HungBand, Mural, Rules } from '../house/index.ts';
 import { floorDivide, type Length, lengthOf } from '../units/index.ts';
-import { layAxis, onWall, unroll } from './axis.ts';
-import { bottomOf, edgeOver, topOf } from './heights.ts';
+import { layAxis, onAxis, onWall, unroll } from './axis.ts';
+import { chosenLayout } from './chosen-layout.ts';
+import { aboveFloor, bottomOf, edgeOver, topOf } from './heights.ts';
 import { type Stretch, wrapAfter } from './stretch.ts';
 import type { Strip } from './cut-strips.ts';
 import type { StretchLayout } from './strips.ts';
@@ -14,48 +15,65 @@ export interface MuralShortage {
 
 export interface MuralLayout extends StretchLayout {
   readonly shortage: MuralShortage;
+  /** Panels that have no place on the stretch, by number. */
+  readonly leftOut: readonly number[];
+  /** What is cut off its upper and its lower edge. */
+  readonly offTop: Length;
+  readonly offFoot: Length;
 }
 
 /**
- * Sets out a mural centred on one stretch: which of its numbered panels hang where, and what is trimmed of the outer ones.
+ * Sets out a mural on one stretch: which of its numbered panels hang where, and what is trimmed of them.
  *
- * Shapes: positions on the axis and lengths in units; strips are panels, numbered from 1. What a mural is wider than the
- * stretch is cut off in halves at both sides, so outer panels may be trimmed or left out; what it is higher falls away at
- * the bottom with the trims. One that is too small is set out as far as it goes, with by how much it falls short.
+ * Shapes: positions on the axis and lengths in units; strips are panels, numbered from 1. Centred unless the band has a
+ * layout, whose start is where the left edge of the first panel stands; the first panel is 1 unless the band says so.
+ * What is wider than the stretch is cut off, so outer panels may be trimmed or left out. Its upper edge hangs at the
+ * highest place, or where its level line asks; what is higher falls away. One that is too small is set out as far as it
+ * goes, with by how much it falls short.
  * Source: common practice, no source. Example: four panels of 1 m on a wall of 3.40 m lose 30 cm at both sides.
  */
 export function setOutMural(stretch: Stretch, band: HungBand, mural: Mural, rules: Rules): MuralLayout {
   const axis = layAxis(stretch, (wall) => wrapAfter(wall, rules));
   const end = axis.isClosed ? axis.length - axis.walls.at(-1)!.wrap : axis.length;
-  const origin = floorDivide(end - mural.panels * mural.panelWidth.length, 2);
-  const edges = unroll(axis, 0, end).map(({ wall }) => ({ top: edgeOver(topOf(band, wall), wall.length, 0, wall.length), bottom: edgeOver(bottomOf(band, wall), wall.length, 0, wall.length) }));
-  const [highest, lowest] = [Math.max(...edges.map(({ top }) => top.highest)), Math.min(...edges.map(({ bottom }) => bottom.lowest))];
-  const strips = Array.from({ length: mural.panels }, (_, panel): Strip => {
-    const from = Math.max(0, origin + panel * mural.panelWidth.length);
-    const to = Math.min(end, origin + (panel + 1) * mural.panelWidth.length);
-    const parts = from < to ? unroll(axis, from, to) : [];
+  const first = band.firstPanel ?? 1;
+  const width = mural.panelWidth.length;
+  const hung = (mural.panels - first + 1) * width;
+  const layout = chosenLayout(band);
+  const isPlaced = layout !== undefined && stretch.walls.some(({ id }) => id === layout.start.wall);
+  const origin = isPlaced ? onAxis(axis, layout.start) : floorDivide(end - hung, 2);
+  const parts = unroll(axis, 0, end).map(({ wall }) => wall);
+  const highest = Math.max(...parts.map((wall) => edgeOver(topOf(band, wall), wall.length, 0, wall.length).highest));
+  const lowest = Math.min(...parts.map((wall) => edgeOver(bottomOf(band, wall), wall.length, 0, wall.length).lowest));
+  const top = band.levelLine ? aboveFloor(stretch.walls[0]!, band.levelLine.at.length).left + band.levelLine.below.length : highest;
+  const foot = top - mural.panelHeight.length;
+  const strips = Array.from({ length: mural.panels - first + 1 }, (_, index): Strip => {
+    const number = first + index;
+    const [from, to] = [Math.max(0, origin + index * width), Math.min(end, origin + (index + 1) * width)];
     return {
-      number: panel + 1,
+      number,
       from,
       to,
-      cutWidth: lengthOf(to - from),
-      parts: parts.map((part) => ({ wall: part.wall.id, from: lengthOf(part.from - part.shift), to: lengthOf(part.to - part.shift) })),
-      pieces: [{ label: `panel ${panel + 1}`, strip: panel + 1, part: 'full', length: mural.panelHeight.length, phase: lengthOf(0), top: lengthOf(highest), bottom: lengthOf(lowest) }],
+      cutWidth: lengthOf(Math.max(0, to - from)),
+      parts: (from < to ? unroll(axis, from, to) : []).map((part) => ({ wall: part.wall.id, from: lengthOf(part.from - part.shift), to: lengthOf(part.to - part.shift), wrap: lengthOf(0), lean: lengthOf(0) })),
+      pieces: [{ label: `panel ${number}`, strip: number, part: 'full', length: mural.panelHeight.length, phase: lengthOf(0), top: lengthOf(highest), bottom: lengthOf(lowest), upperEdge: lengthOf(top) }],
     };
   }).filter(({ from, to }) => from < to);
-  const start = onWall(axis, Math.max(0, origin));
+  const struck = Math.max(0, origin);
+  const numbers = new Set(strips.map(({ number }) => number));
+  const more = (units: number) => lengthOf(Math.max(0, units));
   return {
     axis,
-    grid: { origin, struck: Math.max(0, origin), from: 0, to: end, lappedEnd: null, lap: 0, direction: 'right' },
-    start,
+    grid: { origin, struck, from: 0, to: end, lappedEnd: null, lap: 0, direction: 'right' },
+    start: onWall(axis, struck),
     kill: null,
     mismatch: null,
+    mismatchUpright: null,
     slivers: 0,
     datum: lengthOf(highest),
     strips,
-    shortage: {
-      width: lengthOf(Math.max(0, end - mural.panels * mural.panelWidth.length)),
-      height: lengthOf(Math.max(0, highest - lowest - mural.panelHeight.length)),
-    },
+    shortage: { width: lengthOf(more(origin) + more(end - (origin + hung))), height: lengthOf(more(highest - top) + more(foot - lowest)) },
+    leftOut: Array.from({ length: mural.panels }, (_, index) => index + 1).filter((number) => !numbers.has(number)),
+    offTop: more(top - highest),
+    offFoot: more(lowest - foot),
   };
 }

@@ -3,14 +3,15 @@ import { laidWidthOf } from '../house/index.ts';
 import { ceilDivide, floorDivide, modulo } from '../units/index.ts';
 import { type Axis, layAxis, onAxis } from './axis.ts';
 import type { ChosenLayout } from './chosen-layout.ts';
+import type { Cover } from './covers.ts';
 import { demandOf, type PieceDemand } from './cut-strips.ts';
 import { placeGrid } from './grid.ts';
-import type { EdgeRange } from './heights.ts';
 import { type KillKind, type KillPoint, killPoints, type Sight } from './kill-points.ts';
+import type { Mismatch } from './mismatch.ts';
 import { countOutsideSeams, countSlivers } from './slivers.ts';
 import { type StartCandidate, startCandidates, type StartKind } from './start-candidates.ts';
 import { type Stretch, wrapAfter } from './stretch.ts';
-import { type Mismatch, mismatchOf, stripSpans } from './strips.ts';
+import { mismatchOf, stripSpans } from './strips.ts';
 
 /** A layout on offer, with what it was judged by. */
 export interface LayoutOption {
@@ -80,7 +81,7 @@ function judgeAll(search: LayoutSearch): readonly JudgedOption[] {
   const origin = anchor ? onAxis(axis, anchor.place) : 0;
   const cycle = covering.dropBy?.denominator ?? 1;
   const judged = new Map<string, JudgedOption>();
-  const known = new Map<string, readonly EdgeRange[]>();
+  const known = new Map<string, readonly Cover[]>();
 
   for (const { layout, kill, startKind } of allLayouts(axis, kills, startCandidates(axis, band, rules, sight), floorDivide(MOST_STRIPS * laidWidth, axis.length))) {
     const grid = placeGrid(axis, laidWidth, layout);

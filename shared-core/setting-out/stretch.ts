@@ -1,4 +1,4 @@
-import { type Band, endsOf, type Room, type Rules } from '../house/index.ts';
+import { type Band, endsOf, type REVEAL_SIDES, type Room, type Rules } from '../house/index.ts';
 import { type CornerKind, goesAllRound, readTurn } from '../survey/index.ts';
 import { type Length, lengthOf } from '../units/index.ts';
 
@@ -26,6 +26,9 @@ export interface StretchOpening {
   readonly to: Length;
   readonly sill: Length;
   readonly head: Length;
+  readonly isEntrance: boolean;
+  /** The sides that are covered as the wall is, and how deep they go. */
+  readonly reveal: ({ readonly depth: Length } & Readonly<Record<(typeof REVEAL_SIDES)[number], boolean>>) | null;
 }
 
 /** The longest connected row of walls that one band covers. */
@@ -79,13 +82,15 @@ function readWall(wall: Room['walls'][number]): StretchWall {
     base: endsOf(wall.base),
     cornerRight: readTurn(wall.turn).kind,
     lean: lengthOf(Math.abs(wall.plumbRight?.length ?? 0)),
-    openings: wall.openings.map(({ id, kind, from, width, sill, height }) => ({
+    openings: wall.openings.map(({ id, kind, entrance, from, width, sill, height, reveal }) => ({
       id,
       kind,
       from: from.length,
-      to: (from.length + width.length) as Length,
+      to: lengthOf(from.length + width.length),
       sill: sill.length,
-      head: (sill.length + height.length) as Length,
+      head: lengthOf(sill.length + height.length),
+      isEntrance: entrance,
+      reveal: reveal ? { depth: reveal.depth.length, left: reveal.sides.includes('left'), right: reveal.sides.includes('right'), head: reveal.sides.includes('head'), sill: reveal.sides.includes('sill') } : null,
     })),
   };
 }

@@ -1,20 +1,13 @@
 import type { HungBand, Rules, Wallcovering } from '../house/index.ts';
 import { laidWidthOf, matchOf } from '../house/index.ts';
 import { ceilDivide, floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
-import { type Axis, layAxis, onWall } from './axis.ts';
+import { type Axis, cornersWithin, layAxis, onWall } from './axis.ts';
 import { chosenLayout, type WallPlace } from './chosen-layout.ts';
 import { cutStrips, dropOf, patternOf, type Strip, type StripSpan } from './cut-strips.ts';
 import { type Grid, placeGrid } from './grid.ts';
+import { type Mismatch, missBy } from './mismatch.ts';
 import { countSlivers } from './slivers.ts';
 import { type Stretch, wrapAfter } from './stretch.ts';
-
-export interface Mismatch {
-  readonly amount: Length;
-  /** Whether the pattern runs past a whole repeat by that much, or stops short of one. */
-  readonly side: 'over' | 'short' | 'none';
-  /** For a drop match, how far apart the two strips stand in height. */
-  readonly vertical: Length;
-}
 
 export interface StretchLayout {
   readonly axis: Axis;
@@ -23,6 +16,8 @@ export interface StretchLayout {
   /** Null in an open stretch. */
   readonly kill: WallPlace | null;
   readonly mismatch: Mismatch | null;
+  /** Where a corner leans: the mismatch at the height where it takes no more than the usual wrap. */
+  readonly mismatchUpright: Mismatch | null;
   readonly slivers: number;
   readonly datum: Length;
   readonly strips: readonly Strip[];
@@ -42,6 +37,7 @@ export function setOutStrips(stretch: Stretch, band: HungBand, covering: Wallcov
   const axis = layAxis(stretch, (wall) => wrapAfter(wall, rules));
   const laidWidth = laidWidthOf(covering);
   const grid = placeGrid(axis, laidWidth, layout);
+  const lean = cornersWithin(axis, grid.from, grid.to).reduce((sum, corner) => sum + Math.max(0, corner.to - corner.from - rules.insideWrap.length), 0);
   const { datum, strips } = cutStrips(axis, stripSpans(grid, laidWidth), band, covering, rules);
   return {
     axis,
@@ -49,6 +45,7 @@ export function setOutStrips(stretch: Stretch, band: HungBand, covering: Wallcov
     start: onWall(axis, grid.struck),
     kill: axis.isClosed ? onWall(axis, grid.from) : null,
     mismatch: axis.isClosed ? mismatchOf(grid, covering) : null,
+    mismatchUpright: axis.isClosed && lean > 0 ? mismatchOf(grid, covering, lean) : null,
     slivers: countSlivers(axis, grid, laidWidth, band, rules),
     datum,
     strips,
@@ -82,22 +79,18 @@ export function stripSpans(grid: Grid, laidWidth: Length): readonly StripSpan[] 
 /**
  * By how much the pattern misses itself where the ends of a closed stretch meet.
  *
- * The ends are thought moved to the nearest whole repeat; what would hang on there and what hangs at the beginning stand
+ * `less` is what leaning corners take of the width at one height and not at another. The ends are thought moved to the nearest whole repeat; what would hang on there and what hangs at the beginning stand
  * apart in height by their drops. Example: nine whole strips of a half-drop of 24 in end 12 in apart, ten end together.
  */
-export function mismatchOf(grid: Grid, covering: Wallcovering): Mismatch {
-  const pattern = patternOf(covering);
+export function mismatchOf(grid: Grid, covering: Wallcovering, less = 0): Mismatch {
   if (matchOf(covering) === 'free') return { amount: lengthOf(0), side: 'none', vertical: lengthOf(0) };
+  const pattern = patternOf(covering);
   const laidWidth = laidWidthOf(covering);
   const across = covering.horizontalRepeat?.length ?? laidWidth;
-  const over = modulo(grid.to - grid.from, across);
-  const amount = lengthOf(Math.min(over, across - over));
-  const isOver = over <= across - over;
+  const end = grid.to - less;
+  const missed = missBy(end - grid.from, across);
   const dropAt = (position: number) => dropOf(pattern.repeat, pattern.drop, floorDivide(position - grid.origin, laidWidth));
-  const apart = modulo(dropAt(grid.to - over + (isOver ? 0 : across)) - dropAt(grid.from), pattern.repeat);
-  return {
-    amount,
-    side: amount === 0 ? 'none' : isOver ? 'over' : 'short',
-    vertical: lengthOf(Math.min(apart, pattern.repeat - apart)),
-  };
+  const moved = missed.side === 'short' ? missed.amount : -missed.amount;
+  const apart = modulo(dropAt(end + moved) - dropAt(grid.from), pattern.repeat);
+  return { ...missed, vertical: lengthOf(Math.min(apart, pattern.repeat - apart)) };
 }

@@ -1,8 +1,8 @@
 import type { House } from '../../shared-core/house/index.ts';
 import { type HousePlan, nameRoom } from '../../shared-core/plan/index.ts';
-import { printMoney } from '../../shared-core/units/index.ts';
+import { printLength, printMoney } from '../../shared-core/units/index.ts';
 
-const HEAD = ['Pattern number', 'Run number', 'Name', 'Supplier', 'Rooms', 'Rolls needed', 'Spare', 'In hand', 'To buy', 'Packs', 'Price', 'Currency', 'Shortfall'];
+const HEAD = ['Pattern number', 'Run number', 'Name', 'Supplier', 'Rooms', 'Rolls needed', 'Spare', 'In hand', 'To buy', 'Packs', 'Price', 'Currency', 'Shortfall', 'Length to buy'];
 
 /**
  * The bulk order as CSV by RFC 4180: CRLF line ends, quotes doubled, one head row.
@@ -27,6 +27,7 @@ export function orderCsv(house: House, plan: HousePlan): string {
       line.price === null ? '' : printMoney(line.price, house.currency),
       house.currency,
       line.shortfall,
+      line.running ? printLength(line.running.toBuy, house.lengths) : '',
     ];
   });
   return [HEAD, ...rows].map((row) => `${row.map(cell).join(',')}\r\n`).join('');

@@ -4,6 +4,8 @@ import { showLength, showMoney } from '../../shared-core/units/index.ts';
 
 /** The plan as plain text for a terminal: rooms, order, what can't be met and what is worth a look. */
 export function planText(house: House, plan: HousePlan): string {
+  const ceilingOf = ({ ceiling }: HousePlan['rooms'][number]) =>
+    ceiling ? [`  ${nameCovering(house, ceiling.covering)} on the ceiling: ${ceiling.strips.length} strips along wall ${ceiling.along}, ${sayUnits(house, ceiling.covering, ceiling.rollsAlone)} alone`] : [];
   const rooms = plan.rooms.flatMap((room) => [
     room.name,
     ...room.bands.map((band) => {
@@ -13,6 +15,7 @@ export function planText(house: House, plan: HousePlan): string {
       const mismatch = first?.mismatch ? `, ${showLength(first.mismatch.amount, house.lengths)} mismatch at the kill point` : '';
       return `  ${nameCovering(house, band.covering)}: ${countStrips(band)} ${what}, ${piecesOf(band).length} pieces, ${sayUnits(house, band.covering, band.rollsAlone)} alone, ${start}${mismatch}`;
     }),
+    ...ceilingOf(room),
   ]);
   return [...rooms, '', orderText(house, plan), ...notes(plan)].join('\n');
 }
@@ -25,7 +28,7 @@ export function orderText(house: House, plan: HousePlan): string {
     const singles = covering && 'singlesPerRoll' in covering && covering.singlesPerRoll > 1 ? ` (= ${line.toBuy * covering.singlesPerRoll} singles)` : '';
     const packs = line.packs.map((pack) => `${pack.count} × ${pack.rolls}`).join(' + ');
     return [
-      `${nameCovering(house, line.covering)}, run ${line.run ?? 'not known yet'}: buy ${sayUnits(house, line.covering, line.toBuy)}${singles}${packs ? ` as ${packs}` : ''}${line.price === null ? '' : `, ${showMoney(line.price, house.currency)}`}`,
+      `${nameCovering(house, line.covering)}, run ${line.run ?? 'not known yet'}: buy ${line.running ? showLength(line.running.toBuy, house.lengths) : sayUnits(house, line.covering, line.toBuy)}${singles}${packs ? ` as ${packs}` : ''}${line.price === null ? '' : `, ${showMoney(line.price, house.currency)}`}`,
       `  for ${line.rooms.map((room) => nameRoom(house, room)).join(', ')}: ${line.rollsNeeded} needed (${line.isProvenMinimum ? 'proved the fewest' : `${line.lowerBound} at least`}; ${line.rollsByRoom} room by room), ${line.spare} spare, ${line.inHand} in hand`,
     ].join('\n');
   });

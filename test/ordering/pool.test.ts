@@ -10,7 +10,7 @@ function goods(facts: Loose) {
   return covering;
 }
 
-const piece = (name: string, length: number, phase = 0): PlacedPiece => ({ room: name, band: 'main', piece: { label: 'A1', strip: 0, part: 'full', length: inches(length), phase: inches(phase), top: inches(length), bottom: inches(0) } });
+const piece = (name: string, length: number, phase = 0): PlacedPiece => ({ room: name, band: 'main', piece: { label: 'A1', strip: 0, part: 'full', length: inches(length), phase: inches(phase), top: inches(length), bottom: inches(0), upperEdge: inches(length) } });
 const fern = (facts: Loose = {}) => goods(wallcovering({ rollLength: '33 ft', repeat: '21 in', ...facts }));
 
 describe('a roll as it is cut', () => {

@@ -18,7 +18,11 @@ describe("the plan of the exchange document's example as JSON", () => {
     // 540 in are 26 repeats of 20 1/2 in and 7 in; a spool surely gives 159 1/2 in, no two of 150 and 124 in.
     expect(plan.rooms[0].bands[1]).toEqual({
       id: 'top', covering: 'ivy', strips: 4, pieces: 4, start: { wall: 'A', at: '0 in' }, kill: { wall: 'A', at: '0 in' }, mismatch: '7 in', rollsAlone: 4,
-      stretches: [{ walls: ['A', 'B', 'C', 'D'], closed: true, start: { wall: 'A', at: '0 in' }, kill: { wall: 'A', at: '0 in' }, mismatch: '7 in' }],
+      stretches: [{
+        walls: ['A', 'B', 'C', 'D'], closed: true, start: { wall: 'A', at: '0 in' }, kill: { wall: 'A', at: '0 in' }, mismatch: '7 in',
+        // At the ceiling: half of 6 3/4 in below it; 148 in are 7 spaces of 2 ft at most, 122 in are 6.
+        marks: [['A', 8], ['B', 7], ['C', 8], ['D', 7]].map(([wall, count]) => ({ wall, from: 'ceiling', distance: '3 3/8 in', count })),
+      }],
     });
     expect(plan.order[1]).toEqual({ covering: 'ivy', patternNumber: 'K-2099', run: null, rooms: ['bed1'], rollsNeeded: 4, provenMinimum: true, lowerBound: 4, rollsByRoom: 4, spare: 1, inHand: 0, toBuy: 5, packs: [{ rolls: 1, count: 5 }], price: '90.00' });
     expect(plan.cuts[1].rolls.flatMap(({ pieces }: Loose) => pieces.map(({ piece, from, length }: Loose) => [piece, from, length])).toSorted()).toEqual([
@@ -35,8 +39,13 @@ describe("the plan of the exchange document's example as JSON", () => {
     }
   });
 
-  test('closes, and has neither problems nor more to say than that a paint is not planned', () => {
-    expect([plan.rooms[0].closingError, plan.problems, plan.warnings.length]).toEqual(['0 in', [], 1]);
+  test('closes, has no problems, and says what its vinyl asks for and that a paint is not planned', () => {
+    expect([plan.rooms[0].closingError, plan.problems]).toEqual(['0 in', []]);
+    expect(plan.warnings.map(({ message }: { readonly message: string }) => message)).toEqual([
+      'Chalk in Front bedroom is recorded but not in the plan: a paint is not set out by this version.',
+      'K-2041 is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.',
+      'The border K-2099 in Front bedroom goes over vinyl: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.',
+    ]);
   });
 });
 

@@ -85,17 +85,12 @@ describe('what runs cannot give', () => {
 describe('what is recorded and not in the plan', () => {
   const said = (document: Loose) => planOf(document).warnings.filter(({ place }) => place === 'coverings').map(({ message }) => message);
 
-  test('goods by the length are not ordered, and not set out', () => {
-    const facts = documentOf({ coverings: [wallcovering({ rollLength: undefined, soldBy: { length: '1 yd', pieceLength: '30 yd' } })], rooms: [room(['100 in'])] });
-    expect(said(facts)).toEqual(['P-1 in Room is recorded but not in the plan: goods sold by the length are not ordered by this version.']);
-    expect(planOf(facts)).toMatchObject({ order: [], rooms: [{ bands: [] }] });
-  });
-
-  test('a ceiling is not set out, whether or not its covering hangs on walls too', () => {
+  test('a ceiling whose walls do not go all the way round, whether or not its covering hangs on walls too', () => {
     const ceiling = (bands: Loose) => documentOf({ coverings: [wallcovering()], rooms: [{ ...room(['100 in']), ...bands, ceiling: { covering: 'paper' } }] });
-    const words = ['P-1 on the ceiling of Room is recorded but not in the plan: ceilings are not set out by this version.'];
+    const words = ['P-1 on the ceiling of Room is recorded but not in the plan: its walls do not go all the way round, so nothing is known of its outline.'];
     expect(said(ceiling({ bands: [] }))).toEqual(words);
     expect(said(ceiling({}))).toEqual(words);
+    expect(planOf(ceiling({})).rooms[0]!.ceiling).toBeNull();
   });
 
   test('a paint is said once a room, on walls and ceiling', () => {
@@ -111,4 +106,40 @@ test('slivers are counted over all stretches of a band, in the word for one or f
   const quick = planHouse(houseOf(documentOf({ coverings: [wallcovering({ repeat: '0 in' })], rooms: [facts] })), 'instant');
   expect(quick.warnings.map(({ message }) => message)).toEqual(['Room has 2 slivers: a seam too near to a corner or an opening. Another start may avoid it.']);
   expect(slivers(['100 in'], ['A'])).toEqual([]);
+});
+
+describe('what goods ask for', () => {
+  const said = (coverings: readonly Loose[], facts: Loose = {}) => planOf(documentOf({ coverings, rooms: [room(['100 in', '90 in', '100 in', '90 in'], facts)] })).warnings.map(({ message }) => message);
+  const ivy = { id: 'ivy', kind: 'border', patternNumber: 'B-1', width: '6 in', rollLength: '15 ft' };
+  const bands = [{ id: 'main', covering: 'paper', walls: ['A', 'B', 'C', 'D'] }, { id: 'top', covering: 'ivy', walls: ['A'], from: '90 in' }];
+
+  test('vinyl lapped in corners, and a border over it', () => {
+    expect(said([wallcovering({ material: 'Expanded vinyl' }), ivy], { bands })).toEqual([
+      'P-1 is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.',
+      'The border B-1 in Room goes over vinyl: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.',
+    ]);
+    expect(said([wallcovering({ material: 'vinyl' })], { bands: [{ ...bands[0], walls: ['A'] }] })).toEqual([]);
+  });
+
+  test('a border over new paper waits until that is dry', () => {
+    expect(said([wallcovering(), ivy], { bands })).toEqual(['The border B-1 in Room goes over new paper: hang it only once that is dry.']);
+    expect(said([wallcovering(), ivy], { bands: [bands[1]] })).toEqual([]);
+  });
+
+  test('every other strip upside down', () => {
+    expect(said([wallcovering({ match: 'free', reverseAlternate: true })])).toEqual(['P-1 is hung with every other strip upside down; the cut list marks them.']);
+  });
+
+  test('a border that furniture hides, and one level under a ceiling that is not', () => {
+    const furniture = [{ id: 'bed', name: 'headboard', wall: 'A', from: '10 in', width: '60 in', height: '92 in' }];
+    expect(said([ivy], { bands: [bands[1]], furniture })).toEqual(['The border B-1 in Room does not clear the headboard on wall A: 2 in of it would be hidden. Hang it higher or lower.']);
+    const sloped = room(['100 in', '90 in', '100 in', '90 in'], { bands: [{ ...bands[1], from: '80 in', level: true }] }, [{ height: ['96 in', '93 in'] }]);
+    expect(planOf(documentOf({ coverings: [ivy], rooms: [sloped] })).warnings.map(({ message }) => message)).toEqual(['The border B-1 in Room is level and the ceiling is not: up to 3 in on wall A shows over it. Along the ceiling it would show nothing.']);
+  });
+
+  test('a ceiling whose last strip is a sliver', () => {
+    // 101 in from strips of 20 in leave 1 in.
+    const facts = room(['100 in', '101 in', '100 in', '101 in'], { bands: [], ceiling: { covering: 'paper', along: 'A' } });
+    expect(planOf(documentOf({ coverings: [wallcovering()], rooms: [facts] })).warnings.map(({ message }) => message)).toEqual(['The last strip of the ceiling of Room is a sliver. Running the strips along another wall may avoid it.']);
+  });
 });

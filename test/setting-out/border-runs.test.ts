@@ -31,7 +31,7 @@ const door = (facts: Loose = {}) => ({ openings: [{ id: 'door', kind: 'door', fr
 describe('a border at the height of a dado', () => {
   test('round a room with a door stops at its sides, the pattern counted on across it', () => {
     // Runs begin at 0, 65, 100, 200 and 300 in, each less an inch, in a repeat of 20 in.
-    expect(cuts(one(square({}, [door()])))).toEqual([
+    expect(cuts(one(square({ layout: { start: { wall: 'A', at: '0 in' } } }, [door()])))).toEqual([
       ['A1', 37, 19],
       ['A2', 37, 4],
       ['B1', 102, 19],
@@ -55,7 +55,17 @@ describe('a border at the height of a dado', () => {
     const layout = one(square({ layout: { start: { wall: 'A', at: '65 in' } } }, [door()]));
     expect(runs(layout)).toEqual([[65, 100], [100, 200], [200, 300], [300, 400], [400, 435]]);
     expect(cuts(layout)[0]).toEqual(['A1', 37, 19]);
-    expect(layout.kill).toEqual({ wall: 'A', at: inches(65) });
+    // The ends come to the sides of the door and never meet.
+    expect([layout.kill, layout.mismatch]).toEqual([null, null]);
+    expect(cuts(one(square({}, [door()])))).toEqual(cuts(layout));
+  });
+
+  test('that nobody began elsewhere begins at the entrance, not at another door', () => {
+    const [first, second] = [door({ id: 'cupboard' }), door({ entrance: true, from: '10 in' })];
+    expect(one(square({}, [first, {}, second])).start).toEqual({ wall: 'C', at: inches(40) });
+    expect(one(square({}, [first, {}, door({ from: '10 in' })])).start).toEqual({ wall: 'A', at: inches(65) });
+    // Over the door it meets itself, so it begins in the corner.
+    expect(one(square({ from: '85 in', to: '91 in' }, [first]))).toMatchObject({ start: { wall: 'A', at: 0 }, kill: { wall: 'A', at: 0 } });
   });
 
   test('goes past an opening that leaves some of its height', () => {
@@ -120,9 +130,9 @@ describe('the heights of a border', () => {
 
 test('marks stand half the width below the top edge, one more than there are gaps of 2 ft at most', () => {
   const marks = (length: string, width = '6 in') => one(room([length], { bands: [{ id: 'dado', covering: 'paper', walls: ['A'], ...DADO }] }), { width }).marks;
-  expect(marks('96 in')).toEqual([{ wall: 'A', height: inches(33), count: 5 }]);
-  expect(marks('97 in')).toEqual([{ wall: 'A', height: inches(33), count: 6 }]);
-  expect(marks('20 in', '5 in')).toEqual([{ wall: 'A', height: inches(33.5), count: 2 }]);
+  expect(marks('96 in')).toEqual([{ wall: 'A', from: 'floor', distance: inches(33), count: 5 }]);
+  expect(marks('97 in')).toEqual([{ wall: 'A', from: 'floor', distance: inches(33), count: 6 }]);
+  expect(marks('20 in', '5 in')).toEqual([{ wall: 'A', from: 'floor', distance: inches(33.5), count: 2 }]);
 });
 
 describe('whatever room a border goes round', () => {

@@ -1,0 +1,160 @@
+import { type Covering, type House, matchOf, nameCovering, type Room } from '../house/index.ts';
+import { type CoveringOrder, findRuns, isInSequence, isRollGoods, longestPiece, type OrderLine, type PlacedPiece, type RollGoods, type RunStock } from '../ordering/index.ts';
+import { CLOSING_ERROR_WORTH_A_LOOK } from '../survey/index.ts';
+import { type Length, showLength } from '../units/index.ts';
+import type { BandPlan, Remark, RoomPlan } from './house-plan.ts';
+import { sayUnits } from './say-units.ts';
+
+type Order = CoveringOrder & { readonly covering: Covering };
+
+/** What cannot be met, in words. */
+export function findProblems(house: House, rooms: readonly RoomPlan[], orders: readonly Order[]): readonly Remark[] {
+  return [
+    ...orders.flatMap(({ covering, impossible }) => (isRollGoods(covering) ? impossible.map((placed) => pieceTooLong(placed, covering, house)) : [])),
+    ...rooms.flatMap((room) => muralsTooSmall(room, house)),
+    ...orders.flatMap(({ lines, runs }) => lines.filter(({ shortfall }) => shortfall > 0).map((line) => noRunFor(line, runs, house))),
+  ];
+}
+
+/** What is worth a look, in words. */
+export function findWarnings(house: House, coverings: ReadonlyMap<string, Covering>, rooms: readonly RoomPlan[], order: readonly OrderLine[]): readonly Remark[] {
+  return [
+    ...house.rooms.flatMap((room, index) => roomWarnings(room, rooms[index]!, coverings, house)),
+    ...rooms.flatMap((room) => [...sliverWarnings(room), ...borderWarnings(room, house)]),
+    ...hangingNotes(house, coverings, rooms),
+    ...order.filter(({ spareLacking }) => spareLacking > 0).map((line) => ({
+      place: 'order' as const,
+      room: null,
+      message: `Run ${line.run} of ${nameCovering(house, line.covering)} has no rolls left for ${line.spareLacking} of the spare.`,
+    })),
+    ...deliveryWarnings(house),
+  ];
+}
+
+function muralsTooSmall(room: RoomPlan, house: House): readonly Remark[] {
+  return room.bands.flatMap((band) =>
+    band.stretches.flatMap((stretch) => {
+      const shortage = 'shortage' in stretch ? stretch.shortage : null;
+      if (!shortage || (shortage.width === 0 && shortage.height === 0)) return [];
+      const by = [shortage.width > 0 && `${showLength(shortage.width, house.lengths)} too narrow`, shortage.height > 0 && `${showLength(shortage.height, house.lengths)} too low`].filter(Boolean).join(' and ');
+      return [{ place: 'coverings' as const, room: room.id, message: `The mural ${nameCovering(house, band.covering)} is ${by} for wall ${stretch.axis.walls.map(({ wall }) => wall.id).join(', ')} of ${room.name}. Choose a larger one, or hang it on less.` }];
+    }),
+  );
+}
+
+function pieceTooLong({ room, piece }: PlacedPiece, covering: RollGoods, house: House): Remark {
+  const show = (length: Length) => showLength(length, house.lengths);
+  const given = longestPiece(covering, piece.phase);
+  const where = given < longestPiece(covering) ? ' from where its pattern begins' : '';
+  return {
+    place: 'coverings',
+    room,
+    message: `Piece ${piece.label} in ${nameRoom(house, room)} is ${show(piece.length)} long; a roll of ${nameCovering(house, covering.id)} surely gives ${show(given)}${where}. It can't be cut in one piece.`,
+  };
+}
+
+function noRunFor(line: OrderLine, sold: readonly RunStock[], house: House): Remark {
+  const offers = new Map(findRuns(house, line.covering).map(({ run, offered }) => [run, offered]));
+  const runs = sold.map(({ run, inHand, offered }) => `run ${run} has ${inHand + offered}${offered < offers.get(run)! ? ' as it is sold' : ''}`);
+  const rooms = line.rooms.map((room) => nameRoom(house, room)).join(', ');
+  return {
+    place: 'order',
+    room: line.rooms[0] ?? null,
+    message: `No run of ${nameCovering(house, line.covering)} can hang ${rooms}: ${line.rollsNeeded} ${line.rollsNeeded === 1 ? 'roll' : 'rolls'} of one run wanted, ${runs.join(', ')} before the other rooms. Ask for ${line.rollsNeeded} of one run.`,
+  };
+}
+
+function roomWarnings(room: Room, plan: RoomPlan, coverings: ReadonlyMap<string, Covering>, house: House): readonly Remark[] {
+  const warnings: Remark[] = [];
+  const { outline } = plan;
+  if (outline.isClosed && outline.closingError > CLOSING_ERROR_WORTH_A_LOOK) {
+    warnings.push({ place: 'survey', room: room.id, message: `The walls of ${room.name} miss each other by ${showLength(outline.closingError, house.lengths)} where the last meets the first. Measure again, or leave it if the room is out of square.` });
+  }
+  for (const wall of room.walls) {
+    if (wall.plumbRight && Math.abs(wall.plumbRight.length) > house.rules.insideWrap.length) {
+      warnings.push({ place: 'survey', room: room.id, message: `The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}: the plan wraps the strip by that much there. Widths beside it and the mismatch may come out smaller by as much; measure it at top, middle and bottom.` });
+    }
+  }
+  const notInPlan = (id: string, where: string, reason: string): Remark => ({ place: 'coverings', room: room.id, message: `${nameCovering(house, id)} ${where} ${room.name} is recorded but not in the plan: ${reason}.` });
+  const paints = new Set([...room.bands.map((band) => band.covering), ...(room.ceiling ? [room.ceiling.covering] : [])].filter((id) => coverings.get(id)?.kind === 'paint'));
+  warnings.push(...[...paints].map((id) => notInPlan(id, 'in', 'a paint is not set out by this version')));
+  if (room.ceiling && !paints.has(room.ceiling.covering) && plan.ceiling === null) {
+    warnings.push(notInPlan(room.ceiling.covering, 'on the ceiling of', 'its walls do not go all the way round, so nothing is known of its outline'));
+  }
+  return warnings;
+}
+
+function sliverWarnings(room: RoomPlan): readonly Remark[] {
+  const onWalls = room.bands.map((band) => (band.kind === 'strips' ? band.stretches.reduce((sum, { slivers }) => sum + slivers, 0) : 0));
+  return [
+    ...onWalls.filter((slivers) => slivers > 0).map((slivers) => ({ place: 'set-out' as const, room: room.id, message: `${room.name} has ${slivers} ${slivers === 1 ? 'sliver' : 'slivers'}: a seam too near to a corner or an opening. Another start may avoid it.` })),
+    ...(room.ceiling && room.ceiling.slivers > 0 ? [{ place: 'set-out' as const, room: room.id, message: `The last strip of the ceiling of ${room.name} is a sliver. Running the strips along another wall may avoid it.` }] : []),
+  ];
+}
+
+function borderWarnings(room: RoomPlan, house: House): readonly Remark[] {
+  const show = (length: Length) => showLength(length, house.lengths);
+  return room.bands.flatMap((band) => {
+    if (band.kind !== 'lengths') return [];
+    const name = nameCovering(house, band.covering);
+    const tapers = band.stretches.flatMap((stretch) => stretch.tapers.map(({ wall, most }) => `${show(most)} on wall ${wall}`));
+    return [
+      ...band.clashes.map(({ wall, name: thing, by }): Remark => ({ place: 'set-out', room: room.id, message: `The border ${name} in ${room.name} does not clear the ${thing} on wall ${wall}: ${show(by)} of it would be hidden. Hang it higher or lower.` })),
+      ...(tapers.length > 0 ? [{ place: 'set-out' as const, room: room.id, message: `The border ${name} in ${room.name} is level and the ceiling is not: up to ${tapers.join(', ')} shows over it. Along the ceiling it would show nothing.` }] : []),
+    ];
+  });
+}
+
+/** What the goods themselves ask for when they are hung. */
+function hangingNotes(house: House, coverings: ReadonlyMap<string, Covering>, rooms: readonly RoomPlan[]): readonly Remark[] {
+  const isVinyl = (id: string) => coverings.get(id)?.material?.toLowerCase().includes('vinyl') ?? false;
+  const hung = new Set(rooms.flatMap((room) => [...room.bands.map(({ covering }) => covering), ...(room.ceiling ? [room.ceiling.covering] : [])]));
+  const of = (ids: Iterable<string>, says: (name: string, covering: Covering) => string | null): readonly Remark[] =>
+    [...ids].flatMap((id) => {
+      const covering = coverings.get(id);
+      const message = covering && says(nameCovering(house, id), covering);
+      return message ? [{ place: 'coverings' as const, room: null, message }] : [];
+    });
+  return [
+    ...of(hung, (name, covering) => (isInSequence(covering) ? `${name} is cut in the sequence of its rolls: hang the strips as they are numbered, the rolls in their order. Seams and steps of shade will show.` : null)),
+    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.reverseAlternate && matchOf(covering) === 'free' ? `${name} is hung with every other strip upside down; the cut list marks them.` : null)),
+    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && isVinyl(covering.id) && laps(rooms, covering.id) ? `${name} is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.` : null)),
+    ...rooms.flatMap((room) => borderNotes(room, house, isVinyl)),
+  ];
+}
+
+/** Whether strips of a covering are lapped in a corner somewhere. */
+function laps(rooms: readonly RoomPlan[], covering: string): boolean {
+  const isLapped = (band: BandPlan) => band.kind === 'strips' && band.stretches.some(({ strips, grid }) => grid.lap > 0 || strips.some(({ parts }) => parts.some(({ wrap }) => wrap > 0)));
+  return rooms.some(({ bands }) => bands.some((band) => band.covering === covering && isLapped(band)));
+}
+
+/** A border over paper waits until that is dry; over vinyl it wants its own adhesive. */
+function borderNotes(room: RoomPlan, house: House, isVinyl: (covering: string) => boolean): readonly Remark[] {
+  const { bands = [] } = house.rooms.find(({ id }) => id === room.id) ?? {};
+  const under = bands.filter((band) => room.bands.some(({ id, kind }) => id === band.id && kind === 'strips'));
+  return bands.flatMap((band) => {
+    if (!room.bands.some(({ id, kind }) => id === band.id && kind === 'lengths') || house.coverings.find(({ id }) => id === band.covering)?.kind !== 'border') return [];
+    const beneath = under.filter(({ walls }) => walls.some((wall) => band.walls.includes(wall)));
+    if (beneath.length === 0) return [];
+    const name = nameCovering(house, band.covering);
+    const message = beneath.some(({ covering }) => isVinyl(covering))
+      ? `The border ${name} in ${room.name} goes over vinyl: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.`
+      : `The border ${name} in ${room.name} goes over new paper: hang it only once that is dry.`;
+    return [{ place: 'coverings' as const, room: room.id, message }];
+  });
+}
+
+function deliveryWarnings(house: House): readonly Remark[] {
+  return house.deliveries.flatMap((delivery) => {
+    const ordered = house.coverings.find(({ id }) => id === delivery.covering)?.patternNumber;
+    return ordered === undefined || ordered === delivery.patternNumber
+      ? []
+      : [{ place: 'order', room: null, message: `${sayUnits(house, delivery.covering, delivery.rolls)} labelled ${delivery.patternNumber}, run ${delivery.run}, came for pattern ${ordered}; not counted as in hand.` }];
+  });
+}
+
+/** A room as it is called; what hangs in no room that is there is called by its id. */
+export function nameRoom(house: House, id: string): string {
+  return house.rooms.find((room) => room.id === id)?.name ?? id;
+}
