@@ -12,7 +12,7 @@ export function sayLayout(option: LayoutOption, style: LengthStyle): readonly st
     `${option.rolls} ${option.rolls === 1 ? 'roll' : 'rolls'}.`,
     ...(option.killKind ? [`The ends meet ${sayKill(option)}${sayMismatch(option, style)}.`] : []),
     option.slivers === 0 ? 'No slivers.' : `${option.slivers} ${option.slivers === 1 ? 'sliver' : 'slivers'}${option.outsideSeams > 0 ? `, ${option.outsideSeams} at an outside corner` : ''}.`,
-    sayStart(option),
+    sayStart(option, style),
   ];
 }
 
@@ -27,7 +27,7 @@ function sayMismatch({ mismatch }: LayoutOption, style: LengthStyle): string {
   return `, ${showLength(mismatch.amount, style)} ${mismatch.side}${mismatch.vertical > 0 ? ` and ${showLength(mismatch.vertical, style)} apart in height` : ''}`;
 }
 
-function sayStart({ startKind, layout }: LayoutOption): string {
+function sayStart({ startKind, layout }: LayoutOption, style: LengthStyle): string {
   const { wall } = layout.start;
   switch (startKind) {
     case 'kill':
@@ -38,6 +38,8 @@ function sayStart({ startKind, layout }: LayoutOption): string {
       return `A seam is centred on wall ${wall}.`;
     case 'corner':
       return `Struck at a corner of wall ${wall}.`;
+    case 'clear':
+      return `Struck ${showLength(layout.start.at, style)} from the left of wall ${wall}, which keeps seams clear of corners and openings.`;
     case 'opening':
       return `Struck at the side of an opening on wall ${wall}.`;
   }

@@ -100,41 +100,7 @@ function stripPart(axis: Axis, { wall, from, to, shift }: AxisPart, end: number,
   return { wall: wall.id, from: lengthOf(from - shift), to: lengthOf(to - shift), wrap: lengthOf(wrap), lean: lengthOf(Math.max(0, wrap - rules.insideWrap.length)) };
 }
 
-/** So many pieces of one length at one phase. */
-export interface PieceDemand {
-  readonly length: Length;
-  readonly phase: Length;
-  readonly count: number;
-}
-
-/**
- * What strips take, counted by length and phase, without setting them out.
- *
- * Shapes: `known` remembers what full strips cover by where they stand on the axis, for layouts that share seams.
- * Example: 27 strips of 8' 4" that all begin alike are one demand of 27.
- */
-export function demandOf(axis: Axis, spans: readonly StripSpan[], band: HungBand, covering: Wallcovering, rules: Rules, known: Map<string, readonly Cover[]>): readonly PieceDemand[] {
-  const pattern = patternOn(axis, band, covering, rules);
-  const counts = new Map<number, PieceDemand & { count: number }>();
-  for (const { number, from, to } of spans) {
-    const place = `${axis.isClosed ? modulo(from, axis.length) : from} ${to - from}`;
-    const covers = known.get(place) ?? coversOf(partsOf(axis, from, to), band);
-    known.set(place, covers);
-    for (const cover of covers) {
-      const { length, phase } = cutOf(pattern, number, cover);
-      const key = length * MOST_PHASES + phase;
-      const before = counts.get(key);
-      if (before) before.count += 1;
-      else counts.set(key, { length, phase, count: 1 });
-    }
-  }
-  return [...counts.values()];
-}
-
-/** A repeat is no longer than a wall, 100 m; a piece no longer than 100 m and its trims. */
-const MOST_PHASES = 2 ** 25;
-
-function cutOf(pattern: Pattern, strip: number, cover: Cover): { readonly length: Length; readonly phase: Length } {
+export function cutOf(pattern: Pattern, strip: number, cover: Cover): { readonly length: Length; readonly phase: Length } {
   const { lowest, highest, over, under } = cover;
   return { length: lengthOf(highest - lowest + over + under + 2 * pattern.trim), phase: phaseOf(pattern, strip, upperEdgeOf(pattern, cover)) };
 }
@@ -143,7 +109,7 @@ function upperEdgeOf(pattern: Pattern, { highest, over }: Cover): Length {
   return lengthOf(highest + over + pattern.trim);
 }
 
-function patternOn(axis: Axis, band: HungBand, covering: Wallcovering, rules: Rules): Pattern {
+export function patternOn(axis: Axis, band: HungBand, covering: Wallcovering, rules: Rules): Pattern {
   const datum = band.datum?.length ?? lengthOf(Math.max(...axis.walls.map(({ wall }) => Math.max(topOf(band, wall).left, topOf(band, wall).right))));
   return { datum, position: band.position.length, trim: rules.trim.length, ...patternOf(covering) };
 }
@@ -180,7 +146,7 @@ function phaseOf(pattern: Pattern, strip: number, topEdge: number): Length {
 }
 
 /** A strip that only turns a lap in its corner stands on neither wall; it is cut for the one beside it. */
-function partsOf(axis: Axis, from: number, to: number): readonly AxisPart[] {
+export function partsOf(axis: Axis, from: number, to: number): readonly AxisPart[] {
   const parts = unroll(axis, from, to);
   const widestWrap = Math.max(...axis.walls.map(({ wrap }) => wrap));
   return parts.length > 0 ? parts : unroll(axis, from - widestWrap - 1, to + widestWrap + 1).slice(0, 1);

@@ -56,13 +56,15 @@ function isAtRightEnd(axis: Axis, place: WallPlace): boolean {
   return place.wall === last.id && place.at === last.length;
 }
 
-function edgeShift(edge: 'left' | 'centre' | 'right', laidWidth: Length): number {
+/** How far strip 0's left edge stands left of a line struck at one of its edges or its middle. */
+export function edgeShift(edge: 'left' | 'centre' | 'right', laidWidth: Length): number {
   if (edge === 'left') return 0;
   return edge === 'right' ? laidWidth : floorDivide(laidWidth, 2);
 }
 
 /** A place that strip 0 covers beside the line struck; a line struck in a corner's wrap is hung from the corner's end. */
-function hungBeside(axis: Axis, struck: number, edge: 'left' | 'centre' | 'right'): number {
+export function hungBeside(axis: Axis, struck: number, edge: 'left' | 'centre' | 'right'): number {
+  if (!axis.isClosed) return struck;
   const corner = insideCornerAt(axis, struck);
   return edge === 'right' ? (corner?.from ?? struck) - 1 : (corner?.to ?? struck);
 }

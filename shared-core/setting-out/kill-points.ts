@@ -51,11 +51,11 @@ export function killPoints(axis: Axis, band: HungBand, sight: Sight): readonly K
     const kind = isEntrance ? 'entrance-corner' : 'corner';
     const besideFocal = wall.id === sight.focalWall || before.id === sight.focalWall;
     const corner: KillPoint = { place: { wall: wall.id, at: lengthOf(0) }, kind, exposure: EXPOSURE[kind] * (besideFocal ? BESIDE_FOCAL_WALL : 1) };
-    return [...(before.cornerRight === 'inside' ? [corner] : []), ...openingEdges(wall, band, sight)];
+    return [...(before.cornerRight === 'inside' ? [corner] : []), ...openingEdges(wall, before, band, sight)];
   });
 }
 
-function openingEdges(wall: StretchWall, band: HungBand, sight: Sight): readonly KillPoint[] {
+function openingEdges(wall: StretchWall, before: StretchWall, band: HungBand, sight: Sight): readonly KillPoint[] {
   const { bottom, top } = bandOn(band, wall);
   return wall.openings
     .filter((opening) => interrupts(opening, band, wall))
@@ -64,7 +64,7 @@ function openingEdges(wall: StretchWall, band: HungBand, sight: Sight): readonly
       const shown = (100 * (top - bottom - open)) / (top - bottom);
       const exposure = Math.ceil((EXPOSURE['over-opening'] * shown) / 100) * (wall.id === sight.focalWall ? ON_FOCAL_WALL : 1);
       return [opening.from, opening.to]
-        .filter((at) => at > 0 && at < wall.length)
+        .filter((at) => (at > 0 || before.cornerRight === 'straight') && (at < wall.length || wall.cornerRight === 'straight'))
         .map((at) => ({ place: { wall: wall.id, at }, kind: 'over-opening' as const, exposure }));
     });
 }

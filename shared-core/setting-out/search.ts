@@ -1,17 +1,16 @@
 import type { HungBand, Rules, Wallcovering } from '../house/index.ts';
-import { laidWidthOf } from '../house/index.ts';
-import { ceilDivide, floorDivide, modulo } from '../units/index.ts';
-import { type Axis, layAxis, onAxis } from './axis.ts';
+import { laidWidthOf, matchOf } from '../house/index.ts';
+import { ceilDivide, modulo } from '../units/index.ts';
+import { layAxis, onAxis } from './axis.ts';
 import type { ChosenLayout } from './chosen-layout.ts';
-import type { Cover } from './covers.ts';
-import { demandOf, type PieceDemand } from './cut-strips.ts';
-import { placeGrid } from './grid.ts';
-import { type KillKind, type KillPoint, killPoints, type Sight } from './kill-points.ts';
+import { type Demand, demandCounter, type PieceDemand } from './demand.ts';
+import { type KillKind, killPoints, type Sight } from './kill-points.ts';
 import type { Mismatch } from './mismatch.ts';
-import { countOutsideSeams, countSlivers } from './slivers.ts';
-import { type StartCandidate, startCandidates, type StartKind } from './start-candidates.ts';
+import { type SliverCount, sliverCounter } from './slivers.ts';
+import { startCandidates, type StartKind } from './start-candidates.ts';
 import { type Stretch, wrapAfter } from './stretch.ts';
 import { mismatchOf, stripSpans } from './strips.ts';
+import { endsOfLayouts, layoutsBetween, type TriedStart } from './tried-layouts.ts';
 
 /** A layout on offer, with what it was judged by. */
 export interface LayoutOption {
@@ -45,113 +44,100 @@ const MOST_STRIPS = 400_000;
 /**
  * The best layouts of a stretch that differ in kind, the best of all first.
  *
- * Every kill point is tried with every candidate start and both directions; they are judged by rolls, then visible
+ * Every kill point is tried with every start that can differ from another; they are judged by rolls, then visible
  * mismatch, then slivers, then seams at outside corners, then strips. Ties go by geometry (the better hidden kill point,
  * the entrance's corner, the longer wall, the way round from there), never by the order in which walls were typed.
  * Example: in the worked room of 12' 4" by 10' 2" with its door on A, the ends meet at the door's side, 7 1/2 in over.
  */
 export function searchLayouts(search: LayoutSearch): readonly LayoutOption[] {
-  const ranked = judgeAll(search).toSorted((one, other) => compareOptions(one, other));
-  const [best] = ranked;
-  if (!best) return [];
-  const chosen: JudgedOption[] = [];
-  const kinds = new Set<string>();
-  for (const option of ranked) {
-    const kind = `${option.killKind} ${option.startKind}`;
-    if (kinds.has(kind) || option.rolls > best.rolls + 1) continue;
-    kinds.add(kind);
-    chosen.push(option);
-    if (chosen.length === MOST_OPTIONS) break;
-  }
-  return chosen.map(({ tie: _tie, ...option }) => option);
+  const kinds = [...bestOfKinds(search).values()].sort(compareJudged);
+  const best = kinds[0];
+  return best ? kinds.filter(({ rolls }) => rolls <= best.rolls + 1).slice(0, MOST_OPTIONS).map(optionOf) : [];
 }
 
-interface JudgedOption extends LayoutOption {
+/** What a layout is judged by; what only decides between equals is counted when it is asked for. */
+interface Judged extends Omit<LayoutOption, keyof SliverCount> {
+  readonly seams: () => SliverCount;
   /** By geometry alone, the lesser the better. */
-  readonly tie: readonly number[];
+  readonly tie: () => readonly number[];
 }
 
-function judgeAll(search: LayoutSearch): readonly JudgedOption[] {
+function optionOf({ seams, tie: _tie, ...option }: Judged): LayoutOption {
+  return { ...option, ...seams() };
+}
+
+/** The best layout of each kind: what hides its ends, and why its line is struck there. */
+function bestOfKinds(search: LayoutSearch): ReadonlyMap<string, Judged> {
   const { stretch, band, covering, rules, sight } = search;
   const axis = layAxis(stretch, (wall) => wrapAfter(wall, rules));
   const laidWidth = laidWidthOf(covering);
   const kills = killPoints(axis, band, sight);
+  const demandOf = demandCounter(axis, band, covering, rules);
   const rolls = rememberRolls(search.countRolls);
   const anchor = kills.find(({ kind }) => kind === 'entrance-corner');
-  const origin = anchor ? onAxis(axis, anchor.place) : 0;
-  const cycle = covering.dropBy?.denominator ?? 1;
-  const judged = new Map<string, JudgedOption>();
-  const known = new Map<string, readonly Cover[]>();
+  const around = (position: number) => (axis.isClosed ? modulo(position - (anchor ? onAxis(axis, anchor.place) : 0), axis.length) : position);
+  const compare = (one: TriedStart, other: TriedStart) => START_ORDER.indexOf(one.kind) - START_ORDER.indexOf(other.kind) || around(one.struck) - around(other.struck);
+  const cycle = matchOf(covering) === 'drop' ? (covering.dropBy?.denominator ?? 1) : 1;
+  const tried = { axis, laidWidth, starts: startCandidates(axis, band, rules, sight), cycle, sliver: rules.sliver.length, compare };
+  const best = new Map<string, Judged>();
+  let cut = 0;
 
-  for (const { layout, kill, startKind } of allLayouts(axis, kills, startCandidates(axis, band, rules, sight), floorDivide(MOST_STRIPS * laidWidth, axis.length))) {
-    const grid = placeGrid(axis, laidWidth, layout);
-    // Starts that put the same seams in the same places differ only in where the hanging begins.
-    const first = floorDivide(grid.from - grid.origin, laidWidth);
-    const key = `${grid.from} ${grid.lappedEnd} ${modulo(grid.origin - grid.from, laidWidth)} ${modulo(first, cycle)}`;
-    const wall = axis.walls.find((one) => one.wall.id === (kill?.place ?? layout.start).wall)!.wall;
-    const around = (position: number) => (axis.isClosed ? modulo(position - origin, axis.length) : position);
-    const tie = [kill?.exposure ?? 0, START_ORDER.indexOf(startKind), layout.direction === 'left' ? 1 : 0, -wall.length, around(grid.from), around(grid.struck)];
-    const before = judged.get(key);
-    if (before) {
-      if (compareInTurn(tie, before.tie) < 0) judged.set(key, { ...before, layout, startKind, tie });
-      continue;
+  for (const ends of endsOfLayouts(axis, laidWidth, kills)) {
+    const { kill } = ends;
+    const countSeams = sliverCounter(axis, ends.grid, laidWidth, band, rules);
+    const mismatch = axis.isClosed ? mismatchOf(ends.grid, covering) : null;
+    const visibleMismatch = mismatch && kill ? ceilDivide(mismatch.amount * kill.exposure, 100) : 0;
+    for (const { layout, startKind, grid } of layoutsBetween(ends, tried)) {
+      const spans = stripSpans(grid, laidWidth);
+      cut += spans.length;
+      if (cut > MOST_STRIPS && best.size > 0) return best;
+      const judged: Judged = {
+        layout,
+        rolls: rolls(demandOf(spans)),
+        mismatch: mismatch && mismatchOf(grid, covering),
+        visibleMismatch,
+        seams: once(() => countSeams(grid.origin - grid.from + ends.grid.from)),
+        strips: spans.length,
+        killKind: kill?.kind ?? null,
+        startKind,
+        tie: once(() => {
+          const wall = axis.walls.find((one) => one.wall.id === (kill?.place ?? layout.start).wall)!.wall;
+          return [kill?.exposure ?? 0, START_ORDER.indexOf(startKind), layout.direction === 'left' ? 1 : 0, -wall.length, around(grid.from), around(grid.struck)];
+        }),
+      };
+      const kind = `${judged.killKind} ${startKind}`;
+      const before = best.get(kind);
+      if (!before || compareJudged(judged, before) < 0) best.set(kind, judged);
     }
-    const spans = stripSpans(grid, laidWidth);
-    const mismatch = axis.isClosed ? mismatchOf(grid, covering) : null;
-    judged.set(key, {
-      layout,
-      rolls: rolls(demandOf(axis, spans, band, covering, rules, known)),
-      mismatch,
-      visibleMismatch: mismatch && kill ? ceilDivide(mismatch.amount * kill.exposure, 100) : 0,
-      slivers: countSlivers(axis, grid, laidWidth, band, rules),
-      outsideSeams: countOutsideSeams(axis, grid, laidWidth, rules),
-      strips: spans.length,
-      killKind: kill?.kind ?? null,
-      startKind,
-      tie,
-    });
   }
-  return [...judged.values()];
+  return best;
 }
 
-interface TriedLayout {
-  readonly layout: ChosenLayout;
-  readonly kill: KillPoint | null;
-  readonly startKind: StartKind;
+const START_ORDER: readonly StartKind[] = ['kill', 'strip-centred', 'seam-centred', 'corner', 'opening', 'clear'];
+
+function compareJudged(one: Judged, other: Judged): number {
+  return (
+    one.rolls - other.rolls ||
+    one.visibleMismatch - other.visibleMismatch ||
+    one.seams().slivers - other.seams().slivers ||
+    one.seams().outsideSeams - other.seams().outsideSeams ||
+    one.strips - other.strips ||
+    one.tie().reduce((found, value, index) => found || value - other.tie()[index]!, 0)
+  );
 }
 
-function allLayouts(axis: Axis, kills: readonly KillPoint[], starts: readonly StartCandidate[], most: number): readonly TriedLayout[] {
-  if (!axis.isClosed) {
-    return starts.slice(0, Math.max(1, most)).map(({ place, edge, kind }) => ({ layout: { start: place, edge, direction: 'right', kill: 'start' }, kill: null, startKind: kind }));
-  }
-  const layouts = kills.toSorted((one, other) => one.exposure - other.exposure).flatMap((kill): readonly TriedLayout[] => [
-    { layout: { start: kill.place, edge: 'left', direction: 'right', kill: 'start' }, kill, startKind: 'kill' },
-    { layout: { start: kill.place, edge: 'right', direction: 'left', kill: 'start' }, kill, startKind: 'kill' },
-    ...starts.map(({ place, edge, kind }): TriedLayout => ({ layout: { start: place, edge, direction: 'both', kill: kill.place }, kill, startKind: kind })),
-  ]);
-  return layouts.slice(0, Math.max(2, most));
-}
-
-const START_ORDER: readonly StartKind[] = ['kill', 'strip-centred', 'seam-centred', 'corner', 'opening'];
-
-function compareOptions(one: JudgedOption, other: JudgedOption): number {
-  const inTurn = ({ rolls, visibleMismatch, slivers, outsideSeams, strips, tie }: JudgedOption) => [rolls, visibleMismatch, slivers, outsideSeams, strips, ...tie];
-  return compareInTurn(inTurn(one), inTurn(other));
-}
-
-function compareInTurn(one: readonly number[], other: readonly number[]): number {
-  return one.reduce((found, value, index) => found || value - other[index]!, 0);
+function once<Value>(find: () => Value): () => Value {
+  let found: { readonly value: Value } | null = null;
+  return () => (found ??= { value: find() }).value;
 }
 
 /** A room has few different demands over all its starts; each is cut once. */
-function rememberRolls(countRolls: LayoutSearch['countRolls']): LayoutSearch['countRolls'] {
+function rememberRolls(countRolls: LayoutSearch['countRolls']): (demand: Demand) => number {
   const remembered = new Map<string, number>();
-  return (demand) => {
-    const sorted = demand.toSorted((one, other) => one.length - other.length || one.phase - other.phase);
-    const key = sorted.map(({ length, phase, count }) => `${length} ${phase} ${count}`).join(',');
+  return ({ key, pieces }) => {
     const before = remembered.get(key);
     if (before !== undefined) return before;
-    const rolls = countRolls(sorted);
+    const rolls = countRolls(pieces());
     remembered.set(key, rolls);
     return rolls;
   };

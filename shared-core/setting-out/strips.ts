@@ -46,7 +46,7 @@ export function setOutStrips(stretch: Stretch, band: HungBand, covering: Wallcov
     kill: axis.isClosed ? onWall(axis, grid.from) : null,
     mismatch: axis.isClosed ? mismatchOf(grid, covering) : null,
     mismatchUpright: axis.isClosed && lean > 0 ? mismatchOf(grid, covering, lean) : null,
-    slivers: countSlivers(axis, grid, laidWidth, band, rules),
+    slivers: countSlivers(axis, grid, laidWidth, band, rules).slivers,
     datum,
     strips,
   };

@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { type BandPlan, type CeilingPlan, planHouse } from '../../shared-core/plan/index.ts';
-import { countOutsideSeams, type Mismatch, type Piece } from '../../shared-core/setting-out/index.ts';
-import { laidWidthOf } from '../../shared-core/house/index.ts';
+import { countSlivers, type Mismatch, type Piece } from '../../shared-core/setting-out/index.ts';
+import { hungBand, laidWidthOf } from '../../shared-core/house/index.ts';
 import { parseLength } from '../../shared-core/units/index.ts';
 import { houseOf, type Loose } from '../builders.ts';
 
@@ -65,7 +65,7 @@ function figuresOf(band: BandPlan | CeilingPlan, expected: Loose, house: ReturnT
       () => {
         const covering = house.coverings.find(({ id }) => id === band.covering);
         if (covering?.kind !== 'wallcovering' || !first || !('slivers' in first)) throw new Error('strips of a wallcovering');
-        return countOutsideSeams(first.axis, first.grid, laidWidthOf(covering), house.rules);
+        return countSlivers(first.axis, first.grid, laidWidthOf(covering), hungBand(house.rooms[0]!, house.rooms[0]!.bands.find(({ id }) => id === (band as BandPlan).id)!), house.rules).outsideSeams;
       },
       (value) => value,
     ],

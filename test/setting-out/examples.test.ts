@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { planHouse } from '../../shared-core/plan/index.ts';
-import { demandOf, dropOf, edgeOver, findStretches, killPoints, layAxis, seamsOf, setOutBorder, setOutStrips, sightOf, startCandidates, wrapAfter } from '../../shared-core/setting-out/index.ts';
+import { demandCounter, dropOf, edgeOver, findStretches, killPoints, layAxis, seamsOf, setOutBorder, setOutStrips, sightOf, startCandidates, wrapAfter } from '../../shared-core/setting-out/index.ts';
 import { inches, type Length } from '../../shared-core/units/index.ts';
 import { bandsOf, documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
@@ -51,12 +51,12 @@ describe('the example of', () => {
     expect([0, 1, 2, 3, 4, -1].map((strip) => dropOf(10, { numerator: 2, denominator: 5 }, strip))).toEqual([0, 4, 8, 2, 6, 6]);
   });
 
-  test("demandOf: 27 strips of 8' 4\" that all begin alike are one demand of 27", () => {
+  test("demandCounter: 27 strips of 8' 4\" that all begin alike are one demand of 27", () => {
     const { axis, band, paper, rules, stretch } = hung(room(WORKED), { width: '20.5 in', rollLength: '33 ft', repeat: '21 in' });
     const { strips } = setOutStrips(stretch, band, paper, rules);
-    const known = new Map();
+    const count = demandCounter(axis, band, paper, rules);
     // The second time from what the first one remembered.
-    for (const _time of [1, 2]) expect(demandOf(axis, strips, band, paper, rules, known)).toEqual([{ length: inches(100), phase: inches(19), count: 27 }]);
+    for (const _time of [1, 2]) expect(count(strips).pieces()).toEqual([{ length: inches(100), phase: inches(19), count: 27 }]);
   });
 
   test('countSlivers: strips of 20 in on a wall of 61 in leave 1 in in the corner', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { laidWidthOf } from '../../shared-core/house/index.ts';
-import { countOutsideSeams, findStretches, type Piece, setOutStrips, type StretchLayout } from '../../shared-core/setting-out/index.ts';
+import { countSlivers, findStretches, type Piece, setOutStrips, type StretchLayout } from '../../shared-core/setting-out/index.ts';
 import { inches, type Length } from '../../shared-core/units/index.ts';
 import { bandsOf, documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
@@ -12,7 +12,7 @@ function setOut(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}) {
   const [paper] = house.coverings;
   const [band] = bandsOf(found);
   if (!band || paper?.kind !== 'wallcovering') throw new Error('a room hung with a wallcovering');
-  return { house, paper, layouts: findStretches(found!, band).map((stretch) => setOutStrips(stretch, band, paper, house.rules)) };
+  return { house, paper, band, layouts: findStretches(found!, band).map((stretch) => setOutStrips(stretch, band, paper, house.rules)) };
 }
 
 const one = (...parts: Parameters<typeof setOut>): StretchLayout => {
@@ -120,9 +120,9 @@ describe('the datum', () => {
 
 describe('an outside corner', () => {
   const turned = (length: string, rules: Loose = {}) => {
-    const { layouts, house, paper } = setOut(room([length, '55 in'], {}, [{ turn: 'outside' }]), {}, rules);
+    const { layouts, house, paper, band } = setOut(room([length, '55 in'], {}, [{ turn: 'outside' }]), {}, rules);
     const [layout] = layouts;
-    return { slivers: layout!.slivers, outside: countOutsideSeams(layout!.axis, layout!.grid, laidWidthOf(paper), house.rules) };
+    return { slivers: layout!.slivers, outside: countSlivers(layout!.axis, layout!.grid, laidWidthOf(paper), band, house.rules).outsideSeams };
   };
 
   test.each([

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { laidWidthOf } from '../../shared-core/house/index.ts';
 import { planCuts } from '../../shared-core/cutting/index.ts';
 import { cutPieces, isRollGoods, rollOf } from '../../shared-core/ordering/index.ts';
-import { countOutsideSeams, findStretches, killPoints, layAxis, type LayoutOption, type PieceDemand, searchLayouts, setOutStrips, sightOf, startCandidates, wrapAfter } from '../../shared-core/setting-out/index.ts';
+import { countSlivers, findStretches, killPoints, layAxis, type LayoutOption, type PieceDemand, searchLayouts, setOutStrips, sightOf, startCandidates, wrapAfter } from '../../shared-core/setting-out/index.ts';
 import { inches, lengthOf } from '../../shared-core/units/index.ts';
 import { bandsOf, documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
@@ -115,7 +115,7 @@ describe('the search', () => {
             const at = lengthOf(Math.floor((wall.length * share) / 10_000));
             const set = setOutStrips(search.stretch, search.band, search.covering, search.rules, { start: { wall: wall.id, at }, edge: 'left', direction: 'both', kill: kill.place });
             const rolls = cutPieces(paper, set.strips.flatMap(({ pieces }) => pieces).map((piece) => ({ room: 'room', band: 'main', piece })), 'instant').plan.rollCount;
-            const tried = [rolls, Math.ceil((set.mismatch!.amount * kill.exposure) / 100), set.slivers, countOutsideSeams(axis, set.grid, laid, search.rules)];
+            const tried = [rolls, Math.ceil((set.mismatch!.amount * kill.exposure) / 100), set.slivers, countSlivers(axis, set.grid, laid, search.band, search.rules).outsideSeams];
             const order = best.reduce((found, value, index) => found || value - tried[index]!, 0);
             expect(order, `${best.join(' ')} against ${tried.join(' ')}`).toBeLessThanOrEqual(0);
           }
