@@ -1,8 +1,8 @@
 import type { Border, HungBand, Lining } from '../house/index.ts';
-import type { BorderLayout, BorderLength } from '../setting-out/index.ts';
+import type { BorderLayout, BorderLength, PencilMarks } from '../setting-out/index.ts';
 import { type LengthStyle, lengthOf, showLength } from '../units/index.ts';
 import { motifAlong, motifOfBorder } from './motif.ts';
-import { areaBetween, below, type Edge, level, placesOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
+import { areaBetween, below, ceilingAt, type Edge, floorAt, level, placesOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
 import type { Shape, Subject } from './shapes.ts';
 import { capital, counted, listed } from './words.ts';
 
@@ -46,6 +46,26 @@ export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], s
   });
 }
 
+/** How long a pencil mark is drawn. */
+const PENCIL_TICK = 0.35;
+
+/** The pencil marks of a border, a short tick each, spread evenly over the wall. */
+export function pencilShapes(spans: readonly WallSpan[], marks: readonly PencilMarks[], style: LengthStyle): readonly Shape[] {
+  return marks.flatMap(({ wall, from, distance, count }) =>
+    spans
+      .filter((span) => span.wall.id === wall)
+      .flatMap((span) => {
+        const subject: Subject = { kind: 'mark', id: `${wall} ${span.from}`, says: `Pencil marks on wall ${wall}: ${count}, ${showLength(distance, style)} ${from === 'floor' ? 'up from the floor' : 'down from the ceiling'}, light, hidden once the border hangs.` };
+        return Array.from({ length: count }, (_, index) => span.shift + (span.wall.length * index) / (count - 1))
+          .filter((x) => x >= span.from && x <= span.to)
+          .map((x): Shape => {
+            const y = from === 'floor' ? -(floorAt(span, x) + distance) : distance - ceilingAt(span, x);
+            return { kind: 'line', from: { x, y, down: -PENCIL_TICK }, to: { x, y, down: PENCIL_TICK }, pen: 'visible', subject };
+          });
+      }),
+  );
+}
+
 /** What a border covers of the elevation's walls, and how far each place there stands from its own axis. */
 function areasAlong(border: BorderToDraw, spans: readonly WallSpan[], length: BorderLength) {
   const { top, bottom } = edgesOf(border, length);
@@ -58,9 +78,9 @@ function areasAlong(border: BorderToDraw, spans: readonly WallSpan[], length: Bo
   );
 }
 
-function edgesOf({ band, covering }: BorderToDraw, { pieces }: BorderLength): { readonly top: Edge; readonly bottom: Edge } {
+function edgesOf({ band, covering, layout }: BorderToDraw, { pieces }: BorderLength): { readonly top: Edge; readonly bottom: Edge } {
   if (covering.kind === 'lining' && pieces[0]) return { top: level(pieces[0].top), bottom: level(pieces[0].bottom) };
-  const top = topOfBand(band);
+  const top = layout.levelTop === null ? topOfBand(band) : level(layout.levelTop);
   return { top, bottom: below(top, covering.width.length) };
 }
 

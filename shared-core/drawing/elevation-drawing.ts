@@ -1,20 +1,24 @@
 import type { Border, HungBand, Lining, Mural, Room, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
 import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
-import type { LengthStyle } from '../units/index.ts';
-import { type BorderToDraw, borderShapes } from './elevation-border.ts';
+import { type LengthStyle, showLength } from '../units/index.ts';
+import { type BorderToDraw, borderShapes, pencilShapes } from './elevation-border.ts';
 import { type Hanging, killSide, killWords, markShapes } from './elevation-marks.ts';
-import { ringShapes, stripShapes, type StripsToDraw } from './elevation-strips.ts';
+import { ringShapes, rollShapes, type RollsOfPieces, stripShapes, type StripsToDraw } from './elevation-strips.ts';
 import { BELOW_FLOOR, dimensionShapes, edgeShapes, openingShapes, wallShapes } from './elevation-walls.ts';
 import { boundsOf } from './geometry.ts';
-import type { Bounds, Drawing, Shape } from './shapes.ts';
-import { areaBetween, below, bottomOfBand, ceilingAt, floorAt, positionOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
+import { roomShapes } from './room-shapes.ts';
+import type { Bounds, Drawing, Shape, Subject } from './shapes.ts';
+import { areaBetween, below, bottomOfBand, ceilingAt, floorAt, level, positionOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
 import { textWidth } from './text-size.ts';
 import { counted, mismatchNoted, placeNamed, signed, wallsNamed } from './words.ts';
 
+/** What of a room an elevation shows. */
+export type DrawnRoom = Pick<Room, 'name' | 'rails' | 'furniture'>;
+
 /** One stretch of a band, with what the drawing says of it. */
 export interface ElevationFacts {
-  readonly room: Pick<Room, 'name'>;
+  readonly room: DrawnRoom;
   readonly band: HungBand;
   readonly covering: Wallcovering | Lining | Mural;
   /** As it is called on the order. */
@@ -22,10 +26,12 @@ export interface ElevationFacts {
   readonly stretch: StretchLayout;
   /** Borders that hang on the same walls. */
   readonly borders?: readonly BorderToDraw[];
+  /** Where the pieces are cut from; not drawn where it is not known. */
+  readonly rolls?: RollsOfPieces;
 }
 
 export interface BorderElevationFacts {
-  readonly room: Pick<Room, 'name'>;
+  readonly room: DrawnRoom;
   readonly band: HungBand;
   readonly covering: Border | Lining;
   readonly coveringName: string;
@@ -52,7 +58,7 @@ export interface ElevationOptions {
  * seams, the start line at the left end and the lozenge of the kill point, 7 3/8 in over, at the right end.
  */
 export function drawElevation(facts: ElevationFacts, style: LengthStyle, options: ElevationOptions = {}): Drawing {
-  const { room, band, covering, coveringName, stretch, borders = [] } = facts;
+  const { room, band, covering, coveringName, stretch, borders = [], rolls } = facts;
   const { grid, axis } = stretch;
   const spans = spansAlong(axis, grid.from, grid.to);
   const hasPattern = options.hasPattern ?? true;
@@ -70,8 +76,11 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
     ...stripShapes(strips),
     ...borders.flatMap((border) => borderShapes(border, spans, style, { hasPattern, hasRings: false })),
     ...openingShapes(spans, style),
+    ...roomShapes(spans, room, style),
     ...edgeShapes(spans, axis.isClosed),
-    ...dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style),
+    ...(options.isThumb ? [] : dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style)),
+    ...levelLineShapes(spans, band, style),
+    ...(rolls ? rollShapes(strips, rolls) : []),
     ...ringShapes(strips),
     ...markShapes(spans, hanging, style),
   ];
@@ -88,7 +97,7 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
 export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, options: ElevationOptions = {}): Drawing {
   const { room, band, covering, coveringName, stretch } = facts;
   const spans = spansAlong(stretch.axis, stretch.grid.from, stretch.grid.to);
-  const top = topOfBand(band);
+  const top = stretch.levelTop === null ? topOfBand(band) : level(stretch.levelTop);
   const hanging: Hanging = {
     ...stretch,
     hasPattern: covering.kind === 'border' && covering.repeat.length > 0,
@@ -101,6 +110,8 @@ export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, opti
     ...wallShapes(spans, style),
     ...borderShapes({ layout: stretch, band, covering, coveringName }, spans, style, { hasPattern: options.hasPattern ?? true, hasRings: true }),
     ...openingShapes(spans, style),
+    ...roomShapes(spans, room, style),
+    ...pencilShapes(spans, stretch.marks, style),
     ...edgeShapes(spans, stretch.axis.isClosed),
     ...dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style),
     ...markShapes(spans, hanging, style),
@@ -108,6 +119,18 @@ export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, opti
   const walls = [...new Set(spans.map(({ wall }) => wall.id))];
   const description = `${room.name}, ${wallsNamed(walls)} unrolled: ${coveringName} in ${counted(stretch.lengths.length, 'length')}, begun ${placeNamed(stretch.start, style)}. ${killWords(hanging, style)}`;
   return elevation(shapes, spans, hanging, style, description);
+}
+
+/** The line of a mural that has to be level, such as its horizon. */
+function levelLineShapes(spans: readonly WallSpan[], { levelLine }: HungBand, style: LengthStyle): readonly Shape[] {
+  const [first, last] = [spans[0], spans.at(-1)];
+  if (!levelLine || !first || !last) return [];
+  const y = -(floorAt(first, first.from) + levelLine.at.length);
+  const subject: Subject = { kind: 'mark', id: 'level line', says: `The mural's level line, ${showLength(levelLine.at.length, style)} up and ${showLength(levelLine.below.length, style)} below the mural's top. Strike it level before the first panel hangs.` };
+  return [
+    { kind: 'line', from: { x: first.from, y }, to: { x: last.to, y }, pen: 'centre', subject },
+    { kind: 'text', at: { x: last.to, y, right: -0.4, down: -0.8 }, anchor: 'end', height: 'mark', text: 'level line', pen: 'thin', subject },
+  ];
 }
 
 function otherSide(side: 'left' | 'right'): 'left' | 'right' {

@@ -30,6 +30,28 @@ export function stripShapes(strips: StripsToDraw): readonly Shape[] {
   ];
 }
 
+/** Where each piece is cut from, by its label. */
+export type RollsOfPieces = ReadonlyMap<string, { readonly number: number; readonly isOffcut: boolean }>;
+
+/** The roll's number on each strip's foot, and a corner off what comes from an offcut. */
+export function rollShapes(strips: StripsToDraw, rolls: RollsOfPieces): readonly Shape[] {
+  return strips.layout.strips.flatMap((strip): readonly Shape[] => {
+    const subject = stripSubject(strip, strips.style);
+    const areas = areasOf(strip, strips).flatMap((area) => {
+      const roll = rolls.get(area.piece.label);
+      return roll ? [{ ...area, roll }] : [];
+    });
+    const lowest = areas.toSorted((one, other) => one.piece.bottom - other.piece.bottom || sizeOf(other) - sizeOf(one))[0];
+    return [
+      ...areas.filter(({ roll }) => roll.isOffcut).map(({ points }): Shape => {
+        const corner = points[1]!;
+        return { kind: 'polygon', points: [corner, { ...corner, right: -0.8 }, { ...corner, down: 0.8 }], pen: 'thin', fill: 'wall', subject };
+      }),
+      ...(lowest ? [{ kind: 'tab' as const, at: { x: (lowest.span.from + lowest.span.to) / 2, y: -lowest.bottom(lowest.span, (lowest.span.from + lowest.span.to) / 2) }, strip: strip.number, roll: lowest.roll.number, subject }] : []),
+    ];
+  });
+}
+
 /** The strips' numbers, painted last; one for each strip. */
 export function ringShapes(strips: StripsToDraw): readonly Shape[] {
   return strips.layout.strips.flatMap((strip): Shape[] => {
@@ -52,7 +74,7 @@ function areasOf(strip: Strip, { band, spans }: StripsToDraw): readonly PieceAre
   return spans.flatMap((whole) => {
     const span = partOfSpan(whole, strip.from, strip.to);
     if (!span) return [];
-    return strip.pieces.map((piece): PieceArea => {
+    return strip.pieces.filter(({ part }) => part !== 'side' && part !== 'patch').map((piece): PieceArea => {
       const upper = piece.part === 'full' || piece.part === 'above' ? top : level(piece.top);
       const lower = piece.part === 'full' || piece.part === 'below' ? bottom : level(piece.bottom);
       return { piece, span, top: upper, bottom: lower, points: areaBetween(span, upper, lower) };
@@ -149,7 +171,9 @@ export function stripSubject(strip: Strip, style: LengthStyle): Subject {
   const sentences = [
     `strip ${signed(strip.number)} ${where}, ${isLapped ? 'cut ' : ''}${show(strip.cutWidth)} wide: ${pieces.length === 0 ? 'nothing to cut' : listed(pieces)}`,
     ...(isLapped ? ['it is cut wider to lap in the corner at the kill point'] : []),
-    ...(strip.pieces.some(({ part }) => part !== 'full') ? ['the opening holds its whole width'] : []),
+    ...(strip.pieces.some(({ part }) => part === 'above' || part === 'below' || part === 'between') ? ['the opening holds its whole width'] : []),
+    ...(strip.pieces.some(({ part }) => part === 'side' || part === 'patch') ? ['it stands beside a covered reveal'] : []),
+    ...(strip.pieces.some(({ isTurned }) => isTurned) ? ['it hangs upside down'] : []),
   ];
   return { kind: 'strip', id: `${strip.number}`, says: sentences.map((sentence) => `${capital(sentence)}.`).join(' ') };
 }

@@ -1,4 +1,5 @@
 import { type LengthStyle } from '../units/index.ts';
+import { revealSaid, revealShapes } from './room-shapes.ts';
 import { above, areaBetween, ceilingAt, floorAt, placesOf, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Fill, Shape, Subject } from './shapes.ts';
 import { heightSaid, openingSaid, openingWord, sized } from './words.ts';
@@ -6,7 +7,7 @@ import { heightSaid, openingSaid, openingWord, sized } from './words.ts';
 const HANDLE_RADIUS = 10_000;
 
 /** Heights of text below the floor line: the arrow along the skirting, the walls' names, their dimensions. */
-export const BELOW_FLOOR = { arrow: 0.7, names: 1.8, dimensions: 4 } as const;
+export const BELOW_FLOOR = { arrow: 0.7, names: 1.8, openings: 3.6, dimensions: 5.4 } as const;
 /** Heights of text left of the drawing: the band's dimensions, the wall's. */
 const BESIDE = { band: 1.6, wall: 3.6 } as const;
 
@@ -72,7 +73,7 @@ export function openingShapes(spans: readonly WallSpan[], style: LengthStyle): r
   return [...walls.values()].flatMap((wall) =>
     wall.openings.flatMap((opening) =>
       placesOf(spans, wall.id, opening.from, opening.to).flatMap((place) => {
-        const subject: Subject = { kind: 'opening', id: `${wall.id} ${opening.id} ${place.from}`, says: openingSaid(opening, wall.id, style) };
+        const subject: Subject = { kind: 'opening', id: `${wall.id} ${opening.id} ${place.from}`, says: `${openingSaid(opening, wall.id, style)}${revealSaid(opening, style)}` };
         return openingDrawn(place, opening, subject);
       }),
     ),
@@ -90,6 +91,7 @@ function openingDrawn(place: WallSpan, opening: SpanOpening, subject: Subject): 
   return [
     { kind: 'polygon', points: area, pen: opening.kind === 'furniture' ? 'hidden' : 'visible', fill, subject },
     ...openingFigure(place, opening, area),
+    ...revealShapes(area, opening),
     { kind: 'text', at: centre, anchor: 'middle', height: 'mark', text: openingWord(opening.kind), pen: 'thin', within: place.to - place.from, subject },
   ];
 }
@@ -137,6 +139,7 @@ export function dimensionShapes(spans: readonly WallSpan[], band: BandEdges, sid
   const y = -Math.min(...spans.flatMap((span) => [floorAt(span, span.from), floorAt(span, span.to)]));
   const below = spans.flatMap((span): Shape[] => [
     { kind: 'text', at: { x: (span.from + span.to) / 2, y, down: BELOW_FLOOR.names }, anchor: 'middle', height: 'label', text: span.wall.id, pen: 'visible', subject: wallSubject(span, style) },
+    ...openingDimensions(span, y, style),
     { kind: 'dimension', from: { x: span.from, y }, to: { x: span.to, y }, offset: BELOW_FLOOR.dimensions, text: sized(span.to - span.from, style) },
   ]);
   const [span, x] = side === 'left' ? [first, first.from] : [last, last.to];
@@ -155,6 +158,20 @@ export function dimensionShapes(spans: readonly WallSpan[], band: BandEdges, sid
   const [floor, ceiling, bottom, top] = [floorAt(span, x), ceilingAt(span, x), band.bottom(span, x), band.top(span, x)];
   const isWhole = bottom === floor && top === ceiling;
   return [...below, ...(isWhole ? [] : [...upright(floor, bottom, BESIDE.band), ...upright(bottom, top, BESIDE.band)]), ...upright(floor, ceiling, isWhole ? BESIDE.band : BESIDE.wall)];
+}
+
+/** Where a wall's openings begin and end, in a chain along its foot, and how high they are, inside each. */
+function openingDimensions(span: WallSpan, y: number, style: LengthStyle): readonly Shape[] {
+  const places = span.wall.openings.flatMap((opening) => placesOf([span], span.wall.id, opening.from, opening.to).map((place) => ({ opening, place })));
+  const edges = [...new Set([span.from, ...places.flatMap(({ place }) => [place.from, place.to]), span.to])].sort((one, other) => one - other);
+  const chain = places.length === 0 ? [] : edges.slice(1).map((to, index): Shape => ({ kind: 'dimension', from: { x: edges[index]!, y }, to: { x: to, y }, offset: BELOW_FLOOR.openings, text: sized(to - edges[index]!, style) }));
+  const heights = places.flatMap(({ opening, place }): readonly Shape[] => {
+    const x = place.from;
+    const [floor, sill, head] = [floorAt(place, x), above(opening.sill)(place, x), above(opening.head)(place, x)];
+    const upright = (low: number, high: number): Shape => ({ kind: 'dimension', from: { x, y: -low }, to: { x, y: -high }, offset: 1.5, text: sized(high - low, style) });
+    return [...(sill > floor ? [upright(floor, sill)] : []), upright(sill, head)];
+  });
+  return [...chain, ...heights];
 }
 
 export interface BandEdges {

@@ -11,6 +11,8 @@ export interface HangingOnPlan {
   readonly kill: WallPlace | null;
   readonly direction: Grid['direction'];
   readonly mismatch?: Mismatch | null;
+  /** Where strips meet on the walls, a tick each. */
+  readonly seams?: readonly WallPlace[];
 }
 
 /** Where the start line meets the floor, which way the strips go from there, and where the ends meet. */
@@ -23,6 +25,10 @@ export function hangingOnPlan(faces: readonly WallFace[], hanging: HangingOnPlan
   const point = face.at(start.at);
   const killFace = kill ? faces.find(({ wall }) => wall.id === kill.wall) : undefined;
   return [
+    ...(hanging.seams ?? []).flatMap((seam): readonly Shape[] => {
+      const on = faces.find(({ wall }) => wall.id === seam.wall);
+      return on ? [{ kind: 'line', from: on.at(seam.at), to: on.inward(on.at(seam.at), 0.4), pen: 'thin' }] : [];
+    }),
     ...(direction === 'left' ? [] : [arrow(face, start.at, Math.min(face.wall.length.length, start.at + UNITS_PER_METRE))]),
     ...(direction === 'right' ? [] : [arrowToTheLeft(faces, index, start.at)]),
     { kind: 'line', from: face.inward(point, -1), to: face.inward(point, 1.2), pen: 'struck', subject },

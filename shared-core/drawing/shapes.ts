@@ -30,6 +30,9 @@ export type Fill = 'none' | 'paper' | 'wall' | 'opening' | 'pattern' | 'selected
 export type SubjectKind =
   | 'wall'
   | 'opening'
+  | 'rail'
+  | 'furniture'
+  | 'mark'
   | 'corner'
   | 'strip'
   | 'seam'
@@ -119,6 +122,16 @@ export interface RingShape extends Belonging {
   readonly isFixed?: boolean;
 }
 
+/** The number of a roll on the foot of a strip, always of the same size; thinned out as the rings are. */
+export interface TabShape extends Belonging {
+  readonly kind: 'tab';
+  /** The middle of its lower edge. */
+  readonly at: Spot;
+  /** The strip whose foot it stands on. */
+  readonly strip: number;
+  readonly roll: number;
+}
+
 /** A dimension as ISO 129 sets it: extension lines, a dimension line with oblique strokes, the figure along it. */
 export interface DimensionShape extends Belonging {
   readonly kind: 'dimension';
@@ -148,6 +161,7 @@ export type Shape =
   | StrokesShape
   | TextShape
   | RingShape
+  | TabShape
   | DimensionShape
   | SignShape;
 

@@ -5,3 +5,4 @@ export type { BandPlan, CeilingPlan, HousePlan, PlannedStretch, Remark, RoomPlan
 export { countStrips, planDocument } from './plan-document.ts';
 export { CEILING, piecesOf, planHouse } from './plan-house.ts';
 export { nameRoom } from './remarks.ts';
+export { type PieceRoll, rollsOfBand } from './roll-of-piece.ts';

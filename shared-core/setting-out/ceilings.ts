@@ -29,6 +29,8 @@ export interface CeilingLayout {
   readonly reason: 'chosen' | 'window' | 'longest';
   readonly strips: readonly CeilingStrip[];
   readonly slivers: number;
+  /** Where on the plan the strips are counted from, and one step along the wall; only a drawing reads it. */
+  readonly frame: { readonly x: number; readonly y: number; readonly stepX: number; readonly stepY: number };
 }
 
 /**
@@ -58,7 +60,7 @@ export function wallAlong(room: Room): { readonly wall: string; readonly reason:
 export function setOutCeiling(room: Room, outline: Outline, ceiling: Ceiling, covering: Wallcovering | Lining, rules: Rules): CeilingLayout | null {
   const chosen = wallAlong(room);
   if (!outline.isClosed || !chosen) return null;
-  const corners = seenFrom(room, outline, chosen.wall);
+  const { corners, frame } = seenFrom(room, outline, chosen.wall);
   const width = covering.kind === 'lining' ? covering.width.length : laidWidthOf(covering);
   const pattern = covering.kind === 'lining' || matchOf(covering) === 'free' ? { repeat: 0, drop: { numerator: 0, denominator: 1 } } : patternOf(covering);
   const deep = Math.max(...corners.map(({ away }) => away));
@@ -85,18 +87,21 @@ export function setOutCeiling(room: Room, outline: Outline, ceiling: Ceiling, co
     };
   });
   const last = strips.at(-1);
-  return { along: chosen.wall, reason: chosen.reason, strips, slivers: last && strips.length > 1 && last.to - last.from < rules.sliver.length ? 1 : 0 };
+  return { along: chosen.wall, reason: chosen.reason, frame, strips, slivers: last && strips.length > 1 && last.to - last.from < rules.sliver.length ? 1 : 0 };
 }
 
 /** The outline's corners as one sees them who faces a wall from inside; whole units, rounded once for slanting walls. */
-function seenFrom({ walls }: Room, { points }: Outline, wall: string): readonly CeilingPoint[] {
+function seenFrom({ walls }: Room, { points }: Outline, wall: string): { readonly corners: readonly CeilingPoint[]; readonly frame: CeilingLayout['frame'] } {
   const index = walls.findIndex(({ id }) => id === wall);
   const [from, to] = [present(points[index], 'the wall begins'), present(points[index + 1], 'the wall ends')];
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const [stepX, stepY] = [(to.x - from.x) / length, (to.y - from.y) / length];
   const turned = points.slice(0, -1).map(({ x, y }) => ({ along: Math.round(x * stepX + y * stepY), away: Math.round(y * stepX - x * stepY) }));
   const [left, near] = [Math.min(...turned.map(({ along }) => along)), Math.min(...turned.map(({ away }) => away))];
-  return turned.map(({ along, away }) => ({ along: along - left, away: away - near }));
+  return {
+    corners: turned.map(({ along, away }) => ({ along: along - left, away: away - near })),
+    frame: { x: left * stepX - near * stepY, y: left * stepY + near * stepX, stepX, stepY },
+  };
 }
 
 /** What the outline covers along the wall over a strip's whole width, parts that meet taken together. */

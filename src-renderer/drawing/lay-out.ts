@@ -74,7 +74,7 @@ export function layOut(drawing: Drawing, view: View): readonly Mark[] {
   const taken = reservedBoxes(drawing.shapes, place, h);
   const ringStep = stepOfRings(drawing.shapes, scale, h);
   const isReadable = h >= LEAST_TEXT_HEIGHT;
-  const shapes = isReadable ? drawing.shapes : drawing.shapes.filter(({ kind }) => kind !== 'text' && kind !== 'ring' && kind !== 'dimension');
+  const shapes = isReadable ? drawing.shapes : drawing.shapes.filter(({ kind }) => kind !== 'text' && kind !== 'ring' && kind !== 'tab' && kind !== 'dimension');
   const sheet: Sheet = { place, scale, h, taken, ringStep };
   const ends = new Map(shapes.filter((shape) => isEndRing(shape, ringStep)).map((shape) => [shape, layOutShape(shape, sheet)]));
   const marks = shapes.flatMap((shape) => ends.get(shape) ?? layOutShape(shape, sheet));
@@ -139,11 +139,29 @@ function layOutShape(shape: Shape, sheet: Sheet): readonly Mark[] {
     }
     case 'dimension':
       return layOutDimension(shape, sheet);
+    case 'tab':
+      return layOutTab(shape, sheet);
     case 'sign': {
       const { x, y } = place(shape.at);
       return signOf(shape.sign, x, y, h, shape.turn).map((part) => ({ kind: 'path', d: part.d, pen: shape.pen, fill: part.isSolid ? 'solid' : 'paper', subject }));
     }
   }
+}
+
+/** A tab is left out where its strip's ring is, and where it would touch another thing. */
+function layOutTab(shape: Extract<Shape, { kind: 'tab' }>, { place, h, taken, ringStep: { every, first, last } }: Sheet): readonly Mark[] {
+  if (every > 1 && shape.strip % every !== 0 && shape.strip !== first && shape.strip !== last) return [];
+  const text = String(shape.roll);
+  const { x, y } = place(shape.at);
+  const [across, high] = [(textWidth(text) / 2 + 0.3) * h, 1.2 * h];
+  const box: Box = { left: x - across, top: y - high, right: x + across, bottom: y };
+  if (taken.some((other) => overlap(box, other))) return [];
+  taken.push(box);
+  const corners = [{ x: box.left, y }, { x: box.left, y: box.top + h * 0.3 }, { x: box.left + h * 0.3, y: box.top }, { x: box.right - h * 0.3, y: box.top }, { x: box.right, y: box.top + h * 0.3 }, { x: box.right, y }];
+  return [
+    { kind: 'path', d: `${pathOf(corners)}Z`, pen: 'thin', fill: 'paper', subject: shape.subject },
+    { kind: 'text', x, y: y - high / 2, anchor: 'middle', size: h * 0.9, text, turn: 0, pen: 'thin', subject: shape.subject },
+  ];
 }
 
 function layOutText(shape: Extract<Shape, { kind: 'text' }>, { place, scale, h, taken }: Sheet): readonly Mark[] {
