@@ -5,4 +5,5 @@ export type { BandPlan, CeilingPlan, HousePlan, PlannedStretch, Remark, RoomPlan
 export { countStrips, planDocument } from './plan-document.ts';
 export { CEILING, piecesOf, planHouse } from './plan-house.ts';
 export { nameRoom } from './remarks.ts';
+export { explainPiece, explainStrip, type PieceFacts } from './explain-piece.ts';
 export { type PieceRoll, rollsOfBand } from './roll-of-piece.ts';
