@@ -2,6 +2,7 @@ import type { Border, HungBand, Lining } from '../house/index.ts';
 import type { BorderLayout, BorderLength, PencilMarks } from '../setting-out/index.ts';
 import { type LengthStyle, lengthOf, showLength } from '../units/index.ts';
 import { motifAlong, motifOfBorder } from './motif.ts';
+import { pictureAlong, tileOf } from './picture.ts';
 import { areaBetween, below, ceilingAt, type Edge, floorAt, level, placesOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
 import type { Shape, Subject } from './shapes.ts';
 import { capital, counted, listed } from './words.ts';
@@ -15,9 +16,11 @@ export interface BorderToDraw {
   readonly coveringName: string;
 }
 
-/** A border's lengths on an elevation's walls: their areas, motif, ends and joints, and a ring each where asked for. */
-export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], style: LengthStyle, parts: { readonly hasPattern: boolean; readonly hasRings: boolean }): readonly Shape[] {
-  const motif = parts.hasPattern ? motifOfBorder(border.covering) : null;
+/** A border's lengths on an elevation's walls: their areas, picture or motif, ends and joints, and a ring each where asked for. */
+export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], style: LengthStyle, parts: { readonly hasPattern: boolean; readonly hasPicture: boolean; readonly hasRings: boolean }): readonly Shape[] {
+  const { covering } = border;
+  const tile = parts.hasPattern && parts.hasPicture ? tileOf(covering) : null;
+  const motif = parts.hasPattern && !tile ? motifOfBorder(covering) : null;
   return border.layout.lengths.flatMap((length): Shape[] => {
     const subject = lengthSubject(border, length, style);
     const areas = areasAlong(border, spans, length);
@@ -25,6 +28,7 @@ export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], s
     const ends = [length.from, length.to].flatMap((position) => crossing(border, spans, length, position).map((ends): Shape => ({ kind: 'line', ...ends, pen: 'thin', subject })));
     return [
       ...areas.map(({ points }): Shape => ({ kind: 'polygon', points, pen: 'none', fill: 'pattern', subject })),
+      ...(tile && covering.kind === 'border' ? areas.map(({ points, offset }) => pictureAlong(tile, covering, firstRepeat(length) + offset, points)) : []),
       ...(motif
         ? areas.map(({ points, place, offset }): Shape => ({ kind: 'strokes', lines: motifAlong(motif, firstRepeat(length) + offset, points), pen: 'motif', spacing: Math.min(motif.width, motif.repeat, place.to - place.from) }))
         : []),

@@ -43,6 +43,8 @@ const THUMB_MARGIN: Bounds = { left: 1, top: 0.5, right: 1, bottom: 1.5 };
 export interface ElevationOptions {
   /** The pattern at true scale and phase; drawn unless it is false. */
   readonly hasPattern?: boolean;
+  /** The coverings with a picture of one repeat, which is then hung in place of our motif. */
+  readonly pictures?: ReadonlySet<string>;
   /** A small picture among others, without words and dimensions. */
   readonly isThumb?: boolean;
 }
@@ -52,8 +54,8 @@ export interface ElevationOptions {
  *
  * Shapes: lengths in units along the stretch's own axis, heights upwards as negative y, from the room's level datum.
  * Walls stand side by side with their floor lines, raked ceilings, corners and openings; strips with seams, pieces
- * over and under openings, a ring with the strip's number 1.5 m above the floor, the motif where each piece's phase
- * puts it; start line, direction and kill point; dimensions. Everything but dimensions belongs to a subject.
+ * over and under openings, a ring with the strip's number 1.5 m above the floor, the picture or motif where each
+ * piece's phase puts it; start line, direction and kill point; dimensions. Everything but dimensions belongs to a subject.
  * Example: walls of 12' 4", 10' 2", 12' 4", 10' 2" hung with strips of 20 1/2 in from the left of A give 27 rings, 26
  * seams, the start line at the left end and the lozenge of the kill point, 7 3/8 in over, at the right end.
  */
@@ -62,7 +64,8 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
   const { grid, axis } = stretch;
   const spans = spansAlong(axis, grid.from, grid.to);
   const hasPattern = options.hasPattern ?? true;
-  const strips: StripsToDraw = { layout: stretch, band, covering, spans, style, hasPattern };
+  const hasPicture = (id: string) => options.pictures?.has(id) ?? false;
+  const strips: StripsToDraw = { layout: stretch, band, covering, spans, style, hasPattern, hasPicture: hasPicture(covering.id) };
   const hanging: Hanging = {
     ...stretch,
     hasPattern: covering.kind === 'wallcovering' && matchOf(covering) !== 'free',
@@ -74,7 +77,7 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
   const shapes: readonly Shape[] = [
     ...wallShapes(spans, style),
     ...stripShapes(strips),
-    ...borders.flatMap((border) => borderShapes(border, spans, style, { hasPattern, hasRings: false })),
+    ...borders.flatMap((border) => borderShapes(border, spans, style, { hasPattern, hasPicture: hasPicture(border.covering.id), hasRings: false })),
     ...openingShapes(spans, style),
     ...roomShapes(spans, room, style),
     ...edgeShapes(spans, axis.isClosed),
@@ -108,7 +111,7 @@ export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, opti
   };
   const shapes: readonly Shape[] = [
     ...wallShapes(spans, style),
-    ...borderShapes({ layout: stretch, band, covering, coveringName }, spans, style, { hasPattern: options.hasPattern ?? true, hasRings: true }),
+    ...borderShapes({ layout: stretch, band, covering, coveringName }, spans, style, { hasPattern: options.hasPattern ?? true, hasPicture: options.pictures?.has(covering.id) ?? false, hasRings: true }),
     ...openingShapes(spans, style),
     ...roomShapes(spans, room, style),
     ...pencilShapes(spans, stretch.marks, style),

@@ -2,6 +2,7 @@ import type { HungBand, Lining, Mural, Wallcovering } from '../house/index.ts';
 import type { StretchLayout, Strip } from '../setting-out/index.ts';
 import { type LengthStyle, showLength, UNITS_PER_MILLIMETRE } from '../units/index.ts';
 import { type Motif, motifOf, motifOnPiece } from './motif.ts';
+import { pictureOnPiece, tileLeft, tileOf } from './picture.ts';
 import { above, areaBetween, bottomOfBand, type Edge, floorAt, level, partOfSpan, topOfBand, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Shape, Subject } from './shapes.ts';
 import { capital, listed, placeNamed, signed } from './words.ts';
@@ -16,15 +17,16 @@ export interface StripsToDraw {
   readonly spans: readonly WallSpan[];
   readonly style: LengthStyle;
   readonly hasPattern: boolean;
+  /** Whether the covering has a picture of one repeat, hung in place of our motif. */
+  readonly hasPicture: boolean;
 }
 
-/** What hangs on the walls: the strips' areas, the motif, the seams. */
+/** What hangs on the walls: the strips' areas, the picture or the motif, the seams. */
 export function stripShapes(strips: StripsToDraw): readonly Shape[] {
-  const motif = strips.hasPattern ? motifOf(strips.covering) : null;
   const drawn = strips.layout.strips.map((strip) => ({ strip, subject: stripSubject(strip, strips.style), areas: areasOf(strip, strips) }));
   return [
     ...drawn.flatMap(({ areas, subject }) => areas.map(({ points }): Shape => ({ kind: 'polygon', points, pen: 'none', fill: 'pattern', subject }))),
-    ...(motif ? [motifShape(motif, drawn, strips)] : []),
+    ...patternShapes(drawn, strips),
     ...drawn.flatMap(({ areas, subject }) => areas.filter(({ piece }) => piece.part !== 'full').map(({ points }): Shape => ({ kind: 'polygon', points, pen: 'thin', fill: 'none', subject }))),
     ...seamShapes(strips),
   ];
@@ -82,7 +84,28 @@ function areasOf(strip: Strip, { band, spans }: StripsToDraw): readonly PieceAre
   });
 }
 
-function motifShape(motif: Motif, drawn: readonly { readonly strip: Strip; readonly areas: readonly PieceArea[] }[], { layout }: StripsToDraw): Shape {
+interface DrawnStrip {
+  readonly strip: Strip;
+  readonly areas: readonly PieceArea[];
+}
+
+function patternShapes(drawn: readonly DrawnStrip[], strips: StripsToDraw): readonly Shape[] {
+  if (!strips.hasPattern) return [];
+  const { covering, layout } = strips;
+  const tile = strips.hasPicture ? tileOf(covering) : null;
+  if (tile && covering.kind === 'wallcovering') {
+    return drawn.flatMap(({ strip, areas }) =>
+      strip.pieces
+        .map((piece) => ({ piece, points: areas.filter((area) => area.piece === piece).map((area) => area.points) }))
+        .filter(({ points }) => points.length > 0)
+        .map(({ piece, points }) => pictureOnPiece(tile, covering, tileLeft(tile, covering, layout, strip), piece, points)),
+    );
+  }
+  const motif = motifOf(covering);
+  return motif ? [motifShape(motif, drawn, strips)] : [];
+}
+
+function motifShape(motif: Motif, drawn: readonly DrawnStrip[], { layout }: StripsToDraw): Shape {
   const lines = drawn.flatMap(({ strip, areas }) =>
     areas.flatMap(({ piece, points }) => motifOnPiece(motif, layout.grid.origin + strip.number * motif.width, piece, points)),
   );

@@ -28,16 +28,16 @@ export interface Motif {
 /**
  * A stem with leaves, one for each repeat, that runs on from strip to strip where the pattern is matched.
  *
- * For a straight match it ends at the height it began at; for a drop match lower by the drop, where the next strip's
+ * For a straight match it ends at the height it began at; for a drop match higher by the drop, where the next strip's
  * begins. A free match, a covering without a repeat or one finer than 60 mm has none.
- * Example: a half-drop of 640 mm on strips of 530 mm falls 320 mm over each strip.
+ * Example: a half-drop of 640 mm on strips of 530 mm rises 320 mm over each strip.
  */
 export function motifOf(covering: Wallcovering | Lining | Mural): Motif | null {
   if (covering.kind !== 'wallcovering') return null;
   const repeat = covering.repeat.length;
   if (matchOf(covering) === 'free' || repeat < FINEST_LEAVES / 2) return null;
-  const fall = matchOf(covering) === 'drop' && covering.dropBy ? (repeat * covering.dropBy.numerator) / covering.dropBy.denominator : 0;
-  return sprig(laidWidthOf(covering), repeat, fall);
+  const rise = matchOf(covering) === 'drop' && covering.dropBy ? (repeat * covering.dropBy.numerator) / covering.dropBy.denominator : 0;
+  return sprig(laidWidthOf(covering), repeat, rise);
 }
 
 /** A border's motif: the same stem along the wall, one for each repeat; none without a repeat or finer than 60 mm. */
@@ -45,9 +45,9 @@ export function motifOfBorder(covering: Border | Lining): Motif | null {
   return covering.kind === 'lining' || covering.repeat.length < FINEST_LEAVES / 2 ? null : sprig(covering.repeat.length, covering.width.length, 0);
 }
 
-function sprig(width: number, repeat: number, fall: number): Motif {
+function sprig(width: number, repeat: number, rise: number): Motif {
   const size = Math.min(repeat, width);
-  const heightAt = (along: number) => repeat / 2 + fall * along + size * 0.13 * Math.sin(2 * Math.PI * along);
+  const heightAt = (along: number) => repeat / 2 - rise * along + size * 0.13 * Math.sin(2 * Math.PI * along);
   const stem = Array.from({ length: STEM_POINTS + 1 }, (_, step) => ({ x: (width * step) / STEM_POINTS, y: heightAt(step / STEM_POINTS) }));
   const leaves = LEAVES.map(({ along, side }) => leafAt({ x: width * along, y: heightAt(along) }, stemDirection(heightAt, along, width) + side * 0.95, size * 0.26));
   return { width, repeat, strokes: width < FINEST_LEAVES ? [stem] : [stem, ...leaves] };
@@ -83,8 +83,8 @@ function leafAt(foot: DrawnPoint, direction: number, length: number): readonly D
  */
 export function motifOnPiece(motif: Motif, left: number, piece: Strip['pieces'][number], area: readonly DrawnPoint[]): readonly (readonly DrawnPoint[])[] {
   const lines: (readonly DrawnPoint[])[] = [];
-  // One repeat more above: a stem that falls reaches into the repeat below its own.
-  for (let top = -piece.upperEdge - piece.phase - motif.repeat; top < -piece.bottom; top += motif.repeat) {
+  // One repeat more below: a stem that rises reaches into the repeat above its own.
+  for (let top = -piece.upperEdge - piece.phase; top < motif.repeat - piece.bottom; top += motif.repeat) {
     for (const stroke of motif.strokes) {
       lines.push(...clipToConvex(stroke.map(({ x, y }) => ({ x: left + x, y: top + y })), area));
     }

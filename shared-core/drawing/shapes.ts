@@ -96,6 +96,24 @@ export interface StrokesShape extends Belonging {
   readonly spacing: number;
 }
 
+/** The user's own picture of one repeat, laid in tiles over areas; what it stands for is what lies under it. */
+export interface PictureShape extends Belonging {
+  readonly kind: 'picture';
+  /** The covering whose picture it is. */
+  readonly picture: string;
+  /** Polygons that the tiles fill. */
+  readonly areas: readonly (readonly DrawnPoint[])[];
+  /** The upper left corner of one tile; the others stand beside, above and below it. */
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  /** How much lower a tile's right edge stands than its left one: what follows a slope is sheared, not turned. */
+  readonly fall: number;
+  /** Upside down. */
+  readonly isTurned: boolean;
+}
+
 /** Words at the screen's own size, at any zoom. */
 export interface TextShape extends Belonging {
   readonly kind: 'text';
@@ -159,6 +177,7 @@ export type Shape =
   | PolygonShape
   | CircleShape
   | StrokesShape
+  | PictureShape
   | TextShape
   | RingShape
   | TabShape

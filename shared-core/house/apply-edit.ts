@@ -36,9 +36,9 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
     case 'replace-house':
       return good(edit.house as House);
     case 'change-house': {
-      const { coverings, rooms, stock, offers, deliveries, format, version, ...own } = house;
+      const { coverings, rooms, stock, offers, deliveries, pictures, format, version, ...own } = house;
       const changed = overlay(houseFactsSchema, own, edit.facts, '');
-      return changed.ok ? good({ ...changed.value, format, version, coverings, rooms, stock, offers, deliveries } as House) : changed;
+      return changed.ok ? good({ ...changed.value, format, version, coverings, rooms, stock, offers, deliveries, pictures } as House) : changed;
     }
     case 'add-covering':
       return good({ ...house, coverings: [...house.coverings, edit.covering] } as House);
@@ -47,7 +47,7 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
     case 'remove-covering': {
       const used = whereUsed(house, edit.covering);
       if (used.length > 0) return fault('covering', `is still used by ${used.join(', ')}; take it away there first`);
-      return without(house.coverings, edit.covering, 'covering', (coverings) => ({ ...house, coverings }));
+      return without(house.coverings, edit.covering, 'covering', (coverings) => withPicture({ ...house, coverings }, edit.covering, null));
     }
     case 'add-room':
       return good({ ...house, rooms: [...house.rooms, edit.room] } as House);
@@ -59,6 +59,10 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
       return good({ ...house, offers: edit.offers });
     case 'set-deliveries':
       return good({ ...house, deliveries: edit.deliveries } as House);
+    case 'set-picture': {
+      if (!house.coverings.some(({ id }) => id === edit.covering)) return notThere(house.coverings, edit.covering, 'covering');
+      return good(withPicture(house, edit.covering, edit.image));
+    }
     default:
       return within(house.rooms, edit.room, 'room', (room) => changeRoom(room, edit), (rooms) => ({ ...house, rooms }));
   }
@@ -114,6 +118,14 @@ function whereUsed(house: House, covering: string): readonly string[] {
     ['the deliveries', house.deliveries],
   ] as const;
   return [...rooms.map(({ name }) => name), ...lists.filter(([, list]) => list.some((entry) => entry.covering === covering)).map(([words]) => words)];
+}
+
+/** The pictures in their order, one covering's set anew, added or taken away. */
+function withPicture(house: House, covering: string, image: string | null): House {
+  const isThere = house.pictures.some((picture) => picture.covering === covering);
+  if (image === null) return isThere ? { ...house, pictures: house.pictures.filter((picture) => picture.covering !== covering) } : house;
+  if (!isThere) return { ...house, pictures: [...house.pictures, { covering, image }] };
+  return { ...house, pictures: house.pictures.map((picture) => (picture.covering === covering ? { covering, image } : picture)) };
 }
 
 /** What hung on a wall that is gone hangs on the others; a choice that pointed at it is open again. */

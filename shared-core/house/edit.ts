@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { facts, id, listOf } from './accepted.ts';
 import { covering } from './covering.ts';
-import { delivery, house, runQuantity } from './house.ts';
+import { delivery, house, pictureImage, runQuantity } from './house.ts';
 import { band, opening, room, wall } from './room.ts';
 
 const changedFacts = z.record(z.string().max(60), z.json(), { error: 'takes the changed facts by their keys' });
@@ -37,6 +37,7 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('set-stock', { stock: listOf(runQuantity, 'stock entries', 2000) }),
   edit('set-offers', { offers: listOf(runQuantity, 'offers', 2000) }),
   edit('set-deliveries', { deliveries: listOf(delivery, 'deliveries', 5000) }),
+  edit('set-picture', { covering: id(), image: pictureImage.nullable() }),
 ], { error: 'is not an edit; it takes an object with a kind that names one' });
 
 /** An edit as it is sent: in the exchange document's spelling. */

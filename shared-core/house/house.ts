@@ -30,6 +30,16 @@ export const delivery = facts('a delivery', {
   received: z.iso.date({ error: takes('a date such as "2026-03-02"') }).optional(),
 });
 
+const PICTURE_PATTERN = /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
+/** A picture 640 px long is far below it; all of them go into one document and through every call. */
+export const LONGEST_PICTURE = 400_000;
+const pictureTaken = takes(`a picture as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PICTURE} characters`);
+/** The picture's own text. No SVG: it could hold more than a picture. */
+export const pictureImage = z.string({ error: pictureTaken }).max(LONGEST_PICTURE, { error: pictureTaken }).regex(PICTURE_PATTERN, { error: pictureTaken });
+
+/** One repeat of a pattern as it is seen, cropped at its edges. */
+export const picture = facts('a picture', { covering: id(), image: pictureImage });
+
 const upperCaseLetters = (count: number, example: string) =>
   z
     .string({ error: takes(`${count} capital letters, such as "${example}"`) })
@@ -54,4 +64,5 @@ export const house = facts('a house', {
   stock: listOf(runQuantity, 'stock entries', 2000).prefault([]),
   offers: listOf(runQuantity, 'offers', 2000).prefault([]),
   deliveries: listOf(delivery, 'deliveries', 5000).prefault([]),
+  pictures: listOf(picture, 'pictures', 500).prefault([]),
 });

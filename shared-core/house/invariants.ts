@@ -6,6 +6,8 @@ import { findRoomFaults } from './room-invariants.ts';
 import type { House, RunQuantity } from './types.ts';
 
 const SMALLEST_SPACING = millimetres(10);
+/** With so much of pictures a house's document is still one that can be read in again. */
+const MOST_OF_PICTURES = 6_000_000;
 
 /** Everything that the facts of a house must have in common and do not. */
 export function findFaults(house: House): readonly Fault[] {
@@ -27,6 +29,7 @@ export function findFaults(house: House): readonly Fault[] {
       report(`deliveries[${index}].damaged`, `is ${delivery.damaged}, more than the ${delivery.rolls} rolls delivered`);
     }
   });
+  findPictureFaults(house, report);
   return faults;
 }
 
@@ -35,4 +38,20 @@ function findRunFaults(entry: RunQuantity, house: House, path: string, report: R
   if (covering?.kind === 'paint') {
     report(`${path}.covering`, `is "${entry.covering}", a paint; rolls are counted for wallcoverings, borders, linings and murals`);
   }
+}
+
+function findPictureFaults(house: House, report: Report): void {
+  const { pictures } = house;
+  const seen = new Set<string>();
+  pictures.forEach(({ covering: id }, index) => {
+    const path = `pictures[${index}].covering`;
+    const covering = findCovering(id, house, path, report);
+    if (covering && covering.kind !== 'wallcovering' && covering.kind !== 'border') {
+      report(path, `is "${id}", a ${covering.kind}; a picture of one repeat belongs to a wallcovering or a border`);
+    }
+    if (seen.has(id)) report(path, `is "${id}", which has a picture already; each covering takes one`);
+    seen.add(id);
+  });
+  const total = pictures.reduce((sum, { image }) => sum + image.length, 0);
+  if (total > MOST_OF_PICTURES) report('pictures', `hold ${total} characters together; a house takes ${MOST_OF_PICTURES}. Take one away, or load smaller ones`);
 }

@@ -27,6 +27,8 @@ export function nameEdit(house: House, edit: Edit): string {
       return 'change what can still be had';
     case 'set-deliveries':
       return 'change the deliveries';
+    case 'set-picture':
+      return `${edit.image === null ? 'take away' : 'hang'} the picture of ${nameCovering(house, edit.covering)}`;
     default:
       return `${nameRoomEdit(edit)}${roomName(house, edit.room)}`;
   }

@@ -14,6 +14,8 @@ export type House = DeepReadonly<z.output<typeof houses.house>>;
 export type Rules = House['rules'];
 export type RunQuantity = House['stock'][number];
 export type Delivery = House['deliveries'][number];
+/** The picture of one repeat of a covering. */
+export type Picture = House['pictures'][number];
 export type Covering = House['coverings'][number];
 export type Wallcovering = DeepReadonly<z.output<typeof coverings.wallcovering>>;
 export type Border = DeepReadonly<z.output<typeof coverings.border>>;

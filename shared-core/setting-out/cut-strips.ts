@@ -132,9 +132,10 @@ export function patternOf(covering: Wallcovering): Pick<Pattern, 'repeat' | 'dro
 }
 
 /**
- * How far strip i's pattern stands lower than strip 0's: the repeat times the part of a cycle that i drops make.
+ * How much further into the repeat strip i begins than strip 0, and so how much higher its pattern stands on the wall: the
+ * repeat times the part of a cycle that i drops make.
  *
- * Example: a half-drop of 21 in puts strip 3, like strip 1, 10 1/2 in lower.
+ * Example: a half-drop of 21 in begins strip 3, like strip 1, 10 1/2 in further into the repeat.
  */
 export function dropOf(repeat: number, drop: { readonly numerator: number; readonly denominator: number }, strip: number): number {
   return floorDivide(repeat * modulo(strip * drop.numerator, drop.denominator), drop.denominator);

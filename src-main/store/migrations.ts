@@ -26,6 +26,7 @@ const MIGRATIONS: readonly (readonly string[])[] = [
       is_undone integer not null check (is_undone in (0, 1))
     ) strict`,
   ],
+  [factTable('picture')],
 ];
 
 export const SCHEMA_VERSION = MIGRATIONS.length;

@@ -19,12 +19,13 @@ export interface RowChange extends FactPlace {
   readonly after: StoredFacts | null;
 }
 
-const LIST_OF: Readonly<Record<FactTable, 'coverings' | 'rooms' | 'stock' | 'offers' | 'deliveries'>> = {
+const LIST_OF: Readonly<Record<FactTable, 'coverings' | 'rooms' | 'stock' | 'offers' | 'deliveries' | 'pictures'>> = {
   covering: 'coverings',
   room: 'rooms',
   stock: 'stock',
   offer: 'offers',
   delivery: 'deliveries',
+  picture: 'pictures',
 };
 
 export type Rows = ReadonlyMap<string, FactPlace & StoredFacts>;
@@ -32,16 +33,22 @@ export type Rows = ReadonlyMap<string, FactPlace & StoredFacts>;
 /** A house as rows, one for what is true of it as a whole and one for each thing in its lists. */
 export function toRows(house: House): Rows {
   const document = encodeHouse(house);
-  const { coverings, rooms, stock, offers, deliveries, ...own } = document;
+  const { coverings, rooms, stock, offers, deliveries, pictures, ...own } = document;
   const rows = new Map<string, FactPlace & StoredFacts>();
   const add = (table: FactTable | 'house', id: string, position: number, facts: unknown) =>
     rows.set(`${table} ${id}`, { table, id, position, facts: JSON.stringify(facts) });
   add('house', '1', 0, own);
   for (const table of FACT_TABLES) {
-    const list = { coverings, rooms, stock, offers, deliveries }[LIST_OF[table]] ?? [];
-    list.forEach((item, position) => add(table, 'id' in item ? item.id : String(position), position, item));
+    const list = { coverings, rooms, stock, offers, deliveries, pictures }[LIST_OF[table]] ?? [];
+    list.forEach((item, position) => add(table, rowId(item, position), position, item));
   }
   return rows;
+}
+
+/** A picture's row is its covering's, so that one more or one less leaves the others their rows. */
+function rowId(item: object, position: number): string {
+  if ('id' in item) return String(item.id);
+  return 'image' in item && 'covering' in item ? String(item.covering) : String(position);
 }
 
 /** Rows as a house; a fault where a row was damaged or written by something else. */

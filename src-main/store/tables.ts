@@ -6,6 +6,7 @@ export interface Tables {
   stock: FactRow;
   offer: FactRow;
   delivery: FactRow;
+  picture: FactRow;
   edit: EditRow;
 }
 
@@ -30,5 +31,5 @@ export interface EditRow {
   is_undone: 0 | 1;
 }
 
-export const FACT_TABLES = ['covering', 'room', 'stock', 'offer', 'delivery'] as const;
+export const FACT_TABLES = ['covering', 'room', 'stock', 'offer', 'delivery', 'picture'] as const;
 export type FactTable = (typeof FACT_TABLES)[number];

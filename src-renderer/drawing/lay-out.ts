@@ -11,10 +11,23 @@ export interface View {
   readonly panY: number;
 }
 
+/** One tile of a picture in pixels of the box; the others stand beside, above and below it. */
+export interface PictureTile {
+  readonly picture: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  /** By how much it falls from its left edge to its right one. */
+  readonly fall: number;
+  readonly isTurned: boolean;
+}
+
 /** What the painter paints, in pixels of the box. */
 export type Mark = { readonly pen: Pen; readonly subject: Subject | undefined } & (
   | { readonly kind: 'path'; readonly d: string; readonly fill: Fill | 'sheet' }
   | { readonly kind: 'text'; readonly x: number; readonly y: number; readonly anchor: 'start' | 'middle' | 'end'; readonly size: number; readonly text: string; readonly turn: number }
+  | ({ readonly kind: 'picture'; readonly d: string } & PictureTile)
   | { readonly kind: 'ring'; readonly x: number; readonly y: number; readonly radius: number; readonly text: string; readonly size: number }
 );
 
@@ -30,6 +43,8 @@ const RING_RADIUS = 0.95;
 const MOST_OVERHANG = 3;
 const RING_STEPS = [1, 2, 5, 10, 20, 50, 100];
 const LEAST_STROKE_SPACING = 5;
+/** In smaller tiles nobody could make out a picture. */
+const LEAST_TILE = 3;
 /** Smaller words are left out: nobody could read them. */
 const LEAST_TEXT_HEIGHT = 8;
 const SCALE_BARS = {
@@ -123,6 +138,13 @@ function layOutShape(shape: Shape, sheet: Sheet): readonly Mark[] {
     }
     case 'strokes':
       return shape.spacing * scale < LEAST_STROKE_SPACING ? [] : [{ kind: 'path', d: shape.lines.map((line) => pathOf(line.map(place))).join(''), pen: shape.pen, fill: 'none', subject }];
+    case 'picture': {
+      const [width, height] = [shape.width * scale, shape.height * scale];
+      if (Math.min(width, height) < LEAST_TILE) return [];
+      const { picture, fall, isTurned } = shape;
+      const d = shape.areas.map((points) => `${pathOf(points.map(place))}Z`).join('');
+      return [{ kind: 'picture', d, picture, ...place(shape), width, height, fall: fall * scale, isTurned, pen: 'none', subject }];
+    }
     case 'text':
       return layOutText(shape, sheet);
     case 'ring': {

@@ -41,7 +41,8 @@ export class Planner {
     this.#number += 1;
     this.#current = house;
     this.isWorking = true;
-    this.#worker.postMessage({ number: this.#number, house } satisfies PlanRequest);
+    // No plan looks at pictures, and they would be copied at every keystroke.
+    this.#worker.postMessage({ number: this.#number, house: { ...house, pictures: [] } } satisfies PlanRequest);
   }
 
   #take({ number, plan, isLast }: PlanAnswer): void {

@@ -127,7 +127,7 @@ describe('a good document', () => {
 
   test('takes its stated defaults', () => {
     const house = houseOf({ format: 'struckline-house', version: 1, name: 'Bare', coverings: [{ id: 'p', kind: 'wallcovering', width: '53 cm', rollLength: '10.05 m' }], rooms: [{ id: 'r', name: 'R', walls: [{ id: 'A', length: '3 m', height: '2.4 m' }], bands: [{ id: 'b', covering: 'p', walls: ['A'] }] }] });
-    expect(house).toMatchObject({ lengths: 'imperial', currency: 'USD', stock: [], offers: [], deliveries: [], rules: { spareRolls: 1, pooling: 'house', trim: { length: inches(2) }, insideWrap: { length: inches(0.125) }, minOutsideWrap: { length: inches(1) }, sliver: { length: inches(2) }, borderAllowance: { length: inches(1) } } });
+    expect(house).toMatchObject({ lengths: 'imperial', currency: 'USD', stock: [], offers: [], deliveries: [], pictures: [], rules: { spareRolls: 1, pooling: 'house', trim: { length: inches(2) }, insideWrap: { length: inches(0.125) }, minOutsideWrap: { length: inches(1) }, sliver: { length: inches(2) }, borderAllowance: { length: inches(1) } } });
     expect(house.coverings[0]).toMatchObject({ rollStart: 'anywhere', sequence: 'preferred', panels: 'roll-width', seam: 'butt', singlesPerRoll: 1, reverseAlternate: false, repeat: { length: 0 } });
     expect(house.rooms[0]!.walls[0]).toMatchObject({ turn: 'inside', base: { length: 0 }, openings: [] });
     expect(house.rooms[0]!.bands[0]).toMatchObject({ from: 'floor', to: 'ceiling', position: { length: 0 } });
@@ -145,7 +145,7 @@ describe('a good document', () => {
 
   test('is told by a JSON schema that names every key', () => {
     const schema = documentSchema() as { readonly properties: Record<string, unknown>; readonly required: readonly string[] };
-    expect(Object.keys(schema.properties).toSorted()).toEqual(['built', 'country', 'coverings', 'currency', 'deliveries', 'format', 'lengths', 'name', 'offers', 'rooms', 'rules', 'stock', 'version']);
+    expect(Object.keys(schema.properties).toSorted()).toEqual(['built', 'country', 'coverings', 'currency', 'deliveries', 'format', 'lengths', 'name', 'offers', 'pictures', 'rooms', 'rules', 'stock', 'version']);
     expect(schema.required.toSorted()).toEqual(['format', 'name', 'version']);
   });
 });

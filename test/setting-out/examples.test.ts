@@ -40,7 +40,7 @@ describe('the example of', () => {
     expect(edgeOver({ left: ends.right, right: ends.left }, inches(120), inches(60), inches(120))).toEqual({ lowest: inches(96), highest: inches(108) });
   });
 
-  test('dropOf: a half-drop of 21 in puts strip 3, like strip 1, 10 1/2 in lower', () => {
+  test('dropOf: a half-drop of 21 in begins strip 3, like strip 1, 10 1/2 in further into the repeat', () => {
     const half = { numerator: 1, denominator: 2 };
     expect([3, 1, 0, 2, -1].map((strip) => inInches(dropOf(inches(21), half, strip)))).toEqual([10.5, 10.5, 0, 0, 10.5]);
   });

@@ -113,6 +113,16 @@ export class CoveringsSheet {
     return this.change({ soldIn: soldIn.length === 0 ? null : soldIn });
   }
 
+  /** The picture of one repeat of the chosen covering, as a data URL. */
+  get picture(): string | null {
+    return this.#house.saved.pictures.find(({ covering }) => covering === this.chosen?.id)?.image ?? null;
+  }
+
+  setPicture = (image: string | null): Promise<string | null> => {
+    const { chosen } = this;
+    return this.#edit(chosen && { kind: 'set-picture', covering: chosen.id, image });
+  };
+
   remove(): Promise<string | null> {
     const { chosen } = this;
     return this.#edit(chosen && { kind: 'remove-covering', covering: chosen.id });

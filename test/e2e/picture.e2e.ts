@@ -1,0 +1,125 @@
+import { crc32, deflateSync } from 'node:zlib';
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, test } from './struckline.ts';
+
+async function openDemo(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.getByRole('button', { name: 'Open a demo house' }).click();
+  await expect(page.getByRole('table', { name: /bulk order/ })).toBeVisible();
+}
+
+async function goTo(page: Page, place: string): Promise<void> {
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: new RegExp(`^${place}`) }).click();
+}
+
+async function chooseFile(page: Page, file: { readonly name: string; readonly mimeType: string; readonly buffer: Buffer }): Promise<void> {
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('group', { name: 'Picture of one repeat' }).getByRole('button', { name: /^Load/ }).click();
+  await (await chooser).setFiles(file);
+}
+
+test('a picture of one repeat is loaded, hangs in the elevation, and is there after a reload', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await goTo(page, 'Set out');
+  const elevation = page.getByRole('application');
+  const motifs = elevation.locator('path.pen-motif');
+  // Our motif on the strips, and on each of the four lengths of the border over them.
+  await expect(motifs).toHaveCount(5);
+  await goTo(page, 'Coverings');
+  const group = page.getByRole('group', { name: 'Picture of one repeat' });
+  await expect(group).toContainText('It shows one repeat, cropped at its edges: 1\' 8 1/2" wide, 1\' 9" high.');
+  await chooseFile(page, { name: 'fern.png', mimeType: 'image/png', buffer: png(820, 840) });
+  await expect(group.getByRole('img', { name: 'One repeat of K-2041' })).toBeVisible();
+  await expect(group.getByText(/squeezed/)).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'Undo: hang the picture of K-2041' })).toBeEnabled();
+  await expect(page.getByRole('status').filter({ hasText: 'Saved' })).toBeVisible();
+
+  await goTo(page, 'Set out');
+  await expect(elevation.locator('pattern image')).toHaveAttribute('href', /^data:image\/jpeg;base64,/);
+  expect(await elevation.locator('path.picture').count()).toBeGreaterThanOrEqual(27);
+  await expect(motifs).toHaveCount(4);
+  // One tile is as wide as one strip: the seams of strips that lie whole on wall A stand a tile apart.
+  const tileWidth = Number(await elevation.locator('pattern').first().getAttribute('width'));
+  const seams = await elevation.locator('[data-subject^="seam "] path').evaluateAll((paths) => paths.map((path) => path.getBoundingClientRect().left));
+  expect(seams[1]! - seams[0]!).toBeCloseTo(tileWidth, 0);
+
+  // What lies under the picture can still be pointed at.
+  const strip = await elevation.locator('[data-subject="strip 4"] path').first().boundingBox();
+  await page.mouse.move(strip!.x + strip!.width / 2, strip!.y + strip!.height * 0.85);
+  await expect(page.getByText(/^Strip 4 on wall A/)).toBeVisible();
+
+  await page.reload();
+  await expect(elevation.locator('pattern image')).toHaveAttribute('href', /^data:image\/jpeg;base64,/);
+
+  await goTo(page, 'Coverings');
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id }) => id)).toEqual([]);
+  await group.getByRole('button', { name: 'Take it away' }).click();
+  await expect(group.getByRole('img')).toHaveCount(0);
+  await goTo(page, 'Set out');
+  await expect(motifs).toHaveCount(5);
+  await expect(elevation.locator('pattern')).toHaveCount(0);
+});
+
+test('a file that is no picture is refused in words, and the picture that was there stays', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await goTo(page, 'Coverings');
+  const group = page.getByRole('group', { name: 'Picture of one repeat' });
+  await chooseFile(page, { name: 'fern.png', mimeType: 'image/png', buffer: png(400, 200) });
+  await expect(group.getByText('This one is too wide for that shape and is squeezed to it; crop it to one repeat.')).toBeVisible();
+  for (const buffer of [Buffer.from('K-2041, one repeat'), Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]), Buffer.alloc(0)]) {
+    await chooseFile(page, { name: 'notes.txt', mimeType: 'text/plain', buffer });
+    await expect(group.getByRole('alert')).toHaveText('notes.txt is no picture that can be shown. Nothing was changed. Choose a photograph or a scan saved as JPEG, PNG or WebP.');
+  }
+  await expect(group.getByRole('img')).toBeVisible();
+  // Noise is what a picture is hardest to make small of.
+  await chooseFile(page, { name: 'noise.png', mimeType: 'image/png', buffer: png(1025, 1050, noise()) });
+  await expect(group.getByRole('alert')).toHaveCount(0);
+  await expect(group.getByText(/squeezed/)).toHaveCount(0);
+  const image = await group.getByRole('img').getAttribute('src');
+  expect(image!.length).toBeLessThanOrEqual(400_000);
+});
+
+/** A picture, rings on a plain ground unless it is painted otherwise, as a PNG of 8 bits a channel. */
+function png(width: number, height: number, paint = rings(width, height)): Buffer {
+  const row = 1 + width * 3;
+  const pixels = Buffer.alloc(row * height);
+  for (let y = 0; y < height; y += 1) {
+    for (let x = 0; x < width; x += 1) {
+      pixels.set(paint(x, y), y * row + 1 + x * 3);
+    }
+  }
+  const header = Buffer.alloc(13);
+  header.writeUInt32BE(width, 0);
+  header.writeUInt32BE(height, 4);
+  header.set([8, 2, 0, 0, 0], 8);
+  return Buffer.concat([Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]), chunk('IHDR', header), chunk('IDAT', deflateSync(pixels)), chunk('IEND', Buffer.alloc(0))]);
+}
+
+type Paint = (x: number, y: number) => readonly number[];
+
+function rings(width: number, height: number): Paint {
+  return (x, y) => {
+    const distance = Math.hypot(x - width / 2, y - height / 2);
+    return Math.floor(distance / 30) % 2 === 0 && distance < Math.min(width, height) / 2 ? [40, 92, 70] : [236, 226, 202];
+  };
+}
+
+function noise(): Paint {
+  let state = 1;
+  const next = () => {
+    state = (state * 1_103_515_245 + 12_345) % 2 ** 31;
+    return Math.floor(state / 2 ** 16) % 256;
+  };
+  return () => [next(), next(), next()];
+}
+
+function chunk(kind: string, content: Buffer): Buffer {
+  const named = Buffer.concat([Buffer.from(kind, 'latin1'), content]);
+  const framed = Buffer.alloc(named.length + 8);
+  framed.writeUInt32BE(content.length, 0);
+  named.copy(framed, 4);
+  framed.writeUInt32BE(crc32(named), named.length + 4);
+  return framed;
+}
