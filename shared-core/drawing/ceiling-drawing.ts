@@ -96,7 +96,7 @@ function struckShapes(corners: readonly Seen[], layout: CeilingLayout, style: Le
   const aside = from + (to - from) * 0.12;
   return [
     { kind: 'line', from: sheet({ along: from, away: first.to }, layout), to: sheet({ along: to, away: first.to }, layout), pen: 'struck', subject },
-    { kind: 'dimension', from: sheet({ along: from, away: first.to }, layout), to: sheet({ along: from, away: 0 }, layout), offset: -1.4, text: showLength(first.to, style) },
+    { kind: 'dimension', from: sheet({ along: to, away: 0 }, layout), to: sheet({ along: to, away: first.to }, layout), offset: -1.4, text: showLength(first.to, style) },
     { kind: 'line', from: sheet({ along: aside, away: first.to / 2 }, layout), to: sheet({ along: aside, away: Math.min(last.to, first.to * 2.5) }, layout), pen: 'struck', hasArrow: true, subject: direction },
   ];
 }

@@ -5,7 +5,7 @@ import { type LengthStyle, showLength } from '../units/index.ts';
 import { type BorderToDraw, borderShapes, pencilShapes } from './elevation-border.ts';
 import { type Hanging, killSide, killWords, markShapes } from './elevation-marks.ts';
 import { ringShapes, rollShapes, type RollsOfPieces, stripShapes, type StripsToDraw } from './elevation-strips.ts';
-import { BELOW_FLOOR, dimensionShapes, edgeShapes, openingShapes, wallShapes } from './elevation-walls.ts';
+import { dimensionsBelow, dimensionShapes, edgeShapes, openingShapes, wallShapes } from './elevation-walls.ts';
 import { boundsOf } from './geometry.ts';
 import { roomShapes } from './room-shapes.ts';
 import type { Bounds, Drawing, Shape, Subject } from './shapes.ts';
@@ -15,6 +15,11 @@ import { counted, mismatchNoted, placeNamed, signed, wallsNamed } from './words.
 
 /** What of a room an elevation shows. */
 export type DrawnRoom = Pick<Room, 'name' | 'rails' | 'furniture'>;
+
+export interface OtherBand {
+  readonly band: Pick<HungBand, 'id' | 'walls' | 'from' | 'to'>;
+  readonly coveringName: string;
+}
 
 /** One stretch of a band, with what the drawing says of it. */
 export interface ElevationFacts {
@@ -26,6 +31,8 @@ export interface ElevationFacts {
   readonly stretch: StretchLayout;
   /** Borders that hang on the same walls. */
   readonly borders?: readonly BorderToDraw[];
+  /** Other bands of the room, drawn plain with what they are called. */
+  readonly others?: readonly OtherBand[];
   /** Where the pieces are cut from; not drawn where it is not known. */
   readonly rolls?: RollsOfPieces;
 }
@@ -60,7 +67,7 @@ export interface ElevationOptions {
  * seams, the start line at the left end and the lozenge of the kill point, 7 3/8 in over, at the right end.
  */
 export function drawElevation(facts: ElevationFacts, style: LengthStyle, options: ElevationOptions = {}): Drawing {
-  const { room, band, covering, coveringName, stretch, borders = [], rolls } = facts;
+  const { room, band, covering, coveringName, stretch, borders = [], others = [], rolls } = facts;
   const { grid, axis } = stretch;
   const spans = spansAlong(axis, grid.from, grid.to);
   const hasPattern = options.hasPattern ?? true;
@@ -76,6 +83,7 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
   };
   const shapes: readonly Shape[] = [
     ...wallShapes(spans, style),
+    ...others.flatMap((other) => otherShapes(spans, other)),
     ...stripShapes(strips),
     ...borders.flatMap((border) => borderShapes(border, spans, style, { hasPattern, hasPicture: hasPicture(border.covering.id), hasRings: false })),
     ...openingShapes(spans, style),
@@ -124,6 +132,20 @@ export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, opti
   return elevation(shapes, spans, hanging, style, description);
 }
 
+function otherShapes(spans: readonly WallSpan[], { band, coveringName }: OtherBand): readonly Shape[] {
+  const [top, bottom] = [topOfBand(band), bottomOfBand(band)];
+  return spans
+    .filter(({ wall }) => band.walls.includes(wall.id))
+    .flatMap((span): readonly Shape[] => {
+      const subject: Subject = { kind: 'band', id: `${band.id} ${span.from}`, says: `${coveringName} hangs here too, on wall ${span.wall.id}.` };
+      const x = (span.from + span.to) / 2;
+      return [
+        { kind: 'polygon', points: areaBetween(span, top, bottom), pen: 'thin', fill: 'pattern', subject },
+        { kind: 'text', at: { x, y: -(top(span, x) + bottom(span, x)) / 2 }, anchor: 'middle', height: 'mark', text: coveringName, pen: 'thin', within: span.to - span.from, subject },
+      ];
+    });
+}
+
 /** The line of a mural that has to be level, such as its horizon. */
 function levelLineShapes(spans: readonly WallSpan[], { levelLine }: HungBand, style: LengthStyle): readonly Shape[] {
   const [first, last] = [spans[0], spans.at(-1)];
@@ -148,7 +170,7 @@ function elevation(shapes: readonly Shape[], spans: readonly WallSpan[], hanging
     left: killed === 'left' ? noted : dimensioned,
     top: 2.6,
     right: killed === 'right' ? noted : dimensioned,
-    bottom: BELOW_FLOOR.dimensions + 3.4,
+    bottom: dimensionsBelow(spans) + 3.4,
   };
   const bounds = boundsOf(spans.flatMap((span) => areaBetween(span, ceilingAt, floorAt)));
   return { shapes, bounds, margin, scaleBar: style, description };

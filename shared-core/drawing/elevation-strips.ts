@@ -46,12 +46,21 @@ export function rollShapes(strips: StripsToDraw, rolls: RollsOfPieces): readonly
     const lowest = areas.toSorted((one, other) => one.piece.bottom - other.piece.bottom || sizeOf(other) - sizeOf(one))[0];
     return [
       ...areas.filter(({ roll }) => roll.isOffcut).map(({ points }): Shape => {
-        const corner = points[1]!;
-        return { kind: 'polygon', points: [corner, { ...corner, right: -0.8 }, { ...corner, down: 0.8 }], pen: 'thin', fill: 'wall', subject };
+        const [left, corner] = [points[0]!, points[1]!];
+        const slope = corner.x === left.x ? 0 : (left.y - corner.y) / (corner.x - left.x);
+        return { kind: 'polygon', points: [corner, { ...corner, right: -0.8, down: 0.8 * slope }, { ...corner, down: 0.8 }], pen: 'thin', fill: 'wall', subject };
       }),
-      ...(lowest ? [{ kind: 'tab' as const, at: { x: (lowest.span.from + lowest.span.to) / 2, y: -lowest.bottom(lowest.span, (lowest.span.from + lowest.span.to) / 2) }, strip: strip.number, roll: lowest.roll.number, subject }] : []),
+      ...(lowest ? [{ kind: 'tab' as const, at: footOf(lowest), strip: strip.number, roll: lowest.roll.number, subject }] : []),
     ];
   });
+}
+
+/** The middle of a piece's foot, clear of openings that stand on it. */
+function footOf({ span, bottom }: PieceArea): DrawnPoint {
+  const just = bottom(span, (span.from + span.to) / 2) + 1;
+  const free = freeParts(span, just).toSorted((one, other) => other.to - other.from - (one.to - one.from))[0] ?? span;
+  const x = (free.from + free.to) / 2;
+  return { x, y: -bottom(span, x) };
 }
 
 /** The strips' numbers, painted last; one for each strip. */

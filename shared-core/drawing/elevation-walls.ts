@@ -7,7 +7,12 @@ import { heightSaid, openingSaid, openingWord, sized } from './words.ts';
 const HANDLE_RADIUS = 10_000;
 
 /** Heights of text below the floor line: the arrow along the skirting, the walls' names, their dimensions. */
-export const BELOW_FLOOR = { arrow: 0.7, names: 1.8, openings: 3.6, dimensions: 5.4 } as const;
+export const BELOW_FLOOR = { arrow: 0.7, names: 1.8, openings: 4, dimensions: 4, dimensionsUnderOpenings: 5.8 } as const;
+
+/** How far below the floor line the walls' own dimensions stand: under those of openings, where there are any. */
+export function dimensionsBelow(spans: readonly WallSpan[]): number {
+  return spans.some(({ wall }) => wall.openings.length > 0) ? BELOW_FLOOR.dimensionsUnderOpenings : BELOW_FLOOR.dimensions;
+}
 /** Heights of text left of the drawing: the band's dimensions, the wall's. */
 const BESIDE = { band: 1.6, wall: 3.6 } as const;
 
@@ -140,7 +145,7 @@ export function dimensionShapes(spans: readonly WallSpan[], band: BandEdges, sid
   const below = spans.flatMap((span): Shape[] => [
     { kind: 'text', at: { x: (span.from + span.to) / 2, y, down: BELOW_FLOOR.names }, anchor: 'middle', height: 'label', text: span.wall.id, pen: 'visible', subject: wallSubject(span, style) },
     ...openingDimensions(span, y, style),
-    { kind: 'dimension', from: { x: span.from, y }, to: { x: span.to, y }, offset: BELOW_FLOOR.dimensions, text: sized(span.to - span.from, style) },
+    { kind: 'dimension', from: { x: span.from, y }, to: { x: span.to, y }, offset: dimensionsBelow(spans), text: sized(span.to - span.from, style) },
   ]);
   const [span, x] = side === 'left' ? [first, first.from] : [last, last.to];
   const upright = (low: number, high: number, offset: number): Shape[] =>

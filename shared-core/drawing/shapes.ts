@@ -33,6 +33,7 @@ export type SubjectKind =
   | 'rail'
   | 'furniture'
   | 'mark'
+  | 'band'
   | 'corner'
   | 'strip'
   | 'seam'

@@ -82,7 +82,7 @@ function explainRun(piece: Piece, { borderAllowance }: Rules, show: Show): Worki
 function explainPhase({ piece, covering, band, datum }: PieceFacts, isAlong: boolean, show: Show): readonly WorkingLine[] {
   if (!('repeat' in covering) || covering.repeat.length === 0 || (covering.kind === 'wallcovering' && matchOf(covering) === 'free')) return [];
   const repeat = covering.repeat.length;
-  if (isAlong || datum === null) return [{ text: `Its left end lies ${show(piece.phase)} into the repeat of ${covering.repeat.typed}.`, rule: 'the pattern runs on from the length before it' }];
+  if (isAlong || datum === null) return [{ text: `Its left end lies ${show(piece.phase)} into the repeat of ${covering.repeat.typed}.`, rule: isAlong ? 'the pattern runs on from the length before it' : 'all strips of a ceiling are matched from its leftmost place' }];
   const below = datum - piece.upperEdge;
   const drop = covering.kind === 'wallcovering' && matchOf(covering) === 'drop' && covering.dropBy ? dropOf(repeat, covering.dropBy, piece.strip) : 0;
   const terms = [show(band.position.length), `${below < 0 ? '−' : '+'} ${show(Math.abs(below))}`, ...(drop > 0 ? [`+ ${show(drop)} of drop`] : [])];

@@ -247,8 +247,7 @@ function layOutDimension(shape: Extract<Shape, { kind: 'dimension' }>, { place, 
 /** Every how many rings are shown so that none touch; the first and the last always. */
 function stepOfRings(shapes: readonly Shape[], scale: number, h: number): Sheet['ringStep'] {
   const rings = shapes.filter((shape) => shape.kind === 'ring').toSorted((one, other) => one.number - other.number);
-  const xs = rings.map(({ at }) => at.x);
-  const apart = xs.slice(1).map((x, index) => Math.abs(x - xs[index]!) * scale).sort((one, other) => one - other);
+  const apart = rings.slice(1).map(({ at }, index) => Math.hypot(at.x - rings[index]!.at.x, at.y - rings[index]!.at.y) * scale).sort((one, other) => one - other);
   const usual = apart[Math.floor(apart.length / 2)] ?? Infinity;
   const wanted = (2 * RING_RADIUS + 0.15) * h;
   const every = RING_STEPS.find((step) => usual * step >= wanted) ?? 200;

@@ -28,7 +28,7 @@ function surveyPoint(house: House, plan: HousePlan | null): OpenPoint | null {
 
 function coveringsPoint(house: House): OpenPoint | null {
   if (house.coverings.length === 0) return look('none yet');
-  const bare = house.rooms.filter((room) => room.walls.length > 0 && room.bands.length === 0).length;
+  const bare = house.rooms.filter((room) => room.walls.length > 0 && room.bands.length === 0 && !room.ceiling).length;
   return bare > 0 ? look(count(bare, 'room bare', 'rooms bare')) : null;
 }
 

@@ -27,6 +27,7 @@ export class CoveringsSheet {
   /** The covering being typed; null while one that exists is looked at. */
   draft = $state<NewCovering | null>(null);
   draftTrouble = $state<string | null>(null);
+  ceilingTrouble = $state<string | null>(null);
   bandTrouble = $state<Readonly<Record<string, string | null>>>({});
 
   constructor(house: HouseState) {
@@ -134,10 +135,22 @@ export class CoveringsSheet {
     return this.#house.saved.rooms.flatMap((room) => room.bands.filter(({ covering }) => covering === chosen?.id).map((band) => ({ room, band })));
   }
 
+  get walledRooms(): readonly Room[] {
+    return this.#house.saved.rooms.filter((room) => room.walls.length > 0);
+  }
+
   /** Rooms with walls in which the chosen covering does not hang yet. */
   get bareRooms(): readonly Room[] {
     const hung = new Set(this.hung.map(({ room }) => room.id));
-    return this.#house.saved.rooms.filter((room) => room.walls.length > 0 && !hung.has(room.id));
+    return this.walledRooms.filter((room) => !hung.has(room.id));
+  }
+
+  /** Hangs the chosen covering overhead in place of what hung there, or takes it down. */
+  async toggleCeiling(room: Room): Promise<void> {
+    const { chosen } = this;
+    if (!chosen) return;
+    const ceiling = room.ceiling?.covering === chosen.id ? null : { covering: chosen.id, ...(room.ceiling?.along === undefined ? {} : { along: room.ceiling.along }) };
+    this.ceilingTrouble = await this.#edit({ kind: 'change-room', room: room.id, facts: { ceiling } });
   }
 
   async hang(room: Room): Promise<void> {

@@ -1,10 +1,18 @@
 import type { Subject } from '../../../shared-core/drawing/index.ts';
 import { type Band, type Border, type Covering, type Edit, hungBand, type HungBand, type Layout, type Lining, type Mural, nameCovering, type Room, type Wallcovering } from '../../../shared-core/house/index.ts';
-import { type BandPlan, type RoomPlan } from '../../../shared-core/plan/index.ts';
+import { type BandPlan, CEILING, type CeilingPlan, type PieceRoll, type PlannedStretch, type RoomPlan, rollsOfBand } from '../../../shared-core/plan/index.ts';
 import { type ChosenLayout, type LayoutOption, onWall, setOutStrips } from '../../../shared-core/setting-out/index.ts';
-import { type Length, printLength, showLength } from '../../../shared-core/units/index.ts';
+import { type Length, type LengthStyle, type Measure, parseMeasure, printLength, showLength } from '../../../shared-core/units/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
+
+type Json = string | number | boolean | null | { readonly [key: string]: Json };
+type BandFacts = Readonly<Record<string, Json>>;
+
+/** A length as it was typed; one that nobody typed, in the house's own unit. */
+export function typedOf(measure: Measure, style: LengthStyle): string {
+  return measure.length === 0 ? printLength(measure.length, style) : measure.typed;
+}
 
 export interface LayoutTyped {
   readonly wall: string;
@@ -19,13 +27,23 @@ export interface LayoutTyped {
 /** The band and stretch that is looked at, and the user's choice of start and kill point. */
 export class SetOutSheet {
   readonly #house: HouseState;
+  /** The band that is looked at, or the ceiling. */
   bandId = $state<string | null>(null);
   stretchIndex = $state(0);
   picked = $state.raw<Subject | null>(null);
   trouble = $state<string | null>(null);
+  /** The layout under the pointer while the start line is dragged. */
+  #dragged = $state.raw<ChosenLayout | null>(null);
 
   constructor(house: HouseState) {
     this.#house = house;
+  }
+
+  look(bandId: string | null): void {
+    this.bandId = bandId;
+    this.stretchIndex = 0;
+    this.picked = null;
+    this.#dragged = null;
   }
 
   get room(): Room | null {
@@ -38,7 +56,29 @@ export class SetOutSheet {
 
   get bandPlan(): BandPlan | null {
     const bands = this.roomPlan?.bands ?? [];
+    if (this.bandId === CEILING && this.roomPlan?.ceiling) return null;
     return bands.find(({ id }) => id === this.bandId) ?? bands[0] ?? null;
+  }
+
+  /** The ceiling, where it is what is looked at. */
+  get ceiling(): CeilingPlan | null {
+    return this.bandPlan === null ? (this.roomPlan?.ceiling ?? null) : null;
+  }
+
+  isMural({ covering }: BandPlan): boolean {
+    return this.#coverings.find(({ id }) => id === covering)?.kind === 'mural';
+  }
+
+  get ceilingCovering(): Wallcovering | Lining | null {
+    const covering = this.#coverings.find(({ id }) => id === this.roomPlan?.ceiling?.covering);
+    return covering?.kind === 'wallcovering' || covering?.kind === 'lining' ? covering : null;
+  }
+
+  /** Where the pieces of what is looked at are cut from. */
+  get rolls(): ReadonlyMap<string, PieceRoll> {
+    const { plan } = this.#house;
+    const { room, bandPlan } = this;
+    return plan && room ? rollsOfBand(plan, room.id, bandPlan?.id ?? CEILING) : new Map();
   }
 
   get band(): HungBand | null {
@@ -65,10 +105,28 @@ export class SetOutSheet {
     });
   }
 
+  /** Bands of strips beside the one that is looked at; lining lies under it and is not seen. */
+  get others() {
+    const { room, roomPlan, bandPlan } = this;
+    return (roomPlan?.bands ?? []).flatMap((plan) => {
+      const band = room?.bands.find(({ id }) => id === plan.id);
+      const covering = this.#coverings.find(({ id }) => id === plan.covering);
+      return room && band && plan.kind === 'strips' && plan.id !== bandPlan?.id && covering?.kind !== 'lining' ? [{ band: hungBand(room, band), coveringName: this.#name(plan.covering) }] : [];
+    });
+  }
+
   get stretch() {
     const stretches = this.bandPlan?.stretches ?? [];
     return stretches[this.stretchIndex] ?? stretches[0] ?? null;
   }
+
+  /** The same as it would hang from where the line is dragged to, set out at once. */
+  readonly draggedStretch: PlannedStretch | null = $derived.by(() => {
+    const layout = this.#dragged;
+    const { stretch } = this;
+    const set = layout && this.#setOut(layout);
+    return set && stretch && 'options' in stretch ? { ...stretch, ...set } : null;
+  });
 
   /** The layout as it stands: the user's choice, or what the plan took for want of one. */
   get layout(): LayoutTyped | null {
@@ -77,7 +135,8 @@ export class SetOutSheet {
     if (!band || !stretch) return null;
     if (band.layout && stretch.axis.walls.some(({ wall }) => wall.id === band.layout?.start.wall)) {
       const { start, direction, kill } = band.layout;
-      return { wall: start.wall, at: start.at.typed, edge: start.edge ?? 'left', direction, killWall: kill === 'start' ? 'start' : kill.wall, killAt: kill === 'start' ? '' : kill.at.typed };
+      const style = this.#house.shown.lengths;
+      return { wall: start.wall, at: typedOf(start.at, style), edge: start.edge ?? 'left', direction, killWall: kill === 'start' ? 'start' : kill.wall, killAt: kill === 'start' ? '' : typedOf(kill.at, style) };
     }
     const [best] = this.options;
     return best ? this.#typed(best.layout) : this.#typed({ start: stretch.start, edge: 'left', direction: 'right', kill: 'start' });
@@ -91,6 +150,10 @@ export class SetOutSheet {
 
   /** An option as it would hang. */
   setOutOption({ layout }: LayoutOption) {
+    return this.#setOut(layout);
+  }
+
+  #setOut(layout: ChosenLayout) {
     const { band, covering, stretch } = this;
     const rules = this.#house.planner.planned?.rules;
     if (!band || covering?.kind !== 'wallcovering' || !stretch || !rules) return null;
@@ -104,13 +167,25 @@ export class SetOutSheet {
   async dragStart(x: number | null, isDone: boolean): Promise<void> {
     const { stretch } = this;
     if (!stretch || x === null) {
+      this.#dragged = null;
       this.preview(null);
       return;
     }
     const { wall, at } = onWall(stretch.axis, Math.round(x));
     const change = { wall, at: showLength(at, this.#house.shown.lengths), edge: 'left' as const };
-    if (isDone) this.trouble = await this.change(change);
-    else this.preview(change);
+    this.#dragged = this.#asChosen(change);
+    if (!isDone) return this.preview(change);
+    this.trouble = await this.change(change);
+    this.#dragged = null;
+  }
+
+  #asChosen(change: Pick<LayoutTyped, 'wall' | 'at' | 'edge'>): ChosenLayout | null {
+    const { layout, stretch } = this;
+    const at = parseMeasure(change.at, this.#house.shown.lengths);
+    const killAt = parseMeasure(layout?.killAt || '0 in', this.#house.shown.lengths);
+    if (!layout || !stretch || !at.ok || !killAt.ok) return null;
+    const kill = layout.killWall === 'start' ? 'start' : { wall: layout.killWall, at: killAt.value.length };
+    return { start: { wall: change.wall, at: at.value.length }, edge: change.edge, direction: layout.direction, kill };
   }
 
   #typed({ start, edge, direction, kill }: ChosenLayout): LayoutTyped {
@@ -124,13 +199,15 @@ export class SetOutSheet {
     if (covering?.kind === 'wallcovering' && covering.panels === 'equal') {
       return { title: 'Equal panels', words: 'Every wall is divided in equal strips no wider than the roll; both edges of each are trimmed. Seams and steps of shade will show.' };
     }
-    if (covering?.kind === 'mural') {
-      return { title: 'Centred on the wall', words: 'What the mural is wider than the wall is cut off in halves at both sides; outer panels may be trimmed or left out.' };
-    }
     if (covering?.kind === 'lining' && covering.direction === 'across') {
       return { title: 'Hung across', words: 'In courses from the top down, each from inside corner to inside corner; the last is as high as what is left.' };
     }
     return null;
+  }
+
+  /** A line can be dragged where strips hang from one. */
+  get canDrag(): boolean {
+    return this.fixed === null && this.covering?.kind !== 'mural';
   }
 
   /** What decided where the line is struck, for want of a choice. */
@@ -147,6 +224,39 @@ export class SetOutSheet {
   /** As saved, for the fields: what is being typed only shows in the drawing. */
   get #savedBand(): Band | null {
     return this.#house.room?.bands.find(({ id }) => id === this.bandPlan?.id) ?? null;
+  }
+
+  /** Facts of the band as they are saved, for the fields. */
+  get savedBand(): Band | null {
+    return this.#savedBand;
+  }
+
+  changeBand = async (facts: BandFacts): Promise<string | null> => {
+    const edit = this.#bandEdit(facts);
+    return edit && sayFaults(await this.#house.edit(edit));
+  };
+
+  previewBand(facts: BandFacts | null): void {
+    this.#house.preview(facts && this.#bandEdit(facts));
+  }
+
+  changeCeiling = async (facts: { readonly along?: string; readonly position?: string }): Promise<string | null> => {
+    const ceiling = this.#house.room?.ceiling;
+    if (!ceiling) return null;
+    const { along, position } = { along: ceiling.along, position: ceiling.position.typed, ...facts };
+    const edit: Edit = { kind: 'change-room', room: this.#house.room.id, facts: { ceiling: { covering: ceiling.covering, position, ...(along ? { along } : {}) } } };
+    return sayFaults(await this.#house.edit(edit));
+  };
+
+  /** Places a mural from the left end of its first wall, or centres it again. */
+  placeMural = (isPlaced: boolean): Promise<string | null> => {
+    const wall = this.stretch?.axis.walls[0]?.wall.id;
+    return this.changeBand(isPlaced && wall ? { layout: { start: { wall, at: '0 in' } } } : { layout: null, firstPanel: null });
+  };
+
+  #bandEdit(facts: BandFacts): Edit | null {
+    const { room, band } = this;
+    return room && band ? { kind: 'change-band', room: room.id, band: band.id, facts: { ...facts } } : null;
   }
 
   change = async (change: Partial<LayoutTyped>): Promise<string | null> => {
