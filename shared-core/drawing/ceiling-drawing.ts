@@ -93,7 +93,7 @@ function struckShapes(corners: readonly Seen[], layout: CeilingLayout, style: Le
   const [from, to] = span;
   const subject: Subject = { kind: 'start', id: 'start', says: `Start: strike the first line ${showLength(first.to, style)} from wall ${layout.along} and along it; the first strip hangs between them.` };
   const direction: Subject = { kind: 'direction', id: 'direction', says: `Hang the strips in order away from wall ${layout.along}.` };
-  const aside = from + (to - from) * 0.12;
+  const aside = to - (to - from) * 0.1;
   return [
     { kind: 'line', from: sheet({ along: from, away: first.to }, layout), to: sheet({ along: to, away: first.to }, layout), pen: 'struck', subject },
     { kind: 'dimension', from: sheet({ along: to, away: 0 }, layout), to: sheet({ along: to, away: first.to }, layout), offset: -1.4, text: showLength(first.to, style) },

@@ -55,12 +55,13 @@ const PENCIL_TICK = 0.35;
 
 /** The pencil marks of a border, a short tick each, spread evenly over the wall. */
 export function pencilShapes(spans: readonly WallSpan[], marks: readonly PencilMarks[], style: LengthStyle): readonly Shape[] {
-  return marks.flatMap(({ wall, from, distance, count }) =>
+  return marks.flatMap(({ wall, from, distance, at }) =>
     spans
       .filter((span) => span.wall.id === wall)
       .flatMap((span) => {
-        const subject: Subject = { kind: 'mark', id: `${wall} ${span.from}`, says: `Pencil marks on wall ${wall}: ${count}, ${showLength(distance, style)} ${from === 'floor' ? 'up from the floor' : 'down from the ceiling'}, light, hidden once the border hangs.` };
-        return Array.from({ length: count }, (_, index) => span.shift + (span.wall.length * index) / (count - 1))
+        const subject: Subject = { kind: 'mark', id: `${wall} ${span.from}`, says: `Pencil marks on wall ${wall}: ${at.length}, ${showLength(distance, style)} ${from === 'floor' ? 'up from the floor' : 'down from the ceiling'}, light, hidden once the border hangs.` };
+        return at
+          .map((place) => span.shift + place)
           .filter((x) => x >= span.from && x <= span.to)
           .map((x): Shape => {
             const y = from === 'floor' ? -(floorAt(span, x) + distance) : distance - ceilingAt(span, x);

@@ -85,6 +85,7 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
     ...wallShapes(spans, style),
     ...others.flatMap((other) => otherShapes(spans, other)),
     ...stripShapes(strips),
+    ...bandEdgeShapes(spans, band),
     ...borders.flatMap((border) => borderShapes(border, spans, style, { hasPattern, hasPicture: hasPicture(border.covering.id), hasRings: false })),
     ...openingShapes(spans, style),
     ...roomShapes(spans, room, style),
@@ -130,6 +131,12 @@ export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, opti
   const walls = [...new Set(spans.map(({ wall }) => wall.id))];
   const description = `${room.name}, ${wallsNamed(walls)} unrolled: ${coveringName} in ${counted(stretch.lengths.length, 'length')}, begun ${placeNamed(stretch.start, style)}. ${killWords(hanging, style)}`;
   return elevation(shapes, spans, hanging, style, description);
+}
+
+/** The edges of a band where it ends neither at the floor nor at the ceiling. */
+function bandEdgeShapes(spans: readonly WallSpan[], band: HungBand): readonly Shape[] {
+  const edges = [...(band.to === 'ceiling' ? [] : [topOfBand(band)]), ...(band.from === 'floor' ? [] : [bottomOfBand(band)])];
+  return edges.flatMap((edge) => spans.map((span): Shape => ({ kind: 'line', from: { x: span.from, y: -edge(span, span.from) }, to: { x: span.to, y: -edge(span, span.to) }, pen: 'thin' })));
 }
 
 function otherShapes(spans: readonly WallSpan[], { band, coveringName }: OtherBand): readonly Shape[] {

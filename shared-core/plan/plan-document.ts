@@ -22,7 +22,7 @@ export function planDocument(house: House, plan: HousePlan) {
           ...printVertical(stretch.mismatch, print),
           ...('mismatchUpright' in stretch && stretch.mismatchUpright ? { mismatchUpright: print(stretch.mismatchUpright.amount) } : {}),
           ...('shortage' in stretch ? printMural(stretch, print) : {}),
-          ...('marks' in stretch ? { marks: stretch.marks.map(({ wall, from, distance, count }) => ({ wall, from, distance: print(distance), count })) } : {}),
+          ...('marks' in stretch ? { marks: stretch.marks.map(({ wall, from, distance, at }) => ({ wall, from, distance: print(distance), count: at.length })) } : {}),
         }));
         const [first] = stretches;
         return {

@@ -3,7 +3,7 @@ import { ceilDivide, floorDivide, type Length, lengthOf, modulo } from '../units
 import { type Axis, cornersWithin, layAxis, onWall, unroll } from './axis.ts';
 import { type ChosenLayout, chosenLayout, type WallPlace } from './chosen-layout.ts';
 import { type Grid, placeGrid } from './grid.ts';
-import { aboveFloor, bandOn, edgeOver, swallows, topOf } from './heights.ts';
+import { bandOn, edgeOver, swallows, topOf } from './heights.ts';
 import type { Piece } from './cut-strips.ts';
 import { type Mismatch, missBy } from './mismatch.ts';
 import type { Stretch, StretchWall } from './stretch.ts';
@@ -25,7 +25,8 @@ export interface PencilMarks {
   /** What they are measured from: up from the floor line, or down from a ceiling that the border follows. */
   readonly from: 'floor' | 'ceiling';
   readonly distance: Length;
-  readonly count: number;
+  /** Where they stand on the wall, from its left end; none where nothing hangs. */
+  readonly at: readonly Length[];
 }
 
 /** How much of a wall shows at most between a level border and the ceiling over it. */
@@ -106,7 +107,7 @@ export function setOutBorder(stretch: Stretch, band: HungBand, covering: Border,
     kill: endsMeet ? onWall(axis, grid.from) : null,
     mismatch: endsMeet ? { ...missBy(grid.to - grid.from, repeat), vertical: lengthOf(0) } : null,
     lengths,
-    marks: stretch.walls.flatMap((wall) => pencilMarks(wall, band, covering, levelTop, rules)),
+    marks: stretch.walls.flatMap((wall) => pencilMarks(wall, placesOfMarks(axis, lengths, wall, rules.markSpacing.length), band, covering, levelTop)),
     levelTop,
     tapers: levelTop === null ? [] : stretch.walls.flatMap((wall) => taperOn(wall, levelTop)),
   };
@@ -131,12 +132,23 @@ function taperOn(wall: StretchWall, levelTop: Length): readonly Taper[] {
   return most > 0 ? [{ wall: wall.id, most }] : [];
 }
 
-function pencilMarks(wall: StretchWall, band: HungBand, { width }: Border, levelTop: Length | null, { markSpacing }: Rules): readonly PencilMarks[] {
+function pencilMarks(wall: StretchWall, at: readonly Length[], band: HungBand, { width }: Border, levelTop: Length | null): readonly PencilMarks[] {
+  if (at.length === 0) return [];
   const under = floorDivide(width.length, 2);
-  const count = ceilDivide(wall.length, markSpacing.length) + 1;
-  if (levelTop !== null) return [{ wall: wall.id, from: 'floor', distance: lengthOf(levelTop - under - Math.min(aboveFloor(wall, 0).left, aboveFloor(wall, 0).right)), count }];
+  if (levelTop !== null) return [{ wall: wall.id, from: 'floor', distance: lengthOf(levelTop - under - Math.min(wall.base.left, wall.base.right)), at }];
   const { top } = bandOn(band, wall);
-  return top >= Math.min(wall.height.left, wall.height.right) ? [{ wall: wall.id, from: 'ceiling', distance: lengthOf(under), count }] : [{ wall: wall.id, from: 'floor', distance: lengthOf(top - under), count }];
+  return top >= Math.min(wall.height.left, wall.height.right) ? [{ wall: wall.id, from: 'ceiling', distance: lengthOf(under), at }] : [{ wall: wall.id, from: 'floor', distance: lengthOf(top - under), at }];
+}
+
+/** Evenly over what hangs on a wall, both ends of each part of it included, no further apart than the rule says. */
+function placesOfMarks(axis: Axis, lengths: readonly BorderLength[], wall: StretchWall, spacing: number): readonly Length[] {
+  const parts = lengths.flatMap(({ from, to }) => unroll(axis, from, to)).filter((part) => part.wall === wall);
+  return parts
+    .toSorted((one, other) => one.from - one.shift - (other.from - other.shift))
+    .flatMap(({ from, to, shift }) => {
+      const spaces = ceilDivide(to - from, spacing);
+      return Array.from({ length: spaces + 1 }, (_, index) => lengthOf(from - shift + floorDivide((to - from) * index, spaces)));
+    });
 }
 
 /** What openings that hold the border's whole height take of the run. */

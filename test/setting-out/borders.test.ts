@@ -72,7 +72,7 @@ describe('a border round a room', () => {
 
 test('below the ceiling it is marked about every 2 ft, half its width under its top; at the ceiling measured down from it', () => {
   const dado = setOut(bed({ from: '30 in', to: '36 in' }));
-  const marksOf = ({ marks }: typeof dado) => marks.map(({ wall, from, distance, count }) => [wall, from, inInches(distance), count]);
+  const marksOf = ({ marks }: typeof dado) => marks.map(({ wall, from, distance, at }) => [wall, from, inInches(distance), at.length]);
   expect(marksOf(dado)).toEqual([['A', 'floor', 33, 8], ['B', 'floor', 33, 7], ['C', 'floor', 33, 8], ['D', 'floor', 33, 7]]);
   const under = inInches(setOut(bed()).lengths[0]!.pieces[0]!.top - setOut(bed()).lengths[0]!.pieces[0]!.bottom) / 2;
   for (const band of [bed(), bed({ to: '96 in' })]) expect(marksOf(setOut(band))).toEqual([['A', 'ceiling', under, 8], ['B', 'ceiling', under, 7], ['C', 'ceiling', under, 8], ['D', 'ceiling', under, 7]]);

@@ -78,7 +78,7 @@ function figuresOf(band: BandPlan | CeilingPlan, expected: Loose, house: ReturnT
       (value) => value.map(([wall, least, most]: Loose) => [wall, units(least), units(most)]),
     ],
     needsTwo: [() => [...lengths, ...strips].filter((one) => 'needsTwo' in one && one.needsTwo).length, (value) => value],
-    marks: [() => stretches.flatMap((stretch) => ('marks' in stretch ? stretch.marks : [])).map(({ wall, from, distance, count }) => [wall, from, distance, count]), (value) => value.map(([wall, from, distance, count]: Loose) => [wall, from, units(distance), count])],
+    marks: [() => stretches.flatMap((stretch) => ('marks' in stretch ? stretch.marks : [])).map(({ wall, from, distance, at }) => [wall, from, distance, at.length]), (value) => value.map(([wall, from, distance, count]: Loose) => [wall, from, units(distance), count])],
     taper: [() => stretches.flatMap((stretch) => ('tapers' in stretch ? stretch.tapers : [])).map(({ wall, most }) => [wall, most]), (value) => value.map(([wall, most]: Loose) => [wall, units(most)])],
     clashes: [() => ('clashes' in band ? band.clashes : []).map(({ wall, id, by }) => [wall, id, by]), (value) => value.map(([wall, id, by]: Loose) => [wall, id, units(by)])],
     leftOut: [() => (first as Loose).leftOut, (value) => value],

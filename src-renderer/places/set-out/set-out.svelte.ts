@@ -214,7 +214,9 @@ export class SetOutSheet {
   get reason(): string {
     const { covering } = this;
     if (covering?.kind === 'lining') return 'Its seams are kept off those of what hangs over it, until you choose or drag the line.';
-    return covering?.kind === 'wallcovering' ? 'The best that the search found, until you choose or drag the line.' : 'From the first inside corner, until you choose.';
+    if (covering?.kind === 'wallcovering') return 'The best that the search found, until you choose or drag the line.';
+    const isAtFrame = this.stretch?.axis.isClosed && this.stretch.kill === null;
+    return isAtFrame ? 'From the side of the door, where its ends never meet, until you choose.' : 'From the first inside corner, until you choose.';
   }
 
   get isChosen(): boolean {
