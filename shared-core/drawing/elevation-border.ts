@@ -16,15 +16,14 @@ export interface BorderToDraw {
   readonly coveringName: string;
 }
 
-/** A border's lengths on an elevation's walls: their areas, picture or motif, ends and joints, and a ring each where asked for. */
-export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], style: LengthStyle, parts: { readonly hasPattern: boolean; readonly hasPicture: boolean; readonly hasRings: boolean }): readonly Shape[] {
+/** A border's lengths on an elevation's walls: their areas, picture or motif, ends and joints. */
+export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], style: LengthStyle, parts: { readonly hasPattern: boolean; readonly hasPicture: boolean }): readonly Shape[] {
   const { covering } = border;
   const tile = parts.hasPattern && parts.hasPicture ? tileOf(covering) : null;
   const motif = parts.hasPattern && !tile ? motifOfBorder(covering) : null;
   return border.layout.lengths.flatMap((length): Shape[] => {
     const subject = lengthSubject(border, length, style);
     const areas = areasAlong(border, spans, length);
-    const widest = areas.toSorted((one, other) => other.place.to - other.place.from - (one.place.to - one.place.from))[0];
     const ends = [length.from, length.to].flatMap((position) => crossing(border, spans, length, position).map((ends): Shape => ({ kind: 'line', ...ends, pen: 'thin', subject })));
     return [
       ...areas.map(({ points }): Shape => ({ kind: 'polygon', points, pen: 'none', fill: 'pattern', subject })),
@@ -45,8 +44,15 @@ export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], s
           subject: { kind: 'joint', id: `${border.band.id} ${position}`, says: `Joint in length ${length.number + 1} of ${border.coveringName}, pattern matched: one spool does not surely give its whole length.` },
         })),
       ),
-      ...(parts.hasRings && widest ? [{ kind: 'ring' as const, at: middleOf(widest.points), number: length.number + 1, isFixed: border.covering.kind === 'lining', subject }] : []),
     ];
+  });
+}
+
+/** The lengths' numbers, from 1. */
+export function borderRings(border: BorderToDraw, spans: readonly WallSpan[], style: LengthStyle): readonly Shape[] {
+  return border.layout.lengths.flatMap((length): readonly Shape[] => {
+    const widest = areasAlong(border, spans, length).toSorted((one, other) => other.place.to - other.place.from - (one.place.to - one.place.from))[0];
+    return widest ? [{ kind: 'ring', at: middleOf(widest.points), number: length.number + 1, isFixed: border.covering.kind === 'lining', subject: lengthSubject(border, length, style) }] : [];
   });
 }
 

@@ -2,7 +2,7 @@ import type { Border, HungBand, Lining, Mural, Room, Wallcovering } from '../hou
 import { matchOf } from '../house/index.ts';
 import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
 import { type LengthStyle, showLength } from '../units/index.ts';
-import { type BorderToDraw, borderShapes, pencilShapes } from './elevation-border.ts';
+import { borderRings, borderShapes, type BorderToDraw, pencilShapes } from './elevation-border.ts';
 import { type Hanging, killSide, killWords, markShapes } from './elevation-marks.ts';
 import { ringShapes, rollShapes, type RollsOfPieces, stripShapes, type StripsToDraw } from './elevation-strips.ts';
 import { dimensionsBelow, dimensionShapes, edgeShapes, openingShapes, wallShapes } from './elevation-walls.ts';
@@ -86,7 +86,7 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
     ...others.flatMap((other) => otherShapes(spans, other)),
     ...stripShapes(strips),
     ...bandEdgeShapes(spans, band),
-    ...borders.flatMap((border) => borderShapes(border, spans, style, { hasPattern, hasPicture: hasPicture(border.covering.id), hasRings: false })),
+    ...borders.flatMap((border) => borderShapes(border, spans, style, { hasPattern, hasPicture: hasPicture(border.covering.id) })),
     ...openingShapes(spans, style),
     ...roomShapes(spans, room, style),
     ...edgeShapes(spans, axis.isClosed),
@@ -118,14 +118,16 @@ export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, opti
     startsAt: positionOf(spans, stretch.start) ?? stretch.grid.from,
     isBorder: true,
   };
+  const border: BorderToDraw = { layout: stretch, band, covering, coveringName };
   const shapes: readonly Shape[] = [
     ...wallShapes(spans, style),
-    ...borderShapes({ layout: stretch, band, covering, coveringName }, spans, style, { hasPattern: options.hasPattern ?? true, hasPicture: options.pictures?.has(covering.id) ?? false, hasRings: true }),
+    ...borderShapes(border, spans, style, { hasPattern: options.hasPattern ?? true, hasPicture: options.pictures?.has(covering.id) ?? false }),
     ...openingShapes(spans, style),
     ...roomShapes(spans, room, style),
     ...pencilShapes(spans, stretch.marks, style),
     ...edgeShapes(spans, stretch.axis.isClosed),
     ...dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style),
+    ...borderRings(border, spans, style),
     ...markShapes(spans, hanging, style),
   ];
   const walls = [...new Set(spans.map(({ wall }) => wall.id))];
