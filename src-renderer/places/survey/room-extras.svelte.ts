@@ -119,9 +119,11 @@ export const railName = (rail: Rail): string => rail.name ?? rail.id;
 export const railWalls = (rail: Rail): string => wallsText(rail.walls);
 export const pieceName = (piece: Furniture): string => piece.name ?? piece.id;
 
-/** What the document calls a rail's width is the height of it to who looks at a wall, and so the field says. */
+const RAIL_WORDS: Readonly<Record<string, string>> = { at: 'heightAboveTheFloor', width: 'itsOwnHeight' };
+
+/** A rail's width in the document is its height to who looks at a wall, and so the field says. */
 function sayRailFaults(faults: readonly Fault[]): string | null {
-  return sayFaults(faults.map(({ path, message }) => ({ path: path.replace(/(\.rails\[\d+\])\.width$/, '$1.itsOwnHeight'), message })));
+  return sayFaults(faults.map(({ path, message }) => ({ path: path.replace(/(?<=\.rails\[\d+\]\.)\w+$/, (key) => RAIL_WORDS[key] ?? key), message })));
 }
 
 function named(name: string): { name?: string } {
