@@ -9,7 +9,8 @@ export function enterMovesOn(sheet: HTMLElement): { destroy(): void } {
     if (event.key !== 'Enter' || event.defaultPrevented || !(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
     event.preventDefault();
     const fields = [...sheet.querySelectorAll<HTMLElement>('input:not([type=checkbox], :disabled), select:not(:disabled)')];
-    const next = fields[fields.indexOf(target) + 1];
+    // By its place, because a checkbox is none of them and Enter goes on from there too.
+    const next = fields.find((field) => target.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING);
     if (next) focusField(next);
     else target.blur();
   };

@@ -1,9 +1,13 @@
-import { type Edit, type Opening, OPENING_KINDS, type Room, type Wall } from '../../../shared-core/house/index.ts';
+import { type Edit, type Opening, OPENING_KINDS, REVEAL_SIDES, type Room, type Wall } from '../../../shared-core/house/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
-import { type Height, heightText, readHeightTyped, readTurnTyped, TURN_HELP } from './typed-facts.ts';
+import { RoomExtras } from './room-extras.svelte.ts';
+import { type Facts, freeId, type Height, heightText, readFloorLineTyped, readHeightTyped, readTurnTyped, TURN_HELP } from './typed-facts.ts';
 
 export type OpeningKind = Opening['kind'];
+export type RevealSide = (typeof REVEAL_SIDES)[number];
+/** What is covered where only the depth was said: all that a door and a window both have. */
+const USUAL_SIDES: readonly RevealSide[] = ['left', 'right', 'head'];
 export const OPENING_WORDS: readonly (readonly [OpeningKind, string])[] = OPENING_KINDS.map((kind) => [kind, kind === 'furniture' ? 'fitted furniture' : kind]);
 
 /** The survey sheet of one room: what is typed in it, and the edits that it makes. */
@@ -16,6 +20,8 @@ export class SurveySheet {
   #newHeight = $state.raw<{ readonly text: string; readonly height: Height } | null>(null);
   newOpening = $state<{ kind: OpeningKind; from: string; width: string; height: string; sill: string }>(emptyOpening('door'));
   newOpeningTrouble = $state<string | null>(null);
+  // By room, so that what is half typed in one waits there while another is looked at.
+  readonly #extras = new Map<string, RoomExtras>();
 
   constructor(house: HouseState) {
     this.#house = house;
@@ -39,6 +45,12 @@ export class SurveySheet {
   get #heightOfNew(): Height | null {
     const last = this.room?.walls.at(-1)?.height;
     return this.#newHeight?.height ?? (last ? ('typed' in last ? last.typed : [last[0].typed, last[1].typed]) : null);
+  }
+
+  extrasOf(room: string): RoomExtras {
+    const extras = this.#extras.get(room) ?? new RoomExtras(this.#house, room);
+    this.#extras.set(room, extras);
+    return extras;
   }
 
   addRoom(): void {
@@ -113,8 +125,26 @@ export class SurveySheet {
     return turn === null ? TURN_HELP : this.changeWall(wall, { turn });
   }
 
-  changeOpening = (opening: string, facts: Record<string, string | boolean | null>) =>
+  async setFloorLine(wall: string, typed: string): Promise<string | null> {
+    const read = readFloorLineTyped(typed, this.#house.shown.lengths);
+    return 'trouble' in read ? read.trouble : this.changeWall(wall, { base: read.base });
+  }
+
+  changeOpening = (opening: string, facts: Facts) =>
     this.#make((room) => ({ kind: 'change-opening', room: room.id, wall: this.wall!.id, opening, facts }));
+
+  setRevealDepth(opening: Opening, typed: string): Promise<string | null> {
+    const sides = [...(opening.reveal?.sides ?? USUAL_SIDES)];
+    return this.changeOpening(opening.id, { reveal: typed === '' ? null : { depth: typed, sides } });
+  }
+
+  async toggleRevealSide({ id, reveal }: Opening, side: RevealSide): Promise<string | null> {
+    if (!reveal) return null;
+    const sides = REVEAL_SIDES.filter((other) => reveal.sides.includes(other) !== (other === side));
+    // Its depth is not thrown away for a side too few.
+    if (sides.length === 0) return 'A reveal is covered on one side at least; empty its depth if none is.';
+    return this.changeOpening(id, { reveal: { depth: reveal.depth.typed, sides } });
+  }
 
   removeOpening = (opening: string) => this.#make((room) => ({ kind: 'remove-opening', room: room.id, wall: this.wall!.id, opening }));
 
@@ -152,11 +182,4 @@ export class SurveySheet {
 
 function emptyOpening(kind: OpeningKind) {
   return { kind, from: '', width: '', height: '', sill: kind === 'window' ? '' : '0 in' };
-}
-
-function freeId(stem: string, taken: readonly string[]): string {
-  if (!taken.includes(stem)) return stem;
-  let number = 2;
-  while (taken.includes(`${stem}${number}`)) number += 1;
-  return `${stem}${number}`;
 }
