@@ -24,7 +24,8 @@ export function explainStrip(strip: Strip, laidWidth: Length, style: LengthStyle
   const show = (length: number) => showLength(lengthOf(length), style);
   const own = strip.to - strip.from;
   const lap = strip.cutWidth - own;
-  const turns = strip.parts.filter(({ wrap }) => wrap > 0);
+  const turns = strip.parts.filter(({ wrap, lean }) => wrap > lean);
+  const leaning = strip.parts.filter(({ wrap, lean }) => wrap > 0 && wrap === lean);
   return [
     own === laidWidth ? { text: `${show(own)} wide: a whole strip.` } : { text: `${show(own)} wide: cut from a whole strip of ${show(laidWidth)} where the wall ends.` },
     ...(lap > 0 ? [{ text: `${show(own)} + ${show(lap)} to lap in the corner = ${show(strip.cutWidth)} to cut.`, rule: 'the last strip laps the first in an inside corner by the wrap there' }] : []),
@@ -33,7 +34,8 @@ export function explainStrip(strip: Strip, laidWidth: Length, style: LengthStyle
       const width = lean > 0 ? `${show(to - from + wrap - lean)} to ${upTo}, as the corner leans` : `${show(to - from)} + ${show(wrap)} = ${upTo}`;
       return { text: `Round the corner at the right of wall ${wall}: ${width}; the rest hangs from a new plumb line, over the wrap.`, rule: 'a strip is split at an inside corner; cut to the widest of three measurements; common practice, no source' };
     }),
-    ...(turns.length === 0 && strip.parts.length > 1 ? [{ text: `It wraps round the corner of walls ${strip.parts.map(({ wall }) => wall).join(' and ')}; strike a new plumb line after it.`, rule: 'at an outside corner at least an inch goes round; common practice, no source' }] : []),
+    ...leaning.map(({ wall, lean }): WorkingLine => ({ text: `The outside corner at the right of wall ${wall} leans: cut the strip after it has gone round, hang the rest plumb over it, lapped by ${show(lean)}.`, rule: 'where an outside corner leans by more than the wrap; the lap counts in the width; common practice, no source' })),
+    ...(turns.length === 0 && leaning.length === 0 && strip.parts.length > 1 ? [{ text: `It wraps round the corner of walls ${strip.parts.map(({ wall }) => wall).join(' and ')}; strike a new plumb line after it.`, rule: 'at an outside corner at least an inch goes round; common practice, no source' }] : []),
   ];
 }
 

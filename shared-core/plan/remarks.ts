@@ -1,6 +1,6 @@
 import { type Covering, type House, matchOf, nameCovering, type Room } from '../house/index.ts';
 import { type CoveringOrder, findRuns, isInSequence, isRollGoods, longestPiece, type OrderLine, type PlacedPiece, type RollGoods, type RunStock } from '../ordering/index.ts';
-import { CLOSING_ERROR_WORTH_A_LOOK } from '../survey/index.ts';
+import { CLOSING_ERROR_WORTH_A_LOOK, readTurn } from '../survey/index.ts';
 import { type Length, showLength } from '../units/index.ts';
 import type { BandPlan, Remark, RoomPlan } from './house-plan.ts';
 import { sayUnits } from './say-units.ts';
@@ -72,7 +72,10 @@ function roomWarnings(room: Room, plan: RoomPlan, coverings: ReadonlyMap<string,
   }
   for (const wall of room.walls) {
     if (wall.plumbRight && Math.abs(wall.plumbRight.length) > house.rules.insideWrap.length) {
-      warnings.push({ place: 'survey', room: room.id, message: `The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}: the plan wraps the strip by that much there. Widths beside it and the mismatch may come out smaller by as much; measure it at top, middle and bottom.` });
+      const kind = readTurn(wall.turn).kind;
+      if (kind === 'straight') continue;
+      const how = kind === 'inside' ? 'the plan wraps the strip by that much there' : 'the strip is cut after it has gone round, and the rest hung plumb over it, lapped by that much';
+      warnings.push({ place: 'survey', room: room.id, message: `The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}: ${how}. Widths beside it and the mismatch may come out smaller by as much; measure it at top, middle and bottom.` });
     }
   }
   const notInPlan = (id: string, where: string, reason: string): Remark => ({ place: 'coverings', room: room.id, message: `${nameCovering(house, id)} ${where} ${room.name} is recorded but not in the plan: ${reason}.` });
@@ -118,7 +121,8 @@ function hangingNotes(house: House, coverings: ReadonlyMap<string, Covering>, ro
   return [
     ...of(hung, (name, covering) => (isInSequence(covering) ? `${name} is cut in the sequence of its rolls: hang the strips as they are numbered, the rolls in their order. Seams and steps of shade will show.` : null)),
     ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.reverseAlternate && matchOf(covering) === 'free' ? `${name} is hung with every other strip upside down; the cut list marks them.` : null)),
-    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && isVinyl(covering.id) && laps(rooms, covering.id) ? `${name} is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.` : null)),
+    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.seam === 'double-cut' ? `${name} is double-cut${covering.seamOverlap ? `: lap the seams by ${covering.seamOverlap.typed}` : ''}, in corners too, cut through both layers and take the strips away.` : null)),
+    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.seam === 'butt' && isVinyl(covering.id) && laps(rooms, covering.id) ? `${name} is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.` : null)),
     ...rooms.flatMap((room) => borderNotes(room, house, isVinyl)),
   ];
 }

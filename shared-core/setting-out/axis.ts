@@ -8,12 +8,13 @@ export interface AxisWall {
   readonly wall: StretchWall;
   readonly from: Length;
   readonly to: Length;
-  /** The wrap at its right end; 0 where no inside corner is passed. */
+  /** The wrap at its right end; 0 where no corner that takes one is passed. */
   readonly wrap: Length;
 }
 
 /**
- * The expanded axis of a stretch: its walls' lengths end to end, with one wrap added at each inside corner passed.
+ * The expanded axis of a stretch: its walls' lengths end to end, with one wrap added at each inside corner
+ * passed, and the lap of each outside one that leans.
  *
  * A closed stretch's axis repeats after its period, the corner from the last wall to the first included.
  * Example: two walls of 100 in round an inside corner with a wrap of 1/8 in take 0–100 in and 100 1/8–200 1/8 in.
@@ -30,7 +31,7 @@ export function layAxis(stretch: Stretch, wrapAfter: (wall: StretchWall) => numb
     const from = lengthOf(end);
     const to = lengthOf(end + wall.length);
     const isPassed = stretch.isClosed || index < stretch.walls.length - 1;
-    const wrap = lengthOf(isPassed && wall.cornerRight === 'inside' ? wrapAfter(wall) : 0);
+    const wrap = lengthOf(isPassed ? wrapAfter(wall) : 0);
     end = to + wrap;
     return { wall, from, to, wrap };
   });
@@ -84,9 +85,11 @@ export function unroll(axis: Axis, from: number, to: number): readonly AxisPart[
 export interface AxisCorner {
   /** Where the wall before it ends. */
   readonly from: number;
-  /** Where the wall after it begins: one wrap later at an inside corner, the same place at another. */
+  /** Where the wall after it begins: one wrap later at an inside corner or a leaning outside one, the same place at another. */
   readonly to: number;
   readonly kind: 'inside' | 'outside';
+  /** The wall at whose right end it stands. */
+  readonly wall: StretchWall;
 }
 
 /** The corners strictly inside a part of the axis; straight joints of two walls are none. */
@@ -95,6 +98,6 @@ export function cornersWithin(axis: Axis, from: number, to: number): readonly Ax
   return parts.slice(1).flatMap((part, index) => {
     const before = present(parts[index], 'the part before');
     const kind = before.wall.cornerRight;
-    return kind === 'straight' ? [] : [{ from: before.to, to: part.from, kind }];
+    return kind === 'straight' ? [] : [{ from: before.to, to: part.from, kind, wall: before.wall }];
   });
 }

@@ -4,6 +4,7 @@ import { floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
 import { type Axis, type AxisPart, onWall, unroll } from './axis.ts';
 import { type Cover, coversOf } from './covers.ts';
 import { topOf } from './heights.ts';
+import { leanAfter } from './stretch.ts';
 
 /** A piece to be cut: all of it covering, trims included. */
 export interface Piece {
@@ -32,7 +33,7 @@ export interface StripPart {
   /** From the wall's left end. */
   readonly from: Length;
   readonly to: Length;
-  /** How far it goes round the inside corner at its right, and how much of that is only for the corner's lean. */
+  /** What it spends on the corner at its right, round it or lapped, and how much of that is only for the corner's lean. */
   readonly wrap: Length;
   readonly lean: Length;
 }
@@ -97,7 +98,7 @@ export function cutStrips(axis: Axis, spans: readonly StripSpan[], band: HungBan
 
 function stripPart(axis: Axis, { wall, from, to, shift }: AxisPart, end: number, rules: Rules): StripPart {
   const wrap = to === shift + wall.length && end > to ? axis.walls.find((one) => one.wall.id === wall.id)!.wrap : 0;
-  return { wall: wall.id, from: lengthOf(from - shift), to: lengthOf(to - shift), wrap: lengthOf(wrap), lean: lengthOf(Math.max(0, wrap - rules.insideWrap.length)) };
+  return { wall: wall.id, from: lengthOf(from - shift), to: lengthOf(to - shift), wrap: lengthOf(wrap), lean: lengthOf(leanAfter(wall, wrap, rules)) };
 }
 
 export function cutOf(pattern: Pattern, strip: number, cover: Cover): { readonly length: Length; readonly phase: Length } {

@@ -65,13 +65,22 @@ export function findStretches(room: Room, band: Pick<Band, 'walls'>): readonly S
 }
 
 /**
- * How far a strip is wrapped round the inside corner at a wall's right: the house's wrap, or the corner's lean where that
- * is larger, so that the strip is wide enough at its widest.
+ * The width that a strip spends on the corner at a wall's right.
  *
- * Example: with a wrap of 1/8 in, a corner that leans by 1/2 in is wrapped by 1/2 in.
+ * At an inside corner the house's wrap, or the corner's lean where that is larger, so that the strip is wide enough at
+ * its widest. At an outside corner none, unless it leans by more than that wrap: then the strip is cut after it has gone
+ * round and the rest is hung plumb over it, lapped by what the corner leans. Source: common practice, no source.
+ * Example: with a wrap of 1/8 in, a corner that leans by 1/2 in takes 1/2 in, an outside one that leans by 1/8 in none.
  */
-export function wrapAfter(wall: StretchWall, rules: Rules): Length {
-  return lengthOf(Math.max(rules.insideWrap.length, wall.lean));
+export function wrapAfter({ cornerRight, lean }: StretchWall, rules: Rules): Length {
+  const least = rules.insideWrap.length;
+  if (cornerRight === 'inside') return lengthOf(Math.max(least, lean));
+  return lengthOf(cornerRight === 'outside' && lean > least ? lean : 0);
+}
+
+/** How much of what a strip spends on a corner is for its lean alone. */
+export function leanAfter(wall: StretchWall, wrap: number, rules: Rules): number {
+  return Math.max(0, wall.cornerRight === 'inside' ? wrap - rules.insideWrap.length : wrap);
 }
 
 function readWall(wall: Room['walls'][number]): StretchWall {

@@ -7,7 +7,7 @@ import { cutStrips, dropOf, patternOf, type Strip, type StripSpan } from './cut-
 import { type Grid, placeGrid } from './grid.ts';
 import { type Mismatch, missBy } from './mismatch.ts';
 import { countSlivers } from './slivers.ts';
-import { type Stretch, wrapAfter } from './stretch.ts';
+import { leanAfter, type Stretch, wrapAfter } from './stretch.ts';
 
 export interface StretchLayout {
   readonly axis: Axis;
@@ -37,7 +37,7 @@ export function setOutStrips(stretch: Stretch, band: HungBand, covering: Wallcov
   const axis = layAxis(stretch, (wall) => wrapAfter(wall, rules));
   const laidWidth = laidWidthOf(covering);
   const grid = placeGrid(axis, laidWidth, layout);
-  const lean = cornersWithin(axis, grid.from, grid.to).reduce((sum, corner) => sum + Math.max(0, corner.to - corner.from - rules.insideWrap.length), 0);
+  const lean = cornersWithin(axis, grid.from, grid.to).reduce((sum, { from, to, wall }) => sum + leanAfter(wall, to - from, rules), 0);
   const { datum, strips } = cutStrips(axis, stripSpans(grid, laidWidth), band, covering, rules);
   return {
     axis,

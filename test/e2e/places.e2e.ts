@@ -40,7 +40,9 @@ test('a strip pointed at says what it is, from the keyboard too', async ({ page,
   }
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { name: 'Strip 5' })).toBeVisible();
-  await expect(page.getByText(/Piece A6: 8' 4" long/)).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Piece A6' })).toBeVisible();
+  await expect(page.getByText(/8' of wall \+ 2 × 2 in of trim = 8' 4"/)).toBeVisible();
+  await expect(page.getByText(/It comes from roll \d+/)).toBeVisible();
 });
 
 test('a length being typed shows its effect, and what is not a length stays with what was wrong', async ({ page, running }) => {
