@@ -1,8 +1,11 @@
 import { planCuts } from '../../shared-core/cutting/index.ts';
+import { drawElevation } from '../../shared-core/drawing/index.ts';
 import { hungBand } from '../../shared-core/house/index.ts';
 import { isRollGoods, rollOf } from '../../shared-core/ordering/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
-import { findStretches, type PieceDemand, searchLayouts, setOutStrips, sightOf } from '../../shared-core/setting-out/index.ts';
+import { findStretches, type PieceDemand, searchLayouts, setOutBorder, setOutStrips, sightOf } from '../../shared-core/setting-out/index.ts';
+import { lengthOf, type Measure } from '../../shared-core/units/index.ts';
+import { layOut } from '../../src-renderer/drawing/lay-out.ts';
 import { benchHouse } from './houses.ts';
 
 /** Milliseconds of the middle and the slowest of so many runs, the first few left out. */
@@ -21,18 +24,32 @@ const row = (what: string, { median, worst }: { readonly median: number; readonl
 
 console.log(`${''.padEnd(46)} ${'median ms'.padStart(9)} ${'worst ms'.padStart(9)} ${'ratio'.padStart(9)}`);
 let unit = 0;
-for (const walls of [4, 8, 12]) {
+for (const walls of [4, 8, 12, 16, 24]) {
   const house = benchHouse(1, walls, walls);
   const [room] = house.rooms;
-  const [covering] = house.coverings;
-  const band = hungBand(room!, room!.bands[0]!);
-  if (covering?.kind !== 'wallcovering' || !isRollGoods(covering)) throw new Error('hung with a wallcovering');
-  const [stretch] = findStretches(room!, band);
-  const one = measure(200, () => setOutStrips(stretch!, band, covering, house.rules));
+  const [covering, drop, border] = house.coverings;
+  const [main, rail] = room!.bands.map((band) => hungBand(room!, band));
+  if (covering?.kind !== 'wallcovering' || drop?.kind !== 'wallcovering' || border?.kind !== 'border' || !isRollGoods(covering) || !isRollGoods(drop)) throw new Error('two wallcoverings and a border');
+  const [stretch] = findStretches(room!, main!);
+  const one = measure(200, () => setOutStrips(stretch!, main!, covering, house.rules));
   unit ||= one.median;
   row(`one layout of a room of ${walls} walls`, one, unit);
-  const countRolls = (pieces: readonly PieceDemand[]) => planCuts({ ...rollOf(covering), pieces }, 'instant').rollCount;
-  row(`the search in a room of ${walls} walls`, measure(30, () => searchLayouts({ stretch: stretch!, band, covering, rules: house.rules, sight: sightOf(room!), countRolls })), unit);
+  const search = (band: typeof main, paper: typeof covering) =>
+    searchLayouts({ stretch: stretch!, band: band!, covering: paper, rules: house.rules, sight: sightOf(room!), countRolls: (pieces: readonly PieceDemand[]) => planCuts({ ...rollOf(paper), pieces }, 'instant').rollCount });
+  row(`the search in a room of ${walls} walls`, measure(30, () => search(main, covering)), unit);
+  // A dado of one pattern under a filling of another, and a border between them.
+  const [dado, filling] = [{ ...main!, to: rail!.from as Measure }, { ...main!, from: rail!.to as Measure }];
+  row(`the search, 3 bands on ${walls} walls`, measure(20, () => [search(dado, covering), search(filling, drop), setOutBorder(stretch!, rail!, border, house.rules)]), unit);
+  const view = { width: 1200, height: 400, textHeight: 14, zoom: 1, panX: 0, panY: 0 };
+  const long = stretch!.walls.reduce((best, wall) => (wall.length > best.length ? wall : best));
+  row(
+    `a start dragged on ${walls} walls, drawn`,
+    measure(60, (time) => {
+      const layout = setOutStrips(stretch!, main!, covering, house.rules, { start: { wall: long.id, at: lengthOf(40_000 + 3_000 * time) }, edge: 'left', direction: 'right', kill: 'start' });
+      return layOut(drawElevation({ room: room!, band: main!, covering, coveringName: 'straight', stretch: layout }, 'metric'), view);
+    }),
+    unit,
+  );
 }
 for (const rooms of [3, 10, 40]) {
   const houses = Array.from({ length: 8 }, (_, seed) => benchHouse(rooms, 4 + 4 * (seed % 2), 100 * rooms + seed));

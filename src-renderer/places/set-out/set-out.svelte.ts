@@ -1,10 +1,14 @@
 import type { Subject } from '../../../shared-core/drawing/index.ts';
 import { type Band, type Border, type Covering, type Edit, hungBand, type HungBand, type Layout, type Lining, type Mural, nameCovering, type Room, type Wallcovering } from '../../../shared-core/house/index.ts';
-import { type BandPlan, CEILING, type CeilingPlan, type PieceRoll, type PlannedStretch, type RoomPlan, rollsOfBand } from '../../../shared-core/plan/index.ts';
+import { type BandPlan, CEILING, type CeilingPlan, type PieceRoll, piecesOf, type PlannedStretch, type RoomPlan, rollsOfBand } from '../../../shared-core/plan/index.ts';
+import { asCut, cutPieces, isRollGoods } from '../../../shared-core/ordering/index.ts';
 import { type ChosenLayout, type LayoutOption, onWall, setOutStrips } from '../../../shared-core/setting-out/index.ts';
 import { type Length, type LengthStyle, type Measure, parseMeasure, printLength, showLength } from '../../../shared-core/units/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
+
+/** How long the pointer rests before the whole house is planned anew. */
+const REST_MILLISECONDS = 120;
 
 type Json = string | number | boolean | null | { readonly [key: string]: Json };
 type BandFacts = Readonly<Record<string, Json>>;
@@ -32,6 +36,7 @@ export class SetOutSheet {
   stretchIndex = $state(0);
   picked = $state.raw<Subject | null>(null);
   trouble = $state<string | null>(null);
+  #pause: ReturnType<typeof setTimeout> | undefined;
   /** The layout under the pointer while the start line is dragged. */
   #dragged = $state.raw<ChosenLayout | null>(null);
 
@@ -128,6 +133,16 @@ export class SetOutSheet {
     return set && stretch && 'options' in stretch ? { ...stretch, ...set } : null;
   });
 
+  /** The band with that stretch in it, its rolls counted quickly. */
+  readonly draggedBand: BandPlan | null = $derived.by(() => {
+    const { bandPlan, covering, draggedStretch, stretch } = this;
+    const cut = covering && asCut(covering);
+    if (bandPlan?.kind !== 'strips' || !draggedStretch || !cut || !isRollGoods(cut)) return null;
+    const band = { ...bandPlan, stretches: bandPlan.stretches.map((one) => (one === stretch ? draggedStretch : one)) };
+    const pieces = piecesOf(band).map((piece) => ({ room: '', band: band.id, piece }));
+    return { ...band, rollsAlone: cutPieces(cut, pieces, 'instant').plan.rollCount };
+  });
+
   /** The layout as it stands: the user's choice, or what the plan took for want of one. */
   get layout(): LayoutTyped | null {
     const { stretch } = this;
@@ -167,6 +182,7 @@ export class SetOutSheet {
   async dragStart(x: number | null, isDone: boolean): Promise<void> {
     const { stretch } = this;
     if (!stretch || x === null) {
+      clearTimeout(this.#pause);
       this.#dragged = null;
       this.preview(null);
       return;
@@ -174,7 +190,12 @@ export class SetOutSheet {
     const { wall, at } = onWall(stretch.axis, Math.round(x));
     const change = { wall, at: showLength(at, this.#house.shown.lengths), edge: 'left' as const };
     this.#dragged = this.#asChosen(change);
-    if (!isDone) return this.preview(change);
+    clearTimeout(this.#pause);
+    if (!isDone) {
+      // The house's order follows where the pointer rests; what hangs on these walls follows the pointer itself.
+      this.#pause = setTimeout(() => this.preview(change), REST_MILLISECONDS);
+      return;
+    }
     this.trouble = await this.change(change);
     this.#dragged = null;
   }
