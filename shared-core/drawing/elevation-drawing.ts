@@ -92,8 +92,8 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
     ...edgeShapes(spans, axis.isClosed),
     ...(options.isThumb ? [] : dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style)),
     ...levelLineShapes(spans, band, style),
-    ...(rolls ? rollShapes(strips, rolls) : []),
     ...ringShapes(strips),
+    ...(rolls ? rollShapes(strips, rolls) : []),
     ...markShapes(spans, hanging, style),
   ];
   const drawing = elevation(shapes, spans, hanging, style, describeStrips(room, coveringName, stretch, spans, hanging, style));

@@ -173,7 +173,7 @@ function openingDimensions(span: WallSpan, y: number, style: LengthStyle): reado
   const heights = places.flatMap(({ opening, place }): readonly Shape[] => {
     const x = place.from;
     const [floor, sill, head] = [floorAt(place, x), above(opening.sill)(place, x), above(opening.head)(place, x)];
-    const upright = (low: number, high: number): Shape => ({ kind: 'dimension', from: { x, y: -low }, to: { x, y: -high }, offset: 1.5, text: sized(high - low, style) });
+    const upright = (low: number, high: number): Shape => ({ kind: 'dimension', from: { x, y: -low }, to: { x, y: -high }, offset: 1.5, text: sized(high - low, style), isTight: true });
     return [...(sill > floor ? [upright(floor, sill)] : []), upright(sill, head)];
   });
   return [...chain, ...heights];

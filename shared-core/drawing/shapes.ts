@@ -159,6 +159,8 @@ export interface DimensionShape extends Belonging {
   /** How far from the points, in heights of text, to the right hand of somebody who walks from one to the other. */
   readonly offset: number;
   readonly text: string;
+  /** Left out where its figure is longer than what it measures. */
+  readonly isTight?: boolean;
 }
 
 /** Our own signs, always of the same size. */

@@ -123,7 +123,7 @@ function hangingNotes(house: House, coverings: ReadonlyMap<string, Covering>, ro
     ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.reverseAlternate && matchOf(covering) === 'free' ? `${name} is hung with every other strip upside down; the cut list marks them.` : null)),
     ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.seam === 'double-cut' ? `${name} is double-cut${covering.seamOverlap ? `: lap the seams by ${covering.seamOverlap.typed}` : ''}, in corners too, cut through both layers and take the strips away.` : null)),
     ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.seam === 'butt' && isVinyl(covering.id) && laps(rooms, covering.id) ? `${name} is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.` : null)),
-    ...rooms.flatMap((room) => borderNotes(room, house, isVinyl)),
+    ...borderNotes(rooms, house, isVinyl),
   ];
 }
 
@@ -133,20 +133,28 @@ function laps(rooms: readonly RoomPlan[], covering: string): boolean {
   return rooms.some(({ bands }) => bands.some((band) => band.covering === covering && isLapped(band)));
 }
 
-/** A border over paper waits until that is dry; over vinyl it wants its own adhesive. */
-function borderNotes(room: RoomPlan, house: House, isVinyl: (covering: string) => boolean): readonly Remark[] {
-  const { bands = [] } = house.rooms.find(({ id }) => id === room.id) ?? {};
-  const under = bands.filter((band) => room.bands.some(({ id, kind }) => id === band.id && kind === 'strips'));
-  return bands.flatMap((band) => {
-    if (!room.bands.some(({ id, kind }) => id === band.id && kind === 'lengths') || house.coverings.find(({ id }) => id === band.covering)?.kind !== 'border') return [];
-    const beneath = under.filter(({ walls }) => walls.some((wall) => band.walls.includes(wall)));
-    if (beneath.length === 0) return [];
-    const name = nameCovering(house, band.covering);
-    const message = beneath.some(({ covering }) => isVinyl(covering))
-      ? `The border ${name} in ${room.name} goes over vinyl: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.`
-      : `The border ${name} in ${room.name} goes over new paper: hang it only once that is dry.`;
-    return [{ place: 'coverings' as const, room: room.id, message }];
+/** A border over paper waits until that is dry; over vinyl it wants its own adhesive. One note for all rooms alike. */
+function borderNotes(rooms: readonly RoomPlan[], house: House, isVinyl: (covering: string) => boolean): readonly Remark[] {
+  const places = rooms.flatMap((room) => {
+    const { bands = [] } = house.rooms.find(({ id }) => id === room.id) ?? {};
+    const planned = (id: string, kind: BandPlan['kind']) => room.bands.some((band) => band.id === id && band.kind === kind);
+    return bands
+      .filter(({ id, covering }) => planned(id, 'lengths') && house.coverings.find((one) => one.id === covering)?.kind === 'border')
+      .flatMap(({ covering, walls }) => {
+        const beneath = bands.filter((under) => planned(under.id, 'strips') && under.walls.some((wall) => walls.includes(wall)));
+        return beneath.length === 0 ? [] : [{ covering, room: room.name, isOverVinyl: beneath.some((under) => isVinyl(under.covering)) }];
+      });
   });
+  return house.coverings.flatMap(({ id }) =>
+    [true, false].flatMap((isOverVinyl) => {
+      const where = [...new Set(places.filter((place) => place.covering === id && place.isOverVinyl === isOverVinyl).map(({ room }) => room))].join(', ');
+      if (where === '') return [];
+      const message = isOverVinyl
+        ? `The border ${nameCovering(house, id)} goes over vinyl in ${where}: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.`
+        : `The border ${nameCovering(house, id)} goes over new paper in ${where}: hang it only once that is dry.`;
+      return [{ place: 'coverings' as const, room: null, message }];
+    }),
+  );
 }
 
 function deliveryWarnings(house: House): readonly Remark[] {

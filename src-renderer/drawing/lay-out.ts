@@ -233,7 +233,7 @@ function layOutDimension(shape: Extract<Shape, { kind: 'dimension' }>, { place, 
   // The figure stands above a level line and to the left of an upright one, read from below or from the right; where it
   // is wider than the line, or something is in its way, on the line's other side.
   const sides = width <= length ? [-0.7, 0.75] : [0.75, -0.7];
-  for (const side of width > length * MOST_OVERHANG ? [] : sides) {
+  for (const side of width > length * (shape.isTight ? 1 : MOST_OVERHANG) ? [] : sides) {
     const middle = { x: (start.x + end.x) / 2 + (isUpright ? 0 : side * h), y: (start.y + end.y) / 2 + (isUpright ? side * h : 0) };
     const box: Box = { left: middle.x - across, top: middle.y - down, right: middle.x + across, bottom: middle.y + down };
     if (taken.some((other) => overlap(box, other))) continue;

@@ -116,13 +116,13 @@ describe('what goods ask for', () => {
   test('vinyl lapped in corners, and a border over it', () => {
     expect(said([wallcovering({ material: 'Expanded vinyl' }), ivy], { bands })).toEqual([
       'P-1 is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.',
-      'The border B-1 in Room goes over vinyl: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.',
+      'The border B-1 goes over vinyl in Room: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.',
     ]);
     expect(said([wallcovering({ material: 'vinyl' })], { bands: [{ ...bands[0], walls: ['A'] }] })).toEqual([]);
   });
 
   test('a border over new paper waits until that is dry', () => {
-    expect(said([wallcovering(), ivy], { bands })).toEqual(['The border B-1 in Room goes over new paper: hang it only once that is dry.']);
+    expect(said([wallcovering(), ivy], { bands })).toEqual(['The border B-1 goes over new paper in Room: hang it only once that is dry.']);
     expect(said([wallcovering(), ivy], { bands: [bands[1]] })).toEqual([]);
   });
 
