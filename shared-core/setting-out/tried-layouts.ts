@@ -72,8 +72,10 @@ export function layoutsBetween(ends: TriedEnds, tried: TriedBy): readonly TriedL
   }
   for (const move of withMiddles(moves, laidWidth)) {
     for (let turn = 0; turn < cycle; turn += 1) {
-      const origin = grid.from + move + turn * laidWidth;
-      if (!best.has(slotOf(origin))) best.set(slotOf(origin), { candidate: null, kind: 'clear', struck: origin, origin });
+      const first = grid.from + move + turn * laidWidth;
+      if (best.has(slotOf(first))) continue;
+      const origin = seamOnAWall(axis, first, grid.to, cycle * laidWidth);
+      if (origin !== null) best.set(slotOf(first), { candidate: null, kind: 'clear', struck: origin, origin });
     }
   }
   const placed = [...best.values()].map(({ candidate, kind, origin }): TriedLayout => {
@@ -85,6 +87,15 @@ export function layoutsBetween(ends: TriedEnds, tried: TriedBy): readonly TriedL
   const lappedLeft = placed.filter((one) => takesExtra(one.grid, laidWidth)).map(({ layout, startKind }) => placedAs({ ...layout, direction: 'left' }, startKind, tried));
   const struckThere = (['right', 'left'] as const).map((direction) => placedAs({ start: kill.place, edge: direction === 'right' ? 'left' : 'right', direction, kill: 'start' }, 'kill', tried));
   return [...struckThere, ...placed, ...lappedLeft];
+}
+
+/** The first seam of a row that stands on a wall, and not in the wrap of a corner, where no line can be struck. */
+function seamOnAWall(axis: Axis, first: number, end: number, step: number): number | null {
+  for (let seam = first; seam < end; seam += step) {
+    const isOnWall = modulo(onAxis(axis, onWall(axis, seam)) - seam, axis.length) === 0;
+    if (isOnWall) return seam;
+  }
+  return null;
 }
 
 function placedAs(layout: ChosenLayout, startKind: StartKind, { axis, laidWidth }: TriedBy): TriedLayout {
