@@ -48,11 +48,17 @@ export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], s
   });
 }
 
-/** The lengths' numbers, from 1. */
+/** The lengths' numbers, from 1, and which of them take two people. */
 export function borderRings(border: BorderToDraw, spans: readonly WallSpan[], style: LengthStyle): readonly Shape[] {
   return border.layout.lengths.flatMap((length): readonly Shape[] => {
     const widest = areasAlong(border, spans, length).toSorted((one, other) => other.place.to - other.place.from - (one.place.to - one.place.from))[0];
-    return widest ? [{ kind: 'ring', at: middleOf(widest.points), number: length.number + 1, isFixed: border.covering.kind === 'lining', subject: lengthSubject(border, length, style) }] : [];
+    if (!widest) return [];
+    const [at, subject] = [middleOf(widest.points), lengthSubject(border, length, style)];
+    const isLining = border.covering.kind === 'lining';
+    return [
+      { kind: 'ring', at, number: length.number + 1, isFixed: isLining, subject },
+      ...(length.needsTwo && !isLining ? [{ kind: 'text' as const, at: { ...at, right: 1.3, down: 1.6 }, anchor: 'start' as const, height: 'mark' as const, text: 'two people', pen: 'thin' as const, subject }] : []),
+    ];
   });
 }
 
@@ -143,6 +149,6 @@ function lengthSubject({ coveringName, layout, band }: BorderToDraw, length: Bor
   return {
     kind: 'border-length',
     id: `${band.id} ${length.number}`,
-    says: `${capital(`length ${length.number + 1}`)} of ${coveringName} on ${walls.length > 1 ? `walls ${listed(walls)}` : `wall ${walls[0]}`}: ${run} of wall, ${cut}.`,
+    says: `${capital(`length ${length.number + 1}`)} of ${coveringName} on ${walls.length > 1 ? `walls ${listed(walls)}` : `wall ${walls[0]}`}: ${run} of wall, ${cut}.${length.needsTwo ? ' Two people.' : ''}`,
   };
 }

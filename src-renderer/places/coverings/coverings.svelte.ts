@@ -1,5 +1,6 @@
 import { type Band, type Border, type Covering, type Edit, endsOf, type Room } from '../../../shared-core/house/index.ts';
 import { type LengthStyle, lengthOf, parseMeasure, printLength } from '../../../shared-core/units/index.ts';
+import { freeId, idFor } from '../../parts/free-id.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 
@@ -56,7 +57,7 @@ export class CoveringsSheet {
     ].find(Boolean);
     this.draftTrouble = missing ? `The ${kind} wants ${missing}.` : null;
     if (missing) return false;
-    const id = freeId(name || patternNumber || kind, this.#house.saved.coverings.map((covering) => covering.id));
+    const id = idFor(name || patternNumber, kind, this.#house.saved.coverings.map((covering) => covering.id));
     const named = { id, ...(patternNumber ? { patternNumber } : {}), ...(name ? { name } : {}) };
     const covering =
       kind === 'mural'
@@ -219,12 +220,4 @@ function underCeiling(room: Room, border: Border, style: LengthStyle): { readonl
 
 function layoutStands(layout: NonNullable<Band['layout']>, walls: readonly string[]): boolean {
   return walls.includes(layout.start.wall) && (layout.kill === 'start' || walls.includes(layout.kill.wall));
-}
-
-function freeId(wanted: string, taken: readonly string[]): string {
-  const stem = wanted.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 30) || 'covering';
-  if (!taken.includes(stem)) return stem;
-  let number = 2;
-  while (taken.includes(`${stem}-${number}`)) number += 1;
-  return `${stem}-${number}`;
 }

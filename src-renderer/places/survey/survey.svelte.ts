@@ -1,8 +1,9 @@
 import { type Edit, type Opening, OPENING_KINDS, REVEAL_SIDES, type Room, type Wall } from '../../../shared-core/house/index.ts';
+import { freeId } from '../../parts/free-id.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { RoomExtras } from './room-extras.svelte.ts';
-import { type Facts, freeId, type Height, heightText, readFloorLineTyped, readHeightTyped, readTurnTyped, TURN_HELP } from './typed-facts.ts';
+import { type Facts, type Height, heightText, readFloorLineTyped, readHeightTyped, readTurnTyped, TURN_HELP } from './typed-facts.ts';
 
 export type OpeningKind = Opening['kind'];
 export type RevealSide = (typeof REVEAL_SIDES)[number];
