@@ -47,11 +47,10 @@ export class HouseState {
   }
 
   /** Shows what an edit would do, without making it; null shows the saved facts again. */
-  preview(edit: Edit | null): readonly Fault[] {
+  preview(edit: Edit | null): void {
     const tried = edit && applyEdit(this.saved, edit);
     this.#draft = tried?.ok ? tried.value : null;
     this.planner.ask(this.shown);
-    return tried && !tried.ok ? tried.faults : [];
   }
 
   /**

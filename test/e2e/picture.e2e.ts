@@ -1,17 +1,8 @@
 import { crc32, deflateSync } from 'node:zlib';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { goTo, openDemo } from './demo.ts';
 import { expect, test } from './struckline.ts';
-
-async function openDemo(page: Page, address: string): Promise<void> {
-  await page.goto(address);
-  await page.getByRole('button', { name: 'Open a demo house' }).click();
-  await expect(page.getByRole('table', { name: /bulk order/ })).toBeVisible();
-}
-
-async function goTo(page: Page, place: string): Promise<void> {
-  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: new RegExp(`^${place}`) }).click();
-}
 
 async function chooseFile(page: Page, file: { readonly name: string; readonly mimeType: string; readonly buffer: Buffer }): Promise<void> {
   const chooser = page.waitForEvent('filechooser');

@@ -1,18 +1,9 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { goTo, openDemo } from './demo.ts';
 import { expect, test } from './struckline.ts';
 
 const PLACES = ['Survey', 'Coverings', 'Set out', 'Order'];
-
-async function openDemo(page: Page, address: string): Promise<void> {
-  await page.goto(address);
-  await page.getByRole('button', { name: 'Open a demo house' }).click();
-  await expect(page.getByRole('table', { name: /bulk order/ })).toBeVisible();
-}
-
-async function goTo(page: Page, place: string): Promise<void> {
-  await page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: new RegExp(`^${place}`) }).click();
-}
 
 test('the demo house has its order one click away, and every figure opens to its working', async ({ page, running }) => {
   await openDemo(page, running.address);
@@ -144,6 +135,34 @@ test('lining and a mural are typed in, hung, drawn and ordered', async ({ page, 
   await expect(page.getByRole('heading', { name: 'Hung across' })).toBeVisible();
   await goTo(page, 'Order');
   await expect(page.getByRole('row', { name: /run not known yet Study rolls needed/ })).toBeVisible();
+});
+
+test('goods sold by the length, and strips in the sequence of the roll, are ordered and cut so', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await goTo(page, 'Coverings');
+  await page.getByRole('button', { name: /^T-118/ }).click();
+  await page.getByLabel('Sold', { exact: true }).selectOption('by the length');
+  await page.getByLabel("Supplier's longest piece").fill('30 yd');
+  await page.keyboard.press('Tab');
+  await page.getByLabel('Price of one, USD').fill('twelve');
+  await page.keyboard.press('Tab');
+  await expect(page.getByText(/"twelve"/)).toBeVisible();
+  await page.getByLabel('Price of one, USD').fill('12.00');
+  await page.keyboard.press('Tab');
+  await goTo(page, 'Order');
+  const line = page.getByRole('table', { name: /bulk order/ }).locator('tbody').filter({ hasText: 'T-118' });
+  const [, yards] = /(\d+) × 1 yd/.exec((await line.textContent()) ?? '') ?? [];
+  expect(Number(yards)).toBeGreaterThan(0);
+  await expect(line.getByRole('button', { name: `price: ${(Number(yards) * 12).toFixed(2)}. Show the working` })).toBeVisible();
+  await line.getByRole('button', { name: /^length to buy/ }).click();
+  await expect(page.getByRole('region', { name: 'Working of length to buy' })).toContainText(`Sold by 1 yd: ${yards} × 1 yd`);
+  await page.keyboard.press('Escape');
+
+  await goTo(page, 'Coverings');
+  await page.getByLabel('Sold', { exact: true }).selectOption('in rolls');
+  await expect(page.getByLabel('Length of a roll')).toHaveValue('30 yd');
+  await page.getByLabel('Cut', { exact: true }).selectOption('in the roll’s own sequence');
+  await expect(page.getByText(/^T-118 is cut in the sequence of its rolls/)).toBeVisible();
 });
 
 test('where the program behind the window is gone, nothing is shown as if it had been saved', async ({ page, running }) => {

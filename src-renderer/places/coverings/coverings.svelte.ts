@@ -94,6 +94,23 @@ export class CoveringsSheet {
     return this.change({ repeat: typed, ...(isNone && this.chosen?.kind === 'wallcovering' ? { match: 'free', dropBy: null } : {}) });
   };
 
+  /** Goods by the length come in pieces of their supplier's; a roll's length is what one has in common with the other. */
+  changeSale = (sale: 'rolls' | 'length') => {
+    const { chosen } = this;
+    if (chosen?.kind !== 'wallcovering') return;
+    if (sale === 'rolls') return this.change({ soldBy: null, rollLength: chosen.soldBy?.pieceLength.typed ?? null });
+    const unit = this.#house.shown.lengths === 'metric' ? '1 m' : '1 yd';
+    return this.change({ rollLength: null, soldIn: null, soldBy: { length: unit, pieceLength: chosen.rollLength?.typed ?? unit } });
+  };
+
+  changeSoldBy = (key: 'length' | 'pieceLength' | 'minimum' | 'price') => async (typed: string): Promise<string | null> => {
+    const { chosen } = this;
+    if (chosen?.kind !== 'wallcovering' || !chosen.soldBy) return null;
+    const { length, pieceLength, minimum, price } = chosen.soldBy;
+    const facts = { length: length.typed, pieceLength: pieceLength.typed, minimum: minimum?.typed ?? '', price: price ?? '', [key]: typed.trim() };
+    return this.change({ soldBy: Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== '')) });
+  };
+
   changeMatch = (match: 'free' | 'straight' | 'drop') => this.change({ match, dropBy: match === 'drop' ? '1/2' : null });
 
   changeUnit(index: number, unit: { readonly rolls: string; readonly price: string }): Promise<string | null> {

@@ -32,9 +32,9 @@ export class OrderSheet {
     return this.#house.plan?.order ?? [];
   }
 
-  /** The lines of what is cut from rolls; murals are not. */
+  /** The lines of what is cut from rolls; murals and goods by the length are not. */
   get #cutLines(): readonly OrderLine[] {
-    return this.#lines.filter(({ problems }) => problems.length > 0);
+    return this.#lines.filter(({ problems, running }) => problems.length > 0 && running === null);
   }
 
   get house(): House {
