@@ -159,6 +159,7 @@ test('goods sold by the length, and strips in the sequence of the roll, are orde
   await page.keyboard.press('Escape');
 
   await goTo(page, 'Coverings');
+  await page.getByRole('button', { name: /^T-118/ }).click();
   await page.getByLabel('Sold', { exact: true }).selectOption('in rolls');
   await expect(page.getByLabel('Length of a roll')).toHaveValue('30 yd');
   await page.getByLabel('Cut', { exact: true }).selectOption('in the roll’s own sequence');
