@@ -111,12 +111,12 @@ function patternShapes(drawn: readonly DrawnStrip[], strips: StripsToDraw): read
     );
   }
   const motif = motifOf(covering);
-  return motif ? [motifShape(motif, drawn, strips)] : [];
+  return motif && covering.kind === 'wallcovering' ? [motifShape(motif, drawn, covering, layout)] : [];
 }
 
-function motifShape(motif: Motif, drawn: readonly DrawnStrip[], { layout }: StripsToDraw): Shape {
+function motifShape(motif: Motif, drawn: readonly DrawnStrip[], covering: Wallcovering, layout: StretchLayout): Shape {
   const lines = drawn.flatMap(({ strip, areas }) =>
-    areas.flatMap(({ piece, points }) => motifOnPiece(motif, layout.grid.origin + strip.number * motif.width, piece, points)),
+    areas.flatMap(({ piece, points }) => motifOnPiece(motif, tileLeft({ width: motif.width, height: motif.repeat }, covering, layout, strip), piece, points)),
   );
   return { kind: 'strokes', lines, pen: 'motif', spacing: Math.min(motif.repeat, motif.width) };
 }

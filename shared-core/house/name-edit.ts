@@ -57,16 +57,33 @@ function nameRoomEdit(edit: Extract<Edit, { room: string }>): string {
     case 'add-band':
       return `hang ${edit.band.covering} in `;
     case 'change-band':
-      return `change ${keysOf(edit.facts)} of band ${edit.band} in `;
+      return `change ${keysOf(edit.facts, BAND_WORDS)} of band ${edit.band} in `;
     case 'remove-band':
       return `take down band ${edit.band} in `;
   }
 }
 
-/** 'rollLength, soldIn' as 'roll length and sold in'. */
-function keysOf(facts: object): string {
+/** Facts whose key is not what one says. */
+const WORDS: Readonly<Record<string, string>> = {
+  base: 'floor line',
+  bookingMinutes: 'booking',
+  dropBy: 'drop',
+  focalWall: 'wall looked at most',
+  lengths: 'unit',
+  plumbRight: 'lean',
+  rollStart: 'where a roll begins',
+  singlesPerRoll: 'singles in a roll',
+  soldBy: 'sale by the length',
+  soldIn: 'sale units',
+  turn: 'corner',
+};
+
+const BAND_WORDS: typeof WORDS = { ...WORDS, from: 'lower edge', to: 'upper edge' };
+
+/** 'rollLength, soldIn' as 'roll length and sale units'. */
+function keysOf(facts: object, words = WORDS): string {
   return Object.keys(facts)
-    .map((key) => key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`))
+    .map((key) => words[key] ?? key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`))
     .join(' and ');
 }
 

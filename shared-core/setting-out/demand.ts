@@ -1,4 +1,4 @@
-import type { HungBand, Rules, Wallcovering } from '../house/index.ts';
+import { type HungBand, laidWidthOf, type Rules, type Wallcovering } from '../house/index.ts';
 import { type Length, modulo } from '../units/index.ts';
 import type { Axis, AxisWall } from './axis.ts';
 import { type Cover, coversOf } from './covers.ts';
@@ -36,7 +36,7 @@ export function demandCounter(axis: Axis, band: HungBand, covering: Wallcovering
   const kinds: (readonly Cover[])[] = [];
   const kindOf = new Map<string, number>();
   const known = new Map<number, number>();
-  const widest = 1 + axis.length;
+  const widest = 1 + laidWidthOf(covering);
   const walls = axis.walls.map((wall) => levelWall(wall, band));
 
   function kindAt(from: number, to: number): number {

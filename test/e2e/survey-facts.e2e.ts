@@ -163,7 +163,7 @@ test('a rail on which a covering begins is not taken away under it', async ({ pa
   const hung = page.getByRole('group', { name: /^Front bedroom, band/ });
   await hung.getByLabel('From', { exact: true }).fill('dado rail');
   await page.keyboard.press('Tab');
-  await expect(page.getByRole('button', { name: /^Undo: change from of band/ })).toBeEnabled();
+  await expect(page.getByRole('button', { name: /^Undo: change lower edge of band/ })).toBeEnabled();
   await places.getByRole('button', { name: /^Survey/ }).click();
   await page.getByRole('button', { name: 'Remove dado rail' }).click();
   await expect(page.getByRole('alert').filter({ hasText: 'begins or ends at this rail; give it another edge in Coverings first. Nothing was changed.' })).toBeVisible();

@@ -8,6 +8,7 @@ interface Hole {
   readonly width: number;
   readonly sill: number;
   readonly height: number;
+  readonly reveal: { readonly depth: number; readonly sides: readonly string[] } | null;
 }
 
 /** A wall in whole inches; its height is the ceiling's at both its corners. */
@@ -42,7 +43,7 @@ const walls = fc
     deep: fc.integer({ min: 90, max: 200 }),
     cut: fc.integer({ min: 20, max: 60 }),
     ceiling: fc.array(fc.integer({ min: 84, max: 120 }), { minLength: 6, maxLength: 6 }),
-    holes: fc.array(fc.record({ from: fc.integer({ min: 0, max: 40 }), width: fc.integer({ min: 15, max: 49 }), sill: fc.integer({ min: 0, max: 50 }), height: fc.integer({ min: 5, max: 34 }) }), { minLength: 6, maxLength: 6 }),
+    holes: fc.array(fc.record({ from: fc.integer({ min: 0, max: 40 }), width: fc.integer({ min: 15, max: 49 }), sill: fc.integer({ min: 1, max: 50 }), height: fc.integer({ min: 5, max: 34 }), reveal: fc.option(fc.record({ depth: fc.integer({ min: 1, max: 12 }), sides: fc.subarray(['left', 'right', 'head', 'sill'], { minLength: 1 }) })) }), { minLength: 6, maxLength: 6 }),
   })
   .map(({ isL, across, deep, cut, ceiling, holes }): readonly Wall[] => {
     const rectangle: (readonly [number, string])[] = [[across, 'inside'], [deep, 'inside'], [across, 'inside'], [deep, 'inside']];
@@ -83,7 +84,7 @@ function mirrored({ walls: list, start, edge, direction, kill, drop: [numerator,
       ...wall,
       height: [wall.height[1], wall.height[0]],
       turn: list.at(list.indexOf(wall) - 1)!.turn,
-      holes: wall.holes.map((hole) => ({ ...hole, from: wall.length - hole.from - hole.width })),
+      holes: wall.holes.map(({ reveal, ...hole }) => ({ ...hole, from: wall.length - hole.from - hole.width, reveal: reveal && { ...reveal, sides: reveal.sides.map((side) => (side === 'left' ? 'right' : side === 'right' ? 'left' : side)) } })),
     })),
     start: flip(start),
     edge: OTHER[edge],
@@ -102,7 +103,7 @@ function setOut({ walls: list, start, edge, direction, kill, drop: [numerator, d
       {
         id: 'room',
         name: 'Room',
-        walls: list.map(({ id, length, height, turn, holes }) => ({ id, length: `${length} in`, turn, height: height.map((one) => `${one} in`), openings: holes.map((hole) => ({ id: 'hole', kind: 'window', from: `${hole.from} in`, width: `${hole.width} in`, sill: `${hole.sill} in`, height: `${hole.height} in` })) })),
+        walls: list.map(({ id, length, height, turn, holes }) => ({ id, length: `${length} in`, turn, height: height.map((one) => `${one} in`), openings: holes.map((hole) => ({ id: 'hole', kind: 'window', from: `${hole.from} in`, width: `${hole.width} in`, sill: `${hole.sill} in`, height: `${hole.height} in`, ...(hole.reveal ? { reveal: { depth: `${hole.reveal.depth} in`, sides: hole.reveal.sides } } : {}) })) })),
         bands: [{ id: 'main', covering: 'paper', walls: list.map(({ id }) => id), layout: { start: { ...inInches(start), edge }, direction, kill: kill === 'start' ? kill : inInches(kill) } }],
       },
     ],
@@ -125,7 +126,8 @@ function seen({ strips, mismatch, slivers, datum }: StretchLayout) {
       cutWidth,
       // A strip that only turns a lap stands on neither wall.
       parts: from === to ? [] : parts.map((part) => [part.wall, part.from, part.to]),
-      pieces: from === to ? [] : pieces.map(({ length, phase, part, top, bottom }) => ({ length, phase, part, top, bottom })),
+      // Sides are told from the left, so in the mirror they are told the other way round.
+      pieces: from === to ? [] : pieces.map(({ length, phase, part, top, bottom, width }) => ({ length, phase, part, top, bottom, width })).toSorted((one, other) => one.part.localeCompare(other.part) || one.top - other.top || one.length - other.length),
     })),
   };
 }
