@@ -45,7 +45,7 @@ export function rollShapes(strips: StripsToDraw, rolls: RollsOfPieces): readonly
     });
     const lowest = areas.toSorted((one, other) => one.piece.bottom - other.piece.bottom || sizeOf(other) - sizeOf(one))[0];
     return [
-      ...areas.filter(({ roll }) => roll.isOffcut).map(({ points }): Shape => {
+      ...areas.filter(({ roll, piece }, index) => roll.isOffcut && areas.findLastIndex((other) => other.piece === piece) === index).map(({ points }): Shape => {
         const [left, corner] = [points[0]!, points[1]!];
         const slope = corner.x === left.x ? 0 : (left.y - corner.y) / (corner.x - left.x);
         return { kind: 'polygon', points: [corner, { ...corner, right: -0.8, down: 0.8 * slope }, { ...corner, down: 0.8 }], pen: 'thin', fill: 'wall', subject };

@@ -40,7 +40,7 @@ export function drawRoomPlan(room: Room, outline: Outline, style: LengthStyle, o
     ...gapShapes(outline, style, isThumb),
     ...(isThumb ? [] : [...faces.flatMap((face, index) => labelShapes(face, room, style, detail === 'full' ? (standsBack(faces, index) ? 2.6 : -2.6) : null)), ...(options.hanging ? hangingOnPlan(faces, options.hanging, style) : [])]),
   ];
-  const around = { full: 4.4, marks: 2, thumb: 0.5 }[detail];
+  const around = { full: 4.4, marks: 2.8, thumb: 0.5 }[detail];
   return {
     shapes,
     bounds: boundsOf([{ x: bounds.left, y: bounds.top }, { x: bounds.right, y: bounds.bottom }, ...faces.flatMap(({ outer }) => (isThumb ? outer : []))]),
@@ -92,7 +92,7 @@ function labelShapes(face: WallFace, room: Room, style: LengthStyle, dimensionOf
   const isFocal = room.focalWall === wall.id;
   const subject: Subject = isFocal ? { ...wallSubject(face, style), says: `${wallSubject(face, style).says} It is the wall looked at most.` } : wallSubject(face, style);
   return [
-    { kind: 'text', at: face.inward(middle, 1.3), anchor: 'middle', height: 'label', text: wall.id, pen: 'visible', isNeeded: true, subject },
+    { kind: 'text', at: face.inward(middle, dimensionOffset === null ? -1.6 : 1.3), anchor: 'middle', height: 'label', text: wall.id, pen: 'visible', isNeeded: true, subject },
     ...(isFocal ? [{ kind: 'sign' as const, sign: 'sight' as const, at: face.inward(middle, 3), turn: face.turn, pen: 'visible' as const, subject }] : []),
     ...(dimensionOffset !== null ? [{ kind: 'dimension' as const, from, to, offset: dimensionOffset, text: showLength(wall.length.length, style) }] : []),
   ];
