@@ -2,6 +2,7 @@ import { planCuts } from '../cutting/index.ts';
 import type { House, HungBand, Room, Wallcovering } from '../house/index.ts';
 import { type RollGoods, rollOf } from '../ordering/index.ts';
 import { type LayoutOption, searchLayouts, sightOf, type Stretch } from '../setting-out/index.ts';
+import { inches, millimetres } from '../units/index.ts';
 
 const MOST_REMEMBERED = 400;
 const remembered = new Map<string, readonly LayoutOption[]>();
@@ -15,7 +16,7 @@ const remembered = new Map<string, readonly LayoutOption[]>();
 export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, covering: Wallcovering & RollGoods, house: House): readonly LayoutOption[] {
   const { layout: _own, ...hung } = band;
   const sight = sightOf(room);
-  const key = JSON.stringify([stretch, hung, covering, house.rules, sight]);
+  const key = JSON.stringify([stretch, hung, covering, house.rules, house.lengths, sight]);
   const before = remembered.get(key);
   if (before) return before;
   const options = searchLayouts({
@@ -24,6 +25,7 @@ export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, coveri
     covering,
     rules: house.rules,
     sight,
+    grain: house.lengths === 'metric' ? millimetres(10) : inches(1),
     countRolls: (pieces) => planCuts({ ...rollOf(covering), pieces }, 'instant').rollCount,
   });
   if (remembered.size >= MOST_REMEMBERED) remembered.clear();

@@ -1,6 +1,6 @@
 import type { HungBand, Rules, Wallcovering } from '../house/index.ts';
 import { laidWidthOf, matchOf } from '../house/index.ts';
-import { ceilDivide, modulo } from '../units/index.ts';
+import { ceilDivide, type Length, modulo } from '../units/index.ts';
 import { layAxis, onAxis } from './axis.ts';
 import type { ChosenLayout } from './chosen-layout.ts';
 import { type Demand, demandCounter, type PieceDemand } from './demand.ts';
@@ -33,6 +33,8 @@ export interface LayoutSearch {
   readonly covering: Wallcovering;
   readonly rules: Rules;
   readonly sight: Sight;
+  /** What a place that nothing else decides is rounded to, where that changes nothing: an inch, a centimetre. */
+  readonly grain: Length;
   /** Rolls that pieces take, asked once for each different demand. */
   readonly countRolls: (demand: readonly PieceDemand[]) => number;
 }
@@ -78,7 +80,7 @@ function bestOfKinds(search: LayoutSearch): ReadonlyMap<string, Judged> {
   const around = (position: number) => (axis.isClosed ? modulo(position - (anchor ? onAxis(axis, anchor.place) : 0), axis.length) : position);
   const compare = (one: TriedStart, other: TriedStart) => START_ORDER.indexOf(one.kind) - START_ORDER.indexOf(other.kind) || around(one.struck) - around(other.struck);
   const cycle = matchOf(covering) === 'drop' ? (covering.dropBy?.denominator ?? 1) : 1;
-  const tried = { axis, laidWidth, starts: startCandidates(axis, band, rules, sight), cycle, sliver: rules.sliver.length, compare };
+  const tried = { axis, laidWidth, starts: startCandidates(axis, band, rules, sight), cycle, sliver: rules.sliver.length, grain: search.grain, compare };
   const best = new Map<string, Judged>();
   let cut = 0;
 

@@ -33,6 +33,8 @@ export interface TriedBy {
   /** How many strips a drop match takes to come round; 1 without one. */
   readonly cycle: number;
   readonly sliver: number;
+  /** What a place nobody gave is rounded to, where that changes nothing: an inch, a centimetre. */
+  readonly grain: number;
   /** Which of two starts that put the same seams in the same places is the better reasoned: below 0 the first. */
   readonly compare: (one: TriedStart, other: TriedStart) => number;
 }
@@ -51,7 +53,7 @@ export interface TriedStart {
  * a wall change the pieces between these places too: there the search is exact at the places it tries.
  */
 export function layoutsBetween(ends: TriedEnds, tried: TriedBy): readonly TriedLayout[] {
-  const { axis, laidWidth, starts, cycle, sliver, compare } = tried;
+  const { axis, laidWidth, starts, cycle, sliver, grain, compare } = tried;
   const { kill, grid } = ends;
   interface Start extends TriedStart {
     readonly origin: number;
@@ -70,12 +72,14 @@ export function layoutsBetween(ends: TriedEnds, tried: TriedBy): readonly TriedL
     const before = best.get(slot);
     if (!before || compare(start, before) < 0) best.set(slot, start);
   }
-  for (const move of withMiddles(moves, laidWidth)) {
+  for (const { move, room } of withMiddles(moves, laidWidth)) {
     for (let turn = 0; turn < cycle; turn += 1) {
       const first = grid.from + move + turn * laidWidth;
       if (best.has(slotOf(first))) continue;
-      const origin = seamOnAWall(axis, first, grid.to, cycle * laidWidth);
-      if (origin !== null) best.set(slotOf(first), { candidate: null, kind: 'clear', struck: origin, origin });
+      const seam = seamOnAWall(axis, first, grid.to, cycle * laidWidth);
+      if (seam === null) continue;
+      const origin = seam + toGrain(axis, seam, grain, room);
+      best.set(slotOf(first), { candidate: null, kind: 'clear', struck: origin, origin });
     }
   }
   const placed = [...best.values()].map(({ candidate, kind, origin }): TriedLayout => {
@@ -107,12 +111,27 @@ function movesOfEnds({ from, to, lap }: Grid, laidWidth: Length, sliver: number)
   return [0, sliver, -sliver, lap, -lap].flatMap((step) => [modulo(step, laidWidth), modulo(to - from + step, laidWidth)]);
 }
 
-function withMiddles(moves: ReadonlySet<number>, laidWidth: Length): readonly number[] {
+interface Move {
+  readonly move: number;
+  /** How far it may be moved on to either side without passing another. */
+  readonly room: number;
+}
+
+function withMiddles(moves: ReadonlySet<number>, laidWidth: Length): readonly Move[] {
   const sorted = [...moves].sort((one, other) => one - other);
-  return sorted.flatMap((move, index) => {
+  return sorted.flatMap((move, index): readonly Move[] => {
     const next = sorted[index + 1] ?? sorted[0]! + laidWidth;
-    return next - move > 1 ? [move, modulo(floorDivide(move + next, 2), laidWidth)] : [move];
+    const given = { move, room: 0 };
+    return next - move > 1 ? [given, { move: modulo(floorDivide(move + next, 2), laidWidth), room: floorDivide(next - move - 1, 2) }] : [given];
   });
+}
+
+/** How far to a place on the wall that is easy to measure, where there is one near enough. */
+function toGrain(axis: Axis, seam: number, grain: number, room: number): number {
+  const { wall, at } = onWall(axis, seam);
+  const shift = floorDivide(2 * at + grain, 2 * grain) * grain - at;
+  const isOnWall = at + shift > 0 && at + shift < axis.walls.find((one) => one.wall.id === wall)!.wall.length;
+  return Math.abs(shift) < room && isOnWall ? shift : 0;
 }
 
 function takesExtra({ origin, to, lap }: Grid, laidWidth: Length): boolean {

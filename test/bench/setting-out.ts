@@ -35,7 +35,7 @@ for (const walls of [4, 8, 12, 16, 24]) {
   unit ||= one.median;
   row(`one layout of a room of ${walls} walls`, one, unit);
   const search = (band: typeof main, paper: typeof covering) =>
-    searchLayouts({ stretch: stretch!, band: band!, covering: paper, rules: house.rules, sight: sightOf(room!), countRolls: (pieces: readonly PieceDemand[]) => planCuts({ ...rollOf(paper), pieces }, 'instant').rollCount });
+    searchLayouts({ stretch: stretch!, band: band!, covering: paper, rules: house.rules, sight: sightOf(room!), grain: lengthOf(3_200), countRolls: (pieces: readonly PieceDemand[]) => planCuts({ ...rollOf(paper), pieces }, 'instant').rollCount });
   row(`the search in a room of ${walls} walls`, measure(30, () => search(main, covering)), unit);
   // A dado of one pattern under a filling of another, and a border between them.
   const [dado, filling] = [{ ...main!, to: rail!.from as Measure }, { ...main!, from: rail!.to as Measure }];

@@ -4,7 +4,7 @@ import { planCuts } from '../../shared-core/cutting/index.ts';
 import { laidWidthOf } from '../../shared-core/house/index.ts';
 import { isRollGoods, rollOf } from '../../shared-core/ordering/index.ts';
 import { countSlivers, demandCounter, killPoints, layAxis, type PieceDemand, searchLayouts, setOutStrips, sightOf, type Stretch, wrapAfter } from '../../shared-core/setting-out/index.ts';
-import { lengthOf } from '../../shared-core/units/index.ts';
+import { inches, lengthOf } from '../../shared-core/units/index.ts';
 import { type Hung, hung, ROOMS, setOut } from './random-rooms.ts';
 
 const tries = fc.array(fc.record({ wall: fc.nat(5), share: fc.nat(1_000_000), kill: fc.nat(40), edge: fc.constantFrom('left' as const, 'centre' as const, 'right' as const), direction: fc.constantFrom('left' as const, 'right' as const, 'both' as const) }), { minLength: 4, maxLength: 4 });
@@ -25,7 +25,7 @@ function judge(facts: Hung, places: Tries, partOf: (stretch: Stretch) => Stretch
     return { rolls: countRolls(count(set.strips).pieces()), mismatch: set.mismatch, ...countSlivers(axis, set.grid, laidWidthOf(paper), band, house.rules), strips: set.strips.length };
   };
 
-  const options = searchLayouts({ stretch, band, covering: paper, rules: house.rules, sight, countRolls });
+  const options = searchLayouts({ stretch, band, covering: paper, rules: house.rules, sight, grain: inches(1), countRolls });
   // What is said of a layout on offer is what comes of it.
   for (const { layout, startKind: _kind, killKind: _kill, visibleMismatch: _visible, ...said } of options) expect(comesOf(layout)).toEqual(said);
 

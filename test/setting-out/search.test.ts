@@ -15,7 +15,7 @@ function searchIn(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}) {
   const [band] = bandsOf(found);
   const [stretch] = findStretches(found, band!);
   const countRolls = (pieces: readonly PieceDemand[]) => planCuts({ ...rollOf(paper), pieces }, 'instant').rollCount;
-  const search = { stretch: stretch!, band: band!, covering: paper, rules: house.rules, sight: sightOf(found), countRolls };
+  const search = { stretch: stretch!, band: band!, covering: paper, rules: house.rules, sight: sightOf(found), grain: inches(1), countRolls };
   return { search, paper, options: searchLayouts(search), axis: layAxis(stretch!, (wall) => wrapAfter(wall, house.rules)) };
 }
 
