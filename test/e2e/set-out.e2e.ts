@@ -106,7 +106,7 @@ test('a mural is placed by its first panel and its level line, and says what is 
 
 test('the pattern is moved at the top while it is typed, and a border is hung level with what that shows', async ({ page, running }) => {
   await openRoom(page, running);
-  const position = page.getByLabel('Edge lies so far in');
+  const position = page.getByLabel('Into the repeat by');
   const strokes = () => page.locator('.elevation path.pen-motif').first().getAttribute('d');
   const before = await strokes();
   await position.fill('5');
