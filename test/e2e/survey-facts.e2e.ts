@@ -46,7 +46,7 @@ test('reveals, floor lines, leaning corners, rails and furniture are typed with 
   await expect(page.getByText(/The corner at the right of wall B in Front bedroom leans by 3\/8"/)).toBeVisible();
   await tabTo(page, 'Looked at most', 'Shift+Tab');
   await page.keyboard.press('Space');
-  await expect(page.getByRole('button', { name: 'Undo: change focal wall of Front bedroom' })).toBeEnabled();
+  await expect(page.getByRole('button', { name: 'Undo: change wall looked at most of Front bedroom' })).toBeEnabled();
 
   await tabTo(page, 'Name of the next rail');
   await typeLines(page, ['picture rail', '80', '2 1/2', '']);
@@ -121,7 +121,7 @@ test('what is emptied goes again, and what is needed stays', async ({ page, runn
   await page.getByRole('textbox', { name: 'Length of wall C' }).click();
   await expect(page.getByRole('group', { name: 'More of wall C' })).toBeVisible();
   await expect(field(page, 'Floor line')).toHaveValue('');
-  await expect(page.getByRole('button', { name: 'Undo: change base of wall B in Front bedroom' })).toBeEnabled();
+  await expect(page.getByRole('button', { name: 'Undo: change floor line of wall B in Front bedroom' })).toBeEnabled();
   await page.getByRole('button', { name: /^Wall B/ }).first().click();
   await expect(field(page, 'Floor line')).toHaveValue('2 cm');
   await field(page, 'Floor line').fill('');
