@@ -43,6 +43,8 @@ export interface BorderElevationFacts {
   readonly covering: Border | Lining;
   readonly coveringName: string;
   readonly stretch: BorderLayout;
+  /** Bands of strips on the same walls, drawn plain with what they are called. */
+  readonly others?: readonly OtherBand[];
 }
 
 const THUMB_MARGIN: Bounds = { left: 1, top: 0.5, right: 1, bottom: 1.5 };
@@ -107,7 +109,7 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
  * anywhere in a repeat of 20 1/2 in is in one piece, as 12' 6" is less than 13' 3 1/2".
  */
 export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, options: ElevationOptions = {}): Drawing {
-  const { room, band, covering, coveringName, stretch } = facts;
+  const { room, band, covering, coveringName, stretch, others = [] } = facts;
   const spans = spansAlong(stretch.axis, stretch.grid.from, stretch.grid.to);
   const top = stretch.levelTop === null ? topOfBand(band) : level(stretch.levelTop);
   const hanging: Hanging = {
@@ -121,6 +123,7 @@ export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, opti
   const border: BorderToDraw = { layout: stretch, band, covering, coveringName };
   const shapes: readonly Shape[] = [
     ...wallShapes(spans, style),
+    ...others.flatMap((other) => otherShapes(spans, other)),
     ...borderShapes(border, spans, style, { hasPattern: options.hasPattern ?? true, hasPicture: options.pictures?.has(covering.id) ?? false }),
     ...openingShapes(spans, style),
     ...roomShapes(spans, room, style),
