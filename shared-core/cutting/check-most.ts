@@ -31,5 +31,5 @@ export function mostOfAnyRoll(problem: CuttingProblem, sorts: readonly Sort[], l
  */
 export function mostWithinDemand(problem: CuttingProblem, sorts: readonly Sort[], least: number): Most {
   if (problem.repeat === 0) return mostOnAPlainRoll(problem.rollLength, sorts, true, least, { left: STEPS_OVER_A_ROLL });
-  return mostWithinDemandOnPlaces(layPlaces(problem, sorts), least, { left: STEPS_OF_A_SEARCH });
+  return mostWithinDemandOnPlaces(layPlaces(problem, sorts), least, { left: STEPS_OVER_A_ROLL }, { left: STEPS_OF_A_SEARCH });
 }

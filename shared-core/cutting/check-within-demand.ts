@@ -8,12 +8,12 @@ import type { Steps } from './check-steps.ts';
  * Finds the best roll without regard to demand. As long as it holds too many of some sorts, those
  * are counted in the next search; the first best roll within demand is then the best of all that are.
  */
-export function mostWithinDemandOnPlaces(places: Places, least: number, steps: Steps): Most {
+export function mostWithinDemandOnPlaces(places: Places, least: number, tapeSteps: Steps, steps: Steps): Most {
   const counted = new Set<number>();
   let most: Most = 'less';
   let wanted = least;
   for (const start of places.starts) {
-    const fromEachPlace = mostFromEachPlace(places, start, steps);
+    const fromEachPlace = mostFromEachPlace(places, start, tapeSteps);
     if (fromEachPlace === null) return 'unsettled';
     for (;;) {
       const roll = bestRoll(places, start, fromEachPlace, [...counted], wanted, steps);
@@ -54,7 +54,7 @@ function bestRoll(places: Places, start: Start, fromEachPlace: Float64Array, cou
   };
   reach(start.place, 0, 0);
   let best: { readonly place: number; readonly holding: number; readonly worth: number } | null = null;
-  for (let place = start.place; place < Math.max(fromEachPlace.length, reached.length); place += 1) {
+  for (let place = start.place; place < fromEachPlace.length; place += 1) {
     for (const [holding, worth] of reached[place] ?? []) {
       if (worth >= least && worth > (best?.worth ?? -1)) best = { place, holding, worth };
       reach(place + 1, holding, worth);

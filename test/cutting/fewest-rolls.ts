@@ -31,25 +31,26 @@ export function fewestRolls(problem: CuttingProblem): number {
   const beginnings = rollStart === 'at-repeat' ? [0] : [...new Set(wanted.map(({ phase }) => phase))];
   const limits = beginnings.map((phase) => (rollStart === 'at-repeat' ? rollLength : phase + rollLength - repeat));
   const fewest = new Float64Array(lots).fill(Infinity);
-  const ends = beginnings.map(() => new Float64Array(lots).fill(Infinity));
+  /** By lot and beginning. */
+  const ends = new Float64Array(lots * beginnings.length).fill(Infinity);
   fewest[0] = 0;
   const offer = (lot: number, rolls: number, beginning: number, end: number): void => {
-    if (end > (limits[beginning] ?? 0) || rolls > (fewest[lot] ?? 0)) return;
-    if (rolls < (fewest[lot] ?? 0)) for (const soonest of ends) soonest[lot] = Infinity;
+    if (end > (limits[beginning] ?? 0)) return;
+    const first = lot * beginnings.length;
+    if (rolls < (fewest[lot] ?? 0)) ends.fill(Infinity, first, first + beginnings.length);
     fewest[lot] = rolls;
-    const soonest = ends[beginning];
-    if (soonest && end < (soonest[lot] ?? 0)) soonest[lot] = end;
+    if (end < (ends[first + beginning] ?? 0)) ends[first + beginning] = end;
   };
   for (let lot = 0; lot < lots; lot += 1) {
+    const rolls = fewest[lot] ?? 0;
     for (const { length, phase, count, place } of wanted) {
-      const taken = ((lot - (lot % place)) / place) % (count + 1);
-      if (taken === count) continue;
-      const rolls = fewest[lot] ?? 0;
-      offer(lot + place, rolls + 1, rollStart === 'at-repeat' ? 0 : beginnings.indexOf(phase), phase + length);
-      for (let beginning = 0; beginning < beginnings.length; beginning += 1) {
-        const end = ends[beginning]?.[lot] ?? Infinity;
-        if (end < Infinity) offer(lot + place, rolls, beginning, nextTop(end, phase, repeat) + length);
+      if (((lot - (lot % place)) / place) % (count + 1) === count) continue;
+      const next = lot + place;
+      for (let beginning = 0; beginning < beginnings.length && rolls <= (fewest[next] ?? 0); beginning += 1) {
+        const end = ends[lot * beginnings.length + beginning] ?? Infinity;
+        if (end < Infinity) offer(next, rolls, beginning, nextTop(end, phase, repeat) + length);
       }
+      if (rolls + 1 <= (fewest[next] ?? 0)) offer(next, rolls + 1, rollStart === 'at-repeat' ? 0 : beginnings.indexOf(phase), phase + length);
     }
   }
   return fewest[lots - 1] ?? 0;
