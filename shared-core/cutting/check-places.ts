@@ -82,6 +82,9 @@ export function layPlaces({ rollLength, repeat, rollStart }: CuttingProblem, sor
   return { sorts: placed, perRepeat, starts };
 }
 
+/** Each place takes memory too, which the steps have to keep within reason. */
+const STEPS_OF_A_PLACE = 4;
+
 function commonDivisor(a: number, b: number): number {
   return b === 0 ? a : commonDivisor(b, a % b);
 }
@@ -93,7 +96,7 @@ function commonDivisor(a: number, b: number): number {
  */
 export function mostFromEachPlace({ sorts, perRepeat }: Places, { place, lastTops }: Start, steps: Steps, musts?: { readonly sort: number; readonly others: Float64Array }): Float64Array | null {
   const placeCount = sorts.reduce((most, { jump }, sort) => Math.max(most, (lastTops[sort] ?? -1) + jump + 1), place + 1);
-  steps.left -= (placeCount / perRepeat) * sorts.length;
+  steps.left -= placeCount * (STEPS_OF_A_PLACE + sorts.length / perRepeat);
   if (steps.left < 0) return null;
   const rows = Array.from({ length: perRepeat }, (_, row) => sorts.flatMap((sort, index) => (sort.row === row ? [index] : [])));
   const worths = sorts.map(({ worth }) => worth);

@@ -81,7 +81,8 @@ function fillingsWith(search: Search, sort: number, left: readonly number[], lea
 /** False where it takes more steps than are left. */
 function fillTape({ places, isPlain, tapeSteps, steps }: Search, tape: Tape, must: number, left: readonly number[], least: number, found: Map<string, Filling>): boolean {
   const { start, most } = tape;
-  let mostWith = tape.mostWith.get(must);
+  // Where no pattern tells the order of the cuts, one order stands for all: that of the sorts, from the first that is left.
+  let mostWith = isPlain ? most : tape.mostWith.get(must);
   if (mostWith === undefined) {
     const computed = mostFromEachPlace(places, start, tapeSteps, { sort: must, others: most });
     if (computed === null) return false;
@@ -90,8 +91,8 @@ function fillTape({ places, isPlain, tapeSteps, steps }: Search, tape: Tape, mus
   const firstFreeOf = new Map<string, number>();
   const extend = (filling: Filling, free: number, worth: number, hasMust: boolean): void => {
     const onRow = free % places.perRepeat;
-    // Where no pattern tells the order of the cuts, one order stands for all.
     for (let sort = isPlain ? (filling.at(-1) ?? 0) : 0; sort < left.length; sort += 1) {
+      if (isPlain && filling.length === 0 && sort > must) return;
       if ((left[sort] ?? 0) <= countOf(filling, sort)) continue;
       const { row, jump, worth: more } = places.sorts[sort] as PlacedSort;
       const top = free + (row >= onRow ? row - onRow : row - onRow + places.perRepeat);

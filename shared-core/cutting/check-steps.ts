@@ -4,7 +4,7 @@ export interface Steps {
 }
 
 /** One step looks at one piece at one place of the tape, to find what a roll's pieces count for at most. */
-export const STEPS_OVER_A_ROLL = 400_000_000;
+export const STEPS_OVER_A_ROLL = 500_000_000;
 
 /** One step puts one piece on one roll of a search over demand; much dearer than a step over the bare tape. */
 export const STEPS_OF_A_SEARCH = 10_000_000;
