@@ -1,6 +1,7 @@
 import { mostOfAnyRoll, mostWithinDemand } from './check-most.ts';
 import { type Sort, sortPieces } from './check-places.ts';
 import { tryToCover } from './check-ruled-out.ts';
+import { STEPS_OF_A_SEARCH } from './check-steps.ts';
 import type { Certificate, CutFault, CuttingPlan, CuttingProblem } from './problem.ts';
 
 type Report = (kind: CutFault['kind'], path: string, message: string) => void;
@@ -81,7 +82,7 @@ function checkRuledOut(problem: CuttingProblem, sorts: readonly Sort[], plan: Cu
   if (!Number.isSafeInteger(ruledOut) || ruledOut < byTotal) return report('bound', 'certificate.ruledOut', `is ${ruledOut}; by their total alone ${byTotal} rolls are needed`);
   // A plan for so many rolls needs no search to show that they do; whether it holds is checked elsewhere.
   if (ruledOut >= plan.rollCount) return report('bound', 'certificate.ruledOut', `is ${ruledOut}; the plan takes ${plan.rollCount}`);
-  const answer = tryToCover(problem, sorts, ruledOut, plan.certificate.mostPerRoll);
+  const answer = tryToCover(problem, sorts, ruledOut, plan.certificate.mostPerRoll, { left: STEPS_OF_A_SEARCH });
   if (answer === 'covered') report('bound', 'certificate.ruledOut', `is ${ruledOut}; so many rolls can hold all pieces`);
   if (answer === 'unsettled') report('proof', 'certificate.ruledOut', `is ${ruledOut}; to make sure takes more steps than the check is allowed`);
 }

@@ -1,5 +1,5 @@
 import { layPlaces, mostFromEachPlace, type PlacedSort, type Places, type Sort, type Start } from './check-places.ts';
-import { STEPS_OF_A_SEARCH, STEPS_OVER_A_ROLL, type Steps } from './check-steps.ts';
+import { STEPS_OVER_A_ROLL, type Steps } from './check-steps.ts';
 import type { CuttingProblem } from './problem.ts';
 
 export type CoverAnswer = 'covered' | 'ruled-out' | 'unsettled';
@@ -29,15 +29,16 @@ interface Search {
  * Tries whether so many rolls can hold all wanted pieces, no roll's pieces counting for more than `mostPerRoll`.
  *
  * Exhaustive but for what cannot matter. The longest piece left is in one of the rolls left, taken
- * to be the next. A roll to which a piece left could be added need not be tried, as the one with
- * that piece is, which leaves less to the others. And a roll that falls short of `mostPerRoll` by
- * more than all the rolls left may together, need not be.
+ * to be the next. A roll to which a piece left could be added, or put in place of a shorter one of
+ * its phase, need not be tried, as the roll so changed is, which leaves less to the others: what
+ * comes free takes the place of what it had. And a roll that falls short of `mostPerRoll` by more
+ * than all the rolls left may together, need not be.
  *
  * Example: two rolls of 1000 for pieces of 700, 550 and 500 that count for their lengths. Two of
  * 500 would make 1000, so the rolls may fall short by 2000 - 1750 = 250 together. The 700 goes with
  * no other piece and falls short by 300: ruled out.
  */
-export function tryToCover(problem: CuttingProblem, sorts: readonly Sort[], rolls: number, mostPerRoll: number): CoverAnswer {
+export function tryToCover(problem: CuttingProblem, sorts: readonly Sort[], rolls: number, mostPerRoll: number, steps: Steps): CoverAnswer {
   const places = layPlaces(problem, sorts);
   const tapeSteps = { left: STEPS_OVER_A_ROLL };
   const tapes: Tape[] = [];
@@ -46,7 +47,7 @@ export function tryToCover(problem: CuttingProblem, sorts: readonly Sort[], roll
     if (most === null) return 'unsettled';
     tapes.push({ start, most, mostWith: new Map() });
   }
-  const search: Search = { places, tapes, isPlain: problem.repeat === 0, mostPerRoll, tapeSteps, steps: { left: STEPS_OF_A_SEARCH }, ruledOut: new Map() };
+  const search: Search = { places, tapes, isPlain: problem.repeat === 0, mostPerRoll, tapeSteps, steps, ruledOut: new Map() };
   return coverWith(search, sorts.map(({ count }) => count), rolls);
 }
 
@@ -70,13 +71,29 @@ function coverWith(search: Search, left: readonly number[], rolls: number): Cove
   return 'ruled-out';
 }
 
-/** Every filling of a roll from the pieces left that holds the given sort and counts for `least` or more, and to which none can be added. */
+/** Every filling of a roll from the pieces left that holds the given sort, counts for `least` or more and has to be tried. */
 function fillingsWith(search: Search, sort: number, left: readonly number[], least: number): readonly Filling[] | null {
   const found = new Map<string, Filling>();
   for (const tape of search.tapes) if (!fillTape(search, tape, sort, left, least, found)) return null;
-  const isFull = (filling: Filling): boolean => !left.some((count, other) => count > countOf(filling, other) && found.has(withPiece(filling, other).join(' ')));
-  return [...found.values()].filter(isFull);
+  return [...found.values()].filter((filling) => !isBettered(search.places, filling, left, found));
 }
+
+/** Whether another of the fillings leaves less to the rolls to come: one with a piece more, or with a longer one of the same phase. */
+function isBettered({ sorts }: Places, filling: Filling, left: readonly number[], found: ReadonlyMap<string, Filling>): boolean {
+  const free = sorts.flatMap((_, sort) => ((left[sort] ?? 0) > countOf(filling, sort) ? [sort] : []));
+  const isFound = (pieces: Filling, sort: number): boolean => found.has(withPiece(pieces, sort).join(' '));
+  // Sorts are longest first. If a longer piece of a phase fits, so does a shorter: one trial for each phase tells.
+  const shortestOfPhase = new Map(free.map((sort) => [sorts[sort]?.row, sort]));
+  for (const sort of shortestOfPhase.values()) if (isFound(filling, sort)) return true;
+  return filling.some((held, at) => {
+    const { row, length } = sorts[held] as PlacedSort;
+    const longer = free.findLast((sort) => sorts[sort]?.row === row && (sorts[sort]?.length ?? 0) > length);
+    return longer !== undefined && isFound(filling.toSpliced(at, 1), longer);
+  });
+}
+
+/** A filling that is kept takes memory too, which the steps have to keep within reason. */
+const STEPS_OF_A_FILLING = 10;
 
 /** False where it takes more steps than are left. */
 function fillTape({ places, isPlain, tapeSteps, steps }: Search, tape: Tape, must: number, left: readonly number[], least: number, found: Map<string, Filling>): boolean {
@@ -107,6 +124,7 @@ function fillTape({ places, isPlain, tapeSteps, steps }: Search, tape: Tape, mus
       const name = longer.join(' ');
       if ((firstFreeOf.get(name) ?? Infinity) <= behind) continue;
       firstFreeOf.set(name, behind);
+      steps.left -= STEPS_OF_A_FILLING;
       if (hasIt && worth + more >= least) found.set(name, longer);
       extend(longer, behind, worth + more, hasIt);
     }

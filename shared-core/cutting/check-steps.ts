@@ -7,4 +7,4 @@ export interface Steps {
 export const STEPS_OVER_A_ROLL = 500_000_000;
 
 /** One step puts one piece on one roll of a search over demand; much dearer than a step over the bare tape. */
-export const STEPS_OF_A_SEARCH = 10_000_000;
+export const STEPS_OF_A_SEARCH = 20_000_000;

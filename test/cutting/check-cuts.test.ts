@@ -216,6 +216,31 @@ describe('a bound by search', () => {
   });
 });
 
+describe('a proof that takes too many steps to check is not taken on trust', () => {
+  // Every whole unit of a tape of 10^12 is a place where a top can lie, or an end.
+  const rollLength = 1_000_000_000_000;
+  const problem: CuttingProblem = { rollLength, repeat: 1, rollStart: 'at-repeat', pieces: [{ length: 300_000_000_001, phase: 0, count: 4 }, { length: 200_000_000_000, phase: 0, count: 1 }] };
+  const cuts = [0, 1, 2].map((index) => ({ piece: 0, from: index * 300_000_000_001 }));
+  const rolls = [{ times: 1, cuts }, { times: 1, cuts: [{ piece: 0, from: 0 }, { piece: 1, from: 400_000_000_000 }] }];
+  const certificate: Certificate = { duals: [3, 2], total: 14, mostPerRoll: 10, isWithinDemand: false, ruledOut: null };
+  const plan: CuttingPlan = { rolls, rollCount: 2, lowerBound: 2, isProven: true, certificate, impossible: [] };
+
+  it('of the most on a roll', () => {
+    expect(checkCuts(problem, plan)).toEqual([{ kind: 'proof', path: 'certificate.mostPerRoll', message: 'is 10; to make sure takes more steps than the check is allowed' }]);
+  });
+
+  it('of the most on a roll within demand', () => {
+    expect(checkCuts(problem, { ...plan, certificate: { ...certificate, mostPerRoll: 9, isWithinDemand: true } }).map(({ kind, path }) => [kind, path])).toEqual([['proof', 'certificate.mostPerRoll']]);
+  });
+
+  it('of rolls ruled out', () => {
+    const apart = [...rolls.slice(0, 1), { times: 1, cuts: [{ piece: 0, from: 0 }] }, { times: 1, cuts: [{ piece: 1, from: 0 }] }];
+    const claiming = { ...plan, rolls: apart, rollCount: 3, lowerBound: 3, certificate: { ...certificate, ruledOut: 2 } };
+    expect(checkCuts({ ...problem, repeat: 0 }, { ...plan, certificate })).toEqual([]);
+    expect(checkCuts({ ...problem, repeat: 0 }, claiming)).toEqual([{ kind: 'proof', path: 'certificate.ruledOut', message: 'is 2; to make sure takes more steps than the check is allowed' }]);
+  });
+});
+
 describe('a house of 1,200 pieces of 100 types', () => {
   it.each([
     ['of a free match', 0, 'anywhere'],

@@ -15,6 +15,10 @@ function sortsOf(problem: CuttingProblem, duals: readonly number[]): readonly So
 }
 
 
+function plenty(): { left: number } {
+  return { left: 1_000_000 };
+}
+
 describe('worked examples', () => {
   it('places of a roll', () => {
     const problem: CuttingProblem = { rollLength: 1_000, repeat: 100, rollStart: 'at-repeat', pieces: [{ length: 450, phase: 0, count: 1 }, { length: 300, phase: 50, count: 1 }] };
@@ -53,8 +57,8 @@ describe('worked examples', () => {
   it('700, 550 and 500 do not go on two rolls of 1000, but on three', () => {
     const problem = freeMatch(1_000, [[700, 1], [550, 1], [500, 1]]);
     const sorts = sortsOf(problem, [700, 550, 500]);
-    expect(tryToCover(problem, sorts, 2, 1_000)).toBe('ruled-out');
-    expect(tryToCover(problem, sorts, 3, 1_000)).toBe('covered');
+    expect(tryToCover(problem, sorts, 2, 1_000, plenty())).toBe('ruled-out');
+    expect(tryToCover(problem, sorts, 3, 1_000, plenty())).toBe('covered');
   });
 
   it('types alike in length, phase and worth are one sort', () => {
@@ -76,6 +80,10 @@ describe('what takes too many steps is left unsettled', () => {
     expect(mostWithinDemandOnPlaces(places, 1, { left: 10 }, { left: 1_000 })).toBe('unsettled');
     expect(mostWithinDemandOnPlaces(places, 1, { left: 1_000 }, { left: 10 })).toBe('unsettled');
     expect(mostWithinDemandOnPlaces(places, 1, { left: 1_000 }, { left: 1_000 })).toBe(4);
+  });
+  it('over the fillings of all rolls', () => {
+    expect(tryToCover(HALF_DROP, sorts, 5, 4, { left: 10 })).toBe('unsettled');
+    expect(tryToCover(HALF_DROP, sorts, 5, 4, plenty())).toBe('covered');
   });
 });
 
@@ -106,8 +114,8 @@ describe('of any small problem', () => {
       fc.property(cases, fc.boolean(), ({ problem, duals }, isWithinDemand) => {
         const fewest = fewestRolls(problem);
         const most = mostOnARoll(problem, duals, isWithinDemand);
-        expect(tryToCover(problem, sortsOf(problem, duals), fewest - 1, most)).toBe('ruled-out');
-        expect(tryToCover(problem, sortsOf(problem, duals), fewest, most)).toBe('covered');
+        expect(tryToCover(problem, sortsOf(problem, duals), fewest - 1, most, plenty())).toBe('ruled-out');
+        expect(tryToCover(problem, sortsOf(problem, duals), fewest, most, plenty())).toBe('covered');
       }),
       { seed: 1, numRuns: 1_500 },
     );
