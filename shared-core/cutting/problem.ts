@@ -36,16 +36,26 @@ export interface RollCuts {
 }
 
 /**
- * The grounds of a lower bound, read over the pieces that are at least `shortest` long:
- * - 'length': their lengths one after another;
- * - 'spacing': the same, each with the gap that the pattern forces behind it;
- * - 'count': the most of them that any roll can hold;
- * - 'none': nothing to cut, bound 0.
+ * The grounds of a lower bound: what a piece of each type counts for, and the most that one roll's pieces count for.
+ *
+ * The rolls share out `total` and none takes more than `mostPerRoll`, so at least
+ * ceil(total / mostPerRoll) rolls are needed; with `ruledOut`, one more than that. The bound is 0
+ * where nothing is wanted. Every sum stays below 2^53.
  */
 export interface Certificate {
-  readonly rule: 'length' | 'spacing' | 'count' | 'none';
-  readonly shortest: number;
-  readonly bound: number;
+  /** By piece type of the problem: whole, at least 0; 0 for types that are impossible or not wanted. */
+  readonly duals: readonly number[];
+  /** What all the wanted pieces count for together. */
+  readonly total: number;
+  /** Exactly the most that any one roll's pieces count for; 0 where nothing is wanted. */
+  readonly mostPerRoll: number;
+  /** `mostPerRoll` is over the rolls that hold no more of a type than is wanted; claimed only where that is less. */
+  readonly isWithinDemand: boolean;
+  /**
+   * So many rolls were tried in every way and do not do. The search may leave out every roll that
+   * falls too short of `mostPerRoll`: N rolls together fall short by N * mostPerRoll - total. Null where not needed.
+   */
+  readonly ruledOut: number | null;
 }
 
 export interface CuttingPlan {
@@ -70,6 +80,7 @@ export interface CutFault extends Fault {
     | 'off-pattern'
     | 'past-the-end'
     | 'short-of-demand'
+    | 'over-supply'
     | 'roll-count'
     | 'bound'
     | 'proof'
