@@ -1,76 +1,74 @@
 import type { FilledRoll, KnownOrders } from './cut-order.ts';
-import { partAnew } from './exchange-pieces.ts';
-import { handOut } from './hand-out.ts';
-import { areNeighbours, type HungPieces, layOutPieces, topAfter } from './hanging-order.ts';
+import { gatherOffcuts } from './gather-offcuts.ts';
+import { handOutAlongWalls, handOutInTurn } from './hand-out.ts';
+import { type HungPieces, type HungType, layOutPieces, topAfter } from './hanging-order.ts';
+import { joinNeighbours } from './join-neighbours.ts';
 import type { CuttingPlan, CuttingProblem } from './problem.ts';
 
+/** A piece of the house, and where it is cut. */
 export interface ArrangedCut {
   readonly stretch: number;
+  /** Its place in the stretch, in hanging order. */
   readonly index: number;
+  /** As in the plan: from the roll's start, or for 'anywhere' from the top of the roll's first cut. */
   readonly from: number;
 }
+
+/** One roll, with its cuts from the start onwards. */
 export interface ArrangedRoll {
   readonly cuts: readonly ArrangedCut[];
 }
+
 export interface ArrangedRolls {
   readonly rolls: readonly ArrangedRoll[];
 }
 
-export const tune = { two: true };
+/** What is exchanged in a house takes this much at most, whatever its size. */
+const MOST_STEPS = 3_000_000;
+/** Kept for the offcuts. */
+const OFFCUT_STEPS = 200_000;
+
+/**
+ * Says which piece of the house each cut gives: neighbours on the wall from the same roll, one after the other as they
+ * hang; where that is all one, few long offcuts rather than many short ones.
+ *
+ * `hanging` names for each stretch the types of its pieces in hanging order, those that no roll gives left out; lengths
+ * as in the problem. As many rolls as the plan has, numbered as their first pieces hang; they need not be cut as the plan
+ * has them. `stop` is asked now and then and ends the search with what is found. The same input always gives the same
+ * result, if it is not stopped.
+ *
+ * Rule: the plan's cuts are handed out along the walls, then pieces are exchanged between few rolls at a time while that
+ * gains (own derivation). Never fewer neighbours share a roll than when each cut gets the next piece of its type.
+ *
+ * Example: nine strips, three to a roll: strips 1 to 3 from roll 1, 4 to 6 from roll 2, 7 to 9 from roll 3.
+ */
 export function arrangeCuts(problem: CuttingProblem, plan: CuttingPlan, hanging: readonly (readonly number[])[], stop: () => boolean = () => false): ArrangedRolls {
   const hung = layOutPieces(problem, plan, hanging);
   const known: KnownOrders = new Map();
-  const rolls = [...handOut(hung, plan, known)];
-  if (tune.two) joinNeighbours(hung, rolls, known, stop);
-  rolls.sort((one, other) => one.pieces[0]! - other.pieces[0]!);
-  return { rolls: rolls.map((roll) => placeCuts(hung, roll)) };
+  const [alongWalls, inTurn] = [handOutAlongWalls(hung, plan, known), handOutInTurn(hung, plan, known)];
+  const handedOut = worthOf(alongWalls) >= worthOf(inTurn) ? alongWalls : inTurn;
+  const joined = joinNeighbours(hung, handedOut, known, { steps: MOST_STEPS }, stop);
+  const gathered = gatherOffcuts(hung, joined, known, { steps: OFFCUT_STEPS }, stop);
+  const numbered = gathered.toSorted((one, other) => one.pieces[0]! - other.pieces[0]!);
+  return { rolls: numbered.map((roll) => placeCuts(hung, roll)) };
 }
 
-function joinNeighbours(hung: HungPieces, rolls: FilledRoll[], known: KnownOrders, stop: () => boolean): void {
-  const rollOf: number[] = hung.typeOf.map(() => 0);
-  rolls.forEach((roll, index) => roll.pieces.forEach((piece) => (rollOf[piece] = index)));
-  const waiting: number[] = hung.typeOf.map((_, piece) => piece);
-  const isWaiting = hung.typeOf.map(() => true);
-  const failed = new Map<string, readonly [FilledRoll, FilledRoll]>();
-  let left = 4 * hung.typeOf.length;
-  for (let at = 0; at < waiting.length && left > 0; at += 1) {
-    const piece = waiting[at]!;
-    isWaiting[piece] = false;
-    if (!areNeighbours(hung, piece, piece + 1) || piece + 1 >= hung.typeOf.length) continue;
-    const [one, other] = [rollOf[piece]!, rollOf[piece + 1]!];
-    if (one === other) continue;
-    const key = `${Math.min(one, other)} ${Math.max(one, other)}`;
-    const pair = failed.get(key);
-    const [a, b] = [rolls[Math.min(one, other)]!, rolls[Math.max(one, other)]!];
-    if (pair && pair[0] === a && pair[1] === b) continue;
-    left -= 1;
-    if (left % 64 === 0 && stop()) return;
-    const found = partAnew(hung, [a, b], known);
-    if (!found) {
-      failed.set(key, [a, b]);
-      continue;
-    }
-    [one, other].forEach((roll, index) => {
-      rolls[roll] = found[index]!;
-      for (const moved of found[index]!.pieces) {
-        rollOf[moved] = roll;
-        for (const next of [moved - 1, moved]) if (next >= 0 && !isWaiting[next]) { isWaiting[next] = true; waiting.push(next); }
-      }
-    });
-  }
+function worthOf(rolls: readonly FilledRoll[]): number {
+  return rolls.reduce((sum, { worth }) => sum + worth, 0);
 }
 
 function placeCuts(hung: HungPieces, { order }: FilledRoll): ArrangedRoll {
+  const { types, typeOf, stretchOf, firstOf } = hung;
   let end = 0;
-  let last = null;
-  const cuts: ArrangedCut[] = [];
-  for (const piece of order) {
-    const type = hung.types[hung.typeOf[piece]!]!;
-    const from = topAfter(hung, last, end, type);
-    const stretch = hung.stretchOf[piece]!;
-    cuts.push({ stretch, index: piece - hung.firstOf[stretch]!, from });
-    end = from + type.length;
-    last = type;
-  }
-  return { cuts };
+  let last: HungType | null = null;
+  return {
+    cuts: order.map((piece) => {
+      const type: HungType = types[typeOf[piece]!]!;
+      const from = topAfter(hung, last, end, type);
+      const stretch = stretchOf[piece]!;
+      end = from + type.length;
+      last = type;
+      return { stretch, index: piece - firstOf[stretch]!, from };
+    }),
+  };
 }

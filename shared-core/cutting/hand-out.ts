@@ -23,7 +23,7 @@ interface Alike {
  * Rule: from the first piece still wanted on, the roll is taken whose cuts give the most pieces that follow; of several
  * the one with the fewest other cuts, then the one begun last. Pieces of a type are alike, so every roll keeps its cuts.
  */
-export function handOut(hung: HungPieces, plan: CuttingPlan, known: KnownOrders): readonly FilledRoll[] {
+export function handOutAlongWalls(hung: HungPieces, plan: CuttingPlan, known: KnownOrders): readonly FilledRoll[] {
   const rolls: OpenRoll[] = [];
   const alike = new Map<string, Alike>();
   const withType = hung.types.map(() => new Set<Alike>());
@@ -64,22 +64,41 @@ export function handOut(hung: HungPieces, plan: CuttingPlan, known: KnownOrders)
     }
     if (free.size > 0) put(free, roll);
   }
-  return rolls.filter(({ pieces }) => pieces.length > 0).map(({ pieces, types }) => {
-    learnOrder(hung, pieces, types, known);
-    return orderCuts(hung, pieces, known)!;
-  });
+  return fillRolls(hung, rolls, known);
+}
+
+/** Hands the pieces out roll by roll as the plan has them, of each type along the wall. */
+export function handOutInTurn(hung: HungPieces, plan: CuttingPlan, known: KnownOrders): readonly FilledRoll[] {
+  const left = hung.types.map((): number[] => []);
+  for (let piece = hung.typeOf.length - 1; piece >= 0; piece -= 1) left[hung.typeOf[piece]!]!.push(piece);
+  const rolls: OpenRoll[] = [];
+  for (const { times, cuts } of plan.rolls) {
+    const types = cuts.map(({ piece }) => piece);
+    for (let time = 0; time < times; time += 1) rolls.push({ pieces: types.flatMap((type) => left[type]!.pop() ?? []).sort((one, other) => one - other), types });
+  }
+  return fillRolls(hung, rolls, known);
+}
+
+function fillRolls(hung: HungPieces, rolls: readonly OpenRoll[], known: KnownOrders): readonly FilledRoll[] {
+  return rolls
+    .filter(({ pieces }) => pieces.length > 0)
+    .map(({ pieces, types }) => {
+      learnOrder(hung, pieces, types, known);
+      return orderCuts(hung, pieces, known)!;
+    });
 }
 
 /** A plan may have cuts to spare; without them the others still fit in their order. */
 function learnOrder({ typeOf }: HungPieces, pieces: readonly number[], types: readonly number[], known: KnownOrders): void {
-  const wanted = pieces.map((piece) => typeOf[piece]!);
-  const key = keyOf(wanted);
-  if (known.has(key)) return;
-  known.set(key, types.filter((type) => {
-    const index = wanted.indexOf(type);
-    if (index >= 0) wanted.splice(index, 1);
-    return index >= 0;
-  }));
+  const wanted = new Map<number, number>();
+  for (const piece of pieces) wanted.set(typeOf[piece]!, (wanted.get(typeOf[piece]!) ?? 0) + 1);
+  const order = types.filter((type) => {
+    const count = wanted.get(type) ?? 0;
+    wanted.set(type, count - 1);
+    return count > 0;
+  });
+  const key = keyOf(order);
+  if (!known.has(key)) known.set(key, order);
 }
 
 /** How many pieces of its stretch from this one on the cuts give. */
