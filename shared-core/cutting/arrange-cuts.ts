@@ -23,7 +23,8 @@ export interface ArrangedRolls {
   readonly rolls: readonly ArrangedRoll[];
 }
 
-/** What is exchanged in a house takes this much at most, whatever its size. */
+/** What is exchanged takes so much for each piece, and no more than so much in all. */
+const STEPS_A_PIECE = 1_000;
 const MOST_STEPS = 3_000_000;
 /** Kept for the offcuts. */
 const OFFCUT_STEPS = 200_000;
@@ -47,7 +48,7 @@ export function arrangeCuts(problem: CuttingProblem, plan: CuttingPlan, hanging:
   const known: KnownOrders = new Map();
   const [alongWalls, inTurn] = [handOutAlongWalls(hung, plan, known), handOutInTurn(hung, plan, known)];
   const handedOut = worthOf(alongWalls) >= worthOf(inTurn) ? alongWalls : inTurn;
-  const joined = joinNeighbours(hung, handedOut, known, { steps: MOST_STEPS }, stop);
+  const joined = joinNeighbours(hung, handedOut, known, { steps: Math.min(MOST_STEPS, STEPS_A_PIECE * hung.typeOf.length) }, stop);
   const gathered = gatherOffcuts(hung, joined, known, { steps: OFFCUT_STEPS }, stop);
   const numbered = gathered.toSorted((one, other) => one.pieces[0]! - other.pieces[0]!);
   return { rolls: numbered.map((roll) => placeCuts(hung, roll)) };
