@@ -1,3 +1,4 @@
+export { arrangeCuts, type ArrangedCut, type ArrangedRoll, type ArrangedRolls } from './arrange-cuts.ts';
 export { checkCuts } from './check-cuts.ts';
 export { explainCount, type CountExplained, type LikeStrips, type Yield } from './explain.ts';
 export { planCuts } from './plan-cuts.ts';

@@ -1,9 +1,10 @@
-import { type CuttingPlan, type CuttingProblem, type Effort, planCuts } from '../cutting/index.ts';
+import { arrangeCuts, type CuttingPlan, type CuttingProblem, type Effort, planCuts } from '../cutting/index.ts';
 import type { Border, Covering, Lining, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
 import { type Length, lengthOf } from '../units/index.ts';
 import type { CutRoll, PlacedPiece } from './cut-roll.ts';
 import { cutInSequence } from './in-sequence.ts';
+import { rowsOfNeighbours } from './neighbours.ts';
 
 /** A covering that comes in rolls and is cut piece by piece. */
 export type RollGoods = (Wallcovering | Border | Lining) & { readonly rollLength: NonNullable<Wallcovering['rollLength']> };
@@ -70,26 +71,22 @@ export function cutPieces(covering: RollGoods, pieces: readonly PlacedPiece[], e
     return { problem, plan: { rollCount: rolls.length, lowerBound: rolls.length, isProven: true }, rolls: () => rolls, impossible };
   }
   const plan = planCuts(problem, effort);
-  return { problem, plan, rolls: () => nameCuts(plan, members), impossible: plan.impossible.flatMap((index) => members[index]!) };
+  return { problem, plan, rolls: once(() => nameCuts(problem, plan, members, pieces)), impossible: plan.impossible.flatMap((index) => members[index]!) };
 }
 
 export function isInSequence(covering: Covering): boolean {
   return covering.kind === 'wallcovering' && covering.sequence === 'required';
 }
 
-/** The plan's rolls one by one, each cut with the piece it gives; rooms are served in their order. */
-function nameCuts(plan: CuttingPlan, members: readonly (readonly PlacedPiece[])[]): readonly CutRoll[] {
-  const next = members.map(() => 0);
-  const rolls: CutRoll[] = [];
-  for (const roll of plan.rolls) {
-    for (let time = 0; time < roll.times; time += 1) {
-      const cuts = roll.cuts.flatMap(({ piece, from }) => {
-        const placed = members[piece]![next[piece]!];
-        next[piece]! += 1;
-        return placed ? [{ placed, from: lengthOf(from) }] : [];
-      });
-      rolls.push({ number: rolls.length + 1, cuts });
-    }
-  }
-  return rolls;
+function once<Value>(find: () => Value): () => Value {
+  let found: { readonly value: Value } | null = null;
+  return () => (found ??= { value: find() }).value;
+}
+
+/** The rolls one by one, each cut with the piece it gives; neighbours on the wall from one roll as far as may be. */
+function nameCuts(problem: CuttingProblem, plan: CuttingPlan, members: readonly (readonly PlacedPiece[])[], pieces: readonly PlacedPiece[]): readonly CutRoll[] {
+  const types = new Map(members.flatMap((group, type) => group.map((placed) => [placed, type] as const)));
+  const rows = rowsOfNeighbours(pieces.filter((placed) => !plan.impossible.includes(types.get(placed)!)));
+  const { rolls } = arrangeCuts(problem, plan, rows.map((row) => row.map((placed) => types.get(placed)!)));
+  return rolls.map(({ cuts }, roll) => ({ number: roll + 1, cuts: cuts.map(({ stretch, index, from }) => ({ placed: rows[stretch]![index]!, from: lengthOf(from) })) }));
 }
