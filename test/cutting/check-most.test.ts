@@ -61,6 +61,16 @@ describe('worked examples', () => {
     expect(tryToCover(problem, sorts, 3, 1_000, plenty())).toBe('covered');
   });
 
+  it('what some rolls cannot hold, one more may', () => {
+    const pieces = ([[15, 3, 2], [11, 7, 1], [15, 8, 1], [12, 9, 2], [4, 1, 1], [13, 9, 2]] as const).map(([length, phase, count]) => ({ length, phase, count }));
+    const problem: CuttingProblem = { rollLength: 38, repeat: 10, rollStart: 'at-repeat', pieces };
+    const ones = pieces.map(() => 1);
+    // On the way to five rolls the same pieces are left to some rolls, in vain, and later to one more.
+    expect(fewestRolls(problem)).toBe(5);
+    expect(tryToCover(problem, sortsOf(problem, ones), 5, mostOnARoll(problem, ones, false), plenty())).toBe('covered');
+    expect(tryToCover(problem, sortsOf(problem, ones), 4, mostOnARoll(problem, ones, false), plenty())).toBe('ruled-out');
+  });
+
   it('types alike in length, phase and worth are one sort', () => {
     const problem = freeMatch(1_000, [[300, 2], [400, 1], [300, 3], [300, 1], [300, 0]]);
     expect(sortsOf(problem, [7, 9, 7, 8, 0]).map(({ length, count, worth }) => [length, count, worth])).toEqual([[400, 1, 9], [300, 1, 8], [300, 5, 7]]);
