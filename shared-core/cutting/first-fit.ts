@@ -4,10 +4,19 @@ interface OpenRolls extends Packing {
   readonly end: number;
 }
 
+interface Room {
+  readonly lane: number;
+  readonly top: number;
+  /** From top to top of pieces of the kind. */
+  readonly step: number;
+  readonly most: number;
+}
+
 /**
- * First-fit-decreasing: longest type first, each piece at the end of the first roll that still
- * takes it. A first roll takes pieces of one type until it is full for them, so rolls that are
- * alike are filled together and the work depends on the number of types, not of pieces.
+ * First-fit-decreasing: longest kind first, each piece at the end of the first roll that still takes it.
+ *
+ * A first roll takes pieces of one kind until it is full for them, so rolls that are alike are filled together and the
+ * work depends on the number of kinds, not of pieces.
  */
 export function fitFirst(tape: Tape): readonly Packing[] {
   let open: readonly OpenRolls[] = [];
@@ -16,8 +25,9 @@ export function fitFirst(tape: Tape): readonly Packing[] {
     let wanted = kind.count;
     for (const rolls of open) wanted -= addPieces(tape, rolls, kind, wanted, filled);
     if (wanted > 0) {
-      const times = ceilDivide(wanted, roomFor(tape, [], 0, kind).most);
-      addPieces(tape, { times, kinds: [], end: 0 }, kind, wanted, filled);
+      const lane = Math.max(0, tape.lanes.findIndex(({ origin }) => origin === kind.phase));
+      const begun = { times: 1, roll: { lane, order: [] }, end: 0 };
+      addPieces(tape, { ...begun, times: ceilDivide(wanted, roomFor(tape, begun, kind).most) }, kind, wanted, filled);
     }
     open = filled;
   }
@@ -26,7 +36,7 @@ export function fitFirst(tape: Tape): readonly Packing[] {
 
 /** Puts the rolls into `filled` with as many of the wanted pieces as they take, and returns how many that is. */
 function addPieces(tape: Tape, rolls: OpenRolls, kind: Kind, wanted: number, filled: OpenRolls[]): number {
-  const { top, step, most } = roomFor(tape, rolls.kinds, rolls.end, kind);
+  const { lane, top, step, most } = roomFor(tape, rolls, kind);
   if (most === 0 || wanted === 0) {
     filled.push(rolls);
     return 0;
@@ -34,7 +44,7 @@ function addPieces(tape: Tape, rolls: OpenRolls, kind: Kind, wanted: number, fil
   const holding = (times: number, pieces: number): void => {
     if (times === 0) return;
     if (pieces === 0) filled.push({ ...rolls, times });
-    else filled.push({ times, kinds: [...rolls.kinds, ...Array<Kind>(pieces).fill(kind)], end: top + (pieces - 1) * step + kind.length });
+    else filled.push({ times, roll: { lane, order: [...rolls.roll.order, ...Array<number>(pieces).fill(kind.rank)] }, end: top + (pieces - 1) * step + kind.length });
   };
   const full = Math.min(rolls.times, floorDivide(wanted, most));
   const rest = full < rolls.times ? wanted - full * most : 0;
@@ -45,9 +55,10 @@ function addPieces(tape: Tape, rolls: OpenRolls, kind: Kind, wanted: number, fil
   return full * most + rest;
 }
 
-function roomFor(tape: Tape, kinds: readonly Kind[], end: number, kind: Kind): { top: number; step: number; most: number } {
-  const top = end + gapBefore(kind, kinds.at(-1), tape.repeat);
-  const step = kind.length + gapBefore(kind, kind, tape.repeat);
-  const room = tape.capacity - top - kind.length;
-  return { top, step, most: room < 0 ? 0 : floorDivide(room, step) + 1 };
+function roomFor(tape: Tape, { roll, end }: OpenRolls, kind: Kind): Room {
+  const { origin, capacity } = tape.lanes[roll.lane]!;
+  const top = end + gapBefore(kind.phase, origin, end, tape.repeat);
+  const step = kind.length + gapBefore(kind.phase, kind.phase, kind.length, tape.repeat);
+  const room = capacity - top - kind.length;
+  return { lane: roll.lane, top, step, most: room < 0 ? 0 : floorDivide(room, step) + 1 };
 }

@@ -1,76 +1,101 @@
-import type { CuttingProblem, PieceType } from './problem.ts';
+import type { CuttingProblem } from './problem.ts';
 
-/** A piece type that is wanted and that a roll can give. */
-export interface Kind extends PieceType {
-  /** Index in the problem. */
-  readonly piece: number;
+/** Pieces of one length and phase that are wanted and that a roll can give. */
+export interface Kind {
+  readonly length: number;
+  readonly phase: number;
+  readonly count: number;
   /** Index in the tape's kinds. */
   readonly rank: number;
-  /** The waste above it where it is a roll's first cut. */
-  readonly lead: number;
+  /** The problem's piece types that are of this kind, in their order. */
+  readonly types: readonly number[];
 }
 
-/** A piece that may be cut next, and the waste between the end before it and its top. */
-export interface Follower {
-  readonly kind: Kind;
-  readonly gap: number;
-}
-
-/** The length of a roll that can be relied on, with what may follow what on it. */
-export interface Tape {
+/** One way of measuring along a roll: the phase of the pattern at position 0, and where the last piece must end. */
+export interface Lane {
+  readonly origin: number;
   readonly capacity: number;
+}
+
+/** What a roll gives, in terms that no longer tell the two roll starts apart. */
+export interface Tape {
   readonly repeat: number;
   /** Longest first. */
   readonly kinds: readonly Kind[];
-  /** What may be cut first, least waste first and then longest. */
-  readonly firsts: readonly Follower[];
-  /** By rank: what may be cut next, least waste first and then longest. */
-  readonly followers: readonly (readonly Follower[])[];
+  readonly lanes: readonly Lane[];
+  /** Indexes of the problem's piece types that no roll can be relied on to give. */
   readonly impossible: readonly number[];
 }
 
-/** So many rolls with the same pieces, in cutting order. */
+/** The pieces of one roll: ranks of kinds in cutting order, and the lane they are measured in. */
+export interface Roll {
+  readonly lane: number;
+  readonly order: readonly number[];
+}
+
+/** So many rolls cut alike. */
 export interface Packing {
   readonly times: number;
-  readonly kinds: readonly Kind[];
+  readonly roll: Roll;
 }
 
 /**
- * Rolls that start anywhere are planned before their start phase is seen. Up to, but never
- * quite, one repeat is lost above the first piece; from there on everything lies rigidly. So one
- * repeat is set aside and the tape is measured from the first piece's top.
+ * Lays out a problem's rolls as lanes and its pieces as kinds.
+ *
+ * Rule: rolls that start at a repeat are one lane, with the pattern's top at position 0. Rolls that start anywhere are
+ * planned before their start is seen: up to, but never quite, one repeat is lost above the first piece, and from there
+ * on everything lies rigidly. So one repeat is set aside and the roll is measured from its first piece's top, one lane
+ * for each phase that a first piece may have. A free match needs one lane only.
+ *
+ * Example: rolls of 1000, repeat 100, pieces at phases 0 and 30: at a repeat one lane of 1000 from phase 0; anywhere
+ * two lanes of 900, from phase 0 and from phase 30.
  */
-export function layTape(problem: CuttingProblem): Tape {
-  const { rollLength, repeat, rollStart, pieces } = problem;
-  const capacity = rollStart === 'anywhere' ? rollLength - repeat : rollLength;
-  const types = pieces.map((type, piece) => ({ ...type, piece, lead: rollStart === 'anywhere' ? 0 : type.phase }));
-  const isPossible = (type: { length: number; lead: number }): boolean => type.length <= capacity - type.lead;
-  const kinds: readonly Kind[] = types
-    .filter((type) => type.count > 0 && isPossible(type))
-    .sort((a, b) => b.length - a.length || a.phase - b.phase || b.count - a.count || a.piece - b.piece)
-    .map((type, rank) => ({ ...type, rank }));
+export function layTape({ rollLength, repeat, rollStart, pieces }: CuttingProblem): Tape {
+  const isAnywhere = rollStart === 'anywhere' && repeat > 0;
+  const capacity = isAnywhere ? rollLength - repeat : rollLength;
+  const isPossible = ({ length, phase }: { length: number; phase: number }): boolean => length <= capacity - (isAnywhere ? 0 : phase);
+  const kinds = gatherKinds(pieces, isPossible);
+  const phases = [...new Set(kinds.map(({ phase }) => phase))].sort((one, other) => one - other);
   return {
-    capacity,
     repeat,
     kinds,
-    firsts: leastGapFirst(kinds, undefined, repeat),
-    followers: kinds.map((kind) => leastGapFirst(kinds, kind, repeat)),
-    impossible: types.filter((type) => !isPossible(type)).map((type) => type.piece),
+    lanes: isAnywhere ? phases.map((origin) => ({ origin, capacity })) : [{ origin: 0, capacity }],
+    impossible: pieces.flatMap((type, index) => (isPossible(type) ? [] : [index])),
   };
 }
 
-function leastGapFirst(kinds: readonly Kind[], last: Kind | undefined, repeat: number): readonly Follower[] {
-  return kinds
-    .map((kind) => ({ kind, gap: gapBefore(kind, last, repeat) }))
-    .sort((a, b) => a.gap - b.gap || a.kind.rank - b.kind.rank);
+function gatherKinds(pieces: CuttingProblem['pieces'], isPossible: (type: { length: number; phase: number }) => boolean): readonly Kind[] {
+  const types = new Map<string, number[]>();
+  pieces.forEach((type, index) => {
+    if (type.count === 0 || !isPossible(type)) return;
+    const key = `${type.length} ${type.phase}`;
+    const alike = types.get(key);
+    if (alike) alike.push(index);
+    else types.set(key, [index]);
+  });
+  return [...types.values()]
+    .map((alike) => {
+      const { length, phase } = pieces[alike[0]!]!;
+      return { length, phase, count: alike.reduce((sum, type) => sum + pieces[type]!.count, 0), types: alike };
+    })
+    .sort((one, other) => other.length - one.length || one.phase - other.phase)
+    .map((kind, rank) => ({ ...kind, rank }));
 }
 
-/** Every cut lies in phase, so the gap depends on the piece and the last one only and never on where they lie. */
-export function gapBefore(kind: Kind, last: Kind | undefined, repeat: number): number {
-  if (last === undefined) return kind.lead;
+/** The pieces of a roll that are still wanted, in their order: taking pieces away never breaks a roll. */
+export function within(order: readonly number[], counts: ArrayLike<number>): readonly number[] {
+  const held = new Map<number, number>();
+  return order.filter((rank) => {
+    const before = held.get(rank) ?? 0;
+    held.set(rank, before + 1);
+    return before < counts[rank]!;
+  });
+}
+
+/** The waste between the end of the last cut, at `end` of a lane that begins at phase `origin`, and the top of the next. */
+export function gapBefore(phase: number, origin: number, end: number, repeat: number): number {
   if (repeat === 0) return 0;
-  const gap = (kind.phase - last.phase - last.length) % repeat;
-  return gap < 0 ? gap + repeat : gap;
+  return (((phase - origin - end) % repeat) + repeat) % repeat;
 }
 
 export function floorDivide(dividend: number, divisor: number): number {

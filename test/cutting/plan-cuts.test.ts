@@ -4,8 +4,9 @@ import { BrokenAssumption } from '../../shared-core/base/index.ts';
 import { checkCuts, type CuttingProblem, type Effort, planCuts } from '../../shared-core/cutting/index.ts';
 import { fitFirst } from '../../shared-core/cutting/first-fit.ts';
 import { layTape } from '../../shared-core/cutting/tape.ts';
+import { fewestRolls } from './fewest-rolls.ts';
 import { falkenauerTriplets, freeMatch, HALF_DROP, johnsonsWorst, manyTypes, smallProblems } from './problems.ts';
-import { fewestRolls, simulate } from './simulate.ts';
+import { simulate } from './simulate.ts';
 
 const EFFORTS: readonly Effort[] = ['instant', 'usual', 'patient'];
 
@@ -14,11 +15,13 @@ function firstFitRolls(problem: CuttingProblem): number {
 }
 
 describe('worked examples', () => {
-  it.each(EFFORTS)('alternates a half-drop four to a roll, 5 rolls proved by length (%s)', (effort) => {
+  it.each(EFFORTS)('alternates a half-drop four to a roll, 5 rolls, proved (%s)', (effort) => {
     const plan = planCuts(HALF_DROP, effort);
     expect(plan).toMatchObject({ rollCount: 5, lowerBound: 5, isProven: true, impossible: [] });
-    expect(plan.certificate).toEqual({ rule: 'length', shortest: 2_230, bound: 5 });
-    expect(plan.rolls).toEqual([{ times: 5, cuts: [{ piece: 0, from: 0 }, { piece: 1, from: 2_240 }, { piece: 0, from: 4_480 }, { piece: 1, from: 6_720 }] }]);
+    expect(checkCuts(HALF_DROP, plan)).toEqual([]);
+    const [first, second] = plan.rolls[0]!.cuts.map(({ piece }) => piece);
+    expect(new Set([first, second])).toEqual(new Set([0, 1]));
+    expect(plan.rolls).toEqual([{ times: 5, cuts: [first, second, first, second].map((piece, index) => ({ piece, from: 2_240 * index })) }]);
   });
 
   it('takes 8 rolls for the half-drop when each roll keeps to one phase, 7 when the left-overs are mixed', () => {
@@ -42,7 +45,7 @@ describe('worked examples', () => {
 
   it('proves 9 rolls by count where length says 8', () => {
     const plan = planCuts(freeMatch(10_050, [[2_900, 27]]));
-    expect(plan).toMatchObject({ rollCount: 9, lowerBound: 9, certificate: { rule: 'count' } });
+    expect(plan).toMatchObject({ rollCount: 9, lowerBound: 9, certificate: { duals: [1], total: 27, mostPerRoll: 3 } });
   });
 
   // Rooms worked by hand in handbooks and magazines, rolls of 10.05 m (read).
@@ -77,7 +80,7 @@ describe('worked examples', () => {
       rollCount: 0,
       lowerBound: 0,
       isProven: true,
-      certificate: { rule: 'none', shortest: 0, bound: 0 },
+      certificate: { duals: [], total: 0, mostPerRoll: 0, isWithinDemand: false, ruledOut: null },
       impossible: [],
     });
   });
@@ -100,16 +103,15 @@ describe('packing problems from the literature', () => {
     const problem = johnsonsWorst(m);
     expect(firstFitRolls(problem)).toBe(11 * m);
     const plan = planCuts(problem);
-    expect(plan.lowerBound).toBeLessThanOrEqual(9 * m);
-    expect(plan.rollCount).toBe(9 * m);
+    expect(plan).toMatchObject({ rollCount: 9 * m, lowerBound: 9 * m });
     expect(checkCuts(problem, plan)).toEqual([]);
   });
 
-  it('Martello and Toth: 3 by length, 4 is the optimum and no bound goes above', () => {
+  it('Martello and Toth: 3 by length, 4 is the optimum, and proved', () => {
     const problem = freeMatch(100, [[70, 1], [60, 1], [50, 1], [33, 3], [11, 1], [7, 1], [3, 1]]);
     const plan = planCuts(problem);
-    expect(plan).toMatchObject({ rollCount: 4, lowerBound: 3, isProven: false });
-    expect(plan.certificate.bound).toBe(3);
+    expect(plan).toMatchObject({ rollCount: 4, lowerBound: 4, isProven: true });
+    expect(checkCuts(problem, plan)).toEqual([]);
   });
 
   it.each([
@@ -117,19 +119,19 @@ describe('packing problems from the literature', () => {
     [40, 2],
     [83, 3],
     [167, 4],
-  ])('Falkenauer: %i triplets (seed %i) are bounded exactly', (triplets, seed) => {
+  ])('Falkenauer: %i triplets (seed %i) take as many rolls, proved', (triplets, seed) => {
     const problem = falkenauerTriplets(triplets, seed);
     const plan = planCuts(problem);
-    expect(plan.lowerBound).toBe(triplets);
-    expect(plan.rollCount).toBeGreaterThanOrEqual(triplets);
-    expect(plan.rollCount).toBeLessThanOrEqual(firstFitRolls(problem));
+    expect(plan).toMatchObject({ rollCount: triplets, lowerBound: triplets });
+    expect(firstFitRolls(problem)).toBeGreaterThan(triplets);
     expect(checkCuts(problem, plan)).toEqual([]);
   });
 });
 
 describe('any problem', () => {
   const problems = smallProblems({ rollLength: 120, repeat: 25, types: 8, count: 30 });
-  const tiny = smallProblems({ rollLength: 40, repeat: 12, types: 3, count: 2 });
+  /** A dozen pieces at most, so that every way can be tried. */
+  const small = smallProblems({ rollLength: 60, repeat: 16, types: 6, count: 4 }).filter(({ pieces }) => pieces.reduce((sum, { count }) => sum + count, 0) <= 12);
 
   it('gets a plan that the checker accepts, at every effort', () => {
     fc.assert(
@@ -151,15 +153,40 @@ describe('any problem', () => {
     );
   });
 
-  it('has its true optimum between bound and plan', () => {
+  it('takes the fewest rolls there are, and proves it', () => {
     fc.assert(
-      fc.property(tiny, (problem) => {
+      fc.property(small, (problem) => {
+        const plan = planCuts(problem);
+        const fewest = fewestRolls(problem);
+        expect([plan.rollCount, plan.lowerBound]).toEqual([fewest, fewest]);
+        expect(checkCuts(problem, plan)).toEqual([]);
+      }),
+      { numRuns: 5_000 },
+    );
+  });
+
+  it('is bounded at the quick effort too, and by no more than it takes', () => {
+    fc.assert(
+      fc.property(small, (problem) => {
         const plan = planCuts(problem, 'instant');
         const fewest = fewestRolls(problem);
         expect(plan.lowerBound).toBeLessThanOrEqual(fewest);
         expect(plan.rollCount).toBeGreaterThanOrEqual(fewest);
       }),
       { numRuns: 1_500 },
+    );
+  });
+
+  it('that is stopped gets the best found so far, with a bound that holds', () => {
+    fc.assert(
+      fc.property(problems, fc.integer({ min: 0, max: 3 }), (problem, questions) => {
+        let asked = 0;
+        const plan = planCuts(problem, 'patient', () => (asked += 1) > questions);
+        expect(checkCuts(problem, plan)).toEqual([]);
+        expect(plan.lowerBound).toBeLessThanOrEqual(plan.rollCount);
+        expect(planCuts(problem, 'patient').rollCount).toBeLessThanOrEqual(plan.rollCount);
+      }),
+      { numRuns: 300 },
     );
   });
 
@@ -203,12 +230,12 @@ describe('any problem', () => {
     [0, 'anywhere'],
     [640, 'anywhere'],
     [640, 'at-repeat'],
-  ] as const)('of a hundred types and 1,200 pieces is planned within a twentieth of its bound (repeat %i, %s)', (repeat, rollStart) => {
+  ] as const)('of a hundred types and 1,200 pieces takes the fewest rolls there are (repeat %i, %s)', (repeat, rollStart) => {
     const problem = manyTypes(repeat, rollStart);
     const plan = planCuts(problem);
     expect(checkCuts(problem, plan)).toEqual([]);
     expect(simulate(problem, plan)).toEqual([]);
-    expect(plan.rollCount * 20).toBeLessThanOrEqual(plan.lowerBound * 21);
+    expect(plan.isProven).toBe(true);
   });
 });
 

@@ -1,7 +1,7 @@
 import type { CuttingPlan, CuttingProblem, PieceType } from '../../shared-core/cutting/index.ts';
 
 /** The top of the next cut, found by walking down the tape unit by unit. */
-function nextTop(from: number, startPhase: number, phase: number, repeat: number): number {
+export function nextTop(from: number, startPhase: number, phase: number, repeat: number): number {
   let top = from;
   while (repeat > 0 && (startPhase + top) % repeat !== phase) top += 1;
   return top;
@@ -34,27 +34,4 @@ export function simulate(problem: CuttingProblem, plan: CuttingPlan): readonly s
     }
   }
   return wrong;
-}
-
-/** The fewest rolls: every order of the single pieces, each roll cut until the next piece does not fit. */
-export function fewestRolls(problem: CuttingProblem): number {
-  const { rollLength, repeat, rollStart } = problem;
-  const limit = rollStart === 'anywhere' ? rollLength - repeat : rollLength;
-  const fits = (roll: readonly PieceType[]): boolean => {
-    const { tops, end } = cutRoll(roll, rollStart === 'anywhere' ? (roll[0]?.phase ?? 0) : 0, repeat);
-    return end - (rollStart === 'anywhere' ? (tops[0] ?? 0) : 0) <= limit;
-  };
-  const singles = problem.pieces.filter((type) => fits([type])).flatMap((type) => Array<PieceType>(type.count).fill(type));
-  let fewest = singles.length;
-  const extend = (left: readonly PieceType[], roll: readonly PieceType[], rolls: number): void => {
-    if (left.length === 0) fewest = Math.min(fewest, rolls);
-    left.forEach((piece, index) => {
-      const others = left.filter((_, other) => other !== index);
-      const longer = [...roll, piece];
-      if (rolls > 0 && fits(longer)) extend(others, longer, rolls);
-      else extend(others, [piece], rolls + 1);
-    });
-  };
-  extend(singles, [], 0);
-  return fewest;
 }
