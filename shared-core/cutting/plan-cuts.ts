@@ -28,7 +28,7 @@ const LOOK_AHEADS: Readonly<Record<Effort, readonly number[]>> = {
  * Example: rolls of 10050 mm, half-drop, repeat 640: ten pieces of 2230 at phase 0 and ten at
  * phase 320 alternate four to a roll, 5 rolls for rolls that start anywhere, proved by length.
  */
-export function planCuts(problem: CuttingProblem, effort: Effort = 'usual'): CuttingPlan {
+export function planCuts(problem: CuttingProblem, effort: Effort = 'usual', _stop?: () => boolean): CuttingPlan {
   assertCuttingProblem(problem);
   const tape = layTape(problem);
   const certificate = boundRolls(tape);
