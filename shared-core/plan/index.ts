@@ -1,4 +1,5 @@
 export { explainOrderLine, type OrderWorking, type WorkingLine } from './explain-order.ts';
+export { explainOtherCounts, sayShort } from './explain-other-counts.ts';
 export { atLowerTolerance, countOtherwise, type OtherCount, type OtherCounts } from './other-counts.ts';
 export { areaOfBand, countRoomsByTextbook, type TextbookRow, type TextbookRows } from './textbook-rooms.ts';
 export { sayLayout } from './say-layout.ts';

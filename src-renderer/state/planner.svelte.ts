@@ -1,6 +1,7 @@
 import type { House } from '../../shared-core/house/index.ts';
 import type { HousePlan } from '../../shared-core/plan/index.ts';
 import type { PlanAnswer, PlanRequest } from './answer-plan.ts';
+import { isAlike } from './is-alike.ts';
 import PlanWorker from './plan-worker.ts?worker';
 import { dropUpTo, newStopFlag, stopUpTo } from './stop-flag.ts';
 
@@ -43,7 +44,7 @@ export class Planner {
   ask(house: House): void {
     const latest = this.#waiting ?? this.#current?.house ?? this.planned;
     // The host's answer to an edit brings the facts that are shown already.
-    if (latest && isPlannedAlike(house, latest)) {
+    if (latest && isAlike(withoutPictures(house), withoutPictures(latest))) {
       if (this.#waiting) this.#waiting = house;
       else if (this.#current) this.#current = { ...this.#current, house };
       else this.planned = house;
@@ -134,8 +135,4 @@ export class Planner {
 /** No plan looks at pictures, and they would be copied at every keystroke. */
 function withoutPictures(house: House): House {
   return { ...house, pictures: [] };
-}
-
-function isPlannedAlike(one: House, other: House): boolean {
-  return one === other || JSON.stringify(withoutPictures(one)) === JSON.stringify(withoutPictures(other));
 }
