@@ -14,7 +14,7 @@ async function openLargeHouse(page: Page, address: string): Promise<void> {
   await expect(page.getByRole('table', { name: /bulk order/ })).toBeVisible();
 }
 
-const looking = (page: Page) => page.getByRole('status').filter({ hasText: /^Looking (longer )?for fewer rolls/ });
+const looking = (page: Page) => page.getByRole('status').filter({ hasText: /^(Not yet proved: l|L)ooking (longer )?for fewer rolls/ });
 const stopped = (page: Page) => page.getByRole('status').filter({ hasText: /^Stopped\. What is shown can be cut as it stands/ });
 
 test('what is needed opens to what other rolls would take and to the textbooks, from the keyboard', async ({ page, running }) => {
