@@ -19,10 +19,11 @@ import { findProblems, findWarnings } from './remarks.ts';
  */
 export function planHouse(facts: House, effort: Effort = 'usual', watch?: Watch): HousePlan {
   const house = { ...facts, coverings: facts.coverings.map(asCut) };
+  const asked = { house, effort, watch };
   const coverings = new Map(house.coverings.map((covering) => [covering.id, covering]));
-  const rooms = house.rooms.map((room) => planRoom(room, coverings, house, effort, watch));
+  const rooms = house.rooms.map((room) => planRoom(room, coverings, asked));
   const orders = house.coverings.flatMap((covering, index) => {
-    const order = orderOf(house, covering, rooms, effort, watch);
+    const order = orderOf(covering, rooms, asked);
     watch?.progress?.(index + 1, house.coverings.length);
     return order ? [{ covering, ...order }] : [];
   });
@@ -36,7 +37,14 @@ export function planHouse(facts: House, effort: Effort = 'usual', watch?: Watch)
   };
 }
 
-function orderOf(house: House, covering: Covering, rooms: readonly RoomPlan[], effort: Effort, watch?: Watch): CoveringOrder | null {
+/** A house to be planned, with how much effort, and who watches. */
+interface Asked {
+  readonly house: House;
+  readonly effort: Effort;
+  readonly watch: Watch | undefined;
+}
+
+function orderOf(covering: Covering, rooms: readonly RoomPlan[], { house, effort, watch }: Asked): CoveringOrder | null {
   if (isRollGoods(covering)) {
     const pieces = placedPieces(rooms, covering.id);
     return pieces.length > 0 ? orderCovering(house, covering, pieces, effort, watch) : null;
@@ -47,20 +55,20 @@ function orderOf(house: House, covering: Covering, rooms: readonly RoomPlan[], e
   return hung.length > 0 ? orderMural(house, covering, new Map(hung)) : null;
 }
 
-function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, house: House, effort: Effort, watch?: Watch): RoomPlan {
+function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, asked: Asked): RoomPlan {
   const goods = room.bands.flatMap((band) => {
     const covering = coverings.get(band.covering);
     return covering && (isRollGoods(covering) || covering.kind === 'mural') ? [{ band: hungBand(room, band), covering }] : [];
   });
   // Lining gives way to the seams of what hangs over it, so that is set out first.
-  const above = goods.filter(({ covering }) => covering.kind !== 'lining').map(({ band, covering }) => planBand(room, band, covering, house, effort, [], watch));
+  const above = goods.filter(({ covering }) => covering.kind !== 'lining').map(({ band, covering }) => planBand(room, band, covering, asked, []));
   const seen = above.flatMap((band) => (band.kind === 'strips' ? band.stretches : []));
-  const bands = goods.map(({ band, covering }) => above.find(({ id }) => id === band.id) ?? planBand(room, band, covering, house, effort, seen, watch));
+  const bands = goods.map(({ band, covering }) => above.find(({ id }) => id === band.id) ?? planBand(room, band, covering, asked, seen));
   const outline = drawOutline(room);
-  return { id: room.id, name: room.name, outline, bands, ceiling: planCeiling(room, outline, coverings, house, effort, watch) };
+  return { id: room.id, name: room.name, outline, bands, ceiling: planCeiling(room, outline, coverings, asked) };
 }
 
-function planCeiling(room: Room, outline: Outline, coverings: ReadonlyMap<string, Covering>, house: House, effort: Effort, watch?: Watch): CeilingPlan | null {
+function planCeiling(room: Room, outline: Outline, coverings: ReadonlyMap<string, Covering>, { house, effort, watch }: Asked): CeilingPlan | null {
   const { ceiling } = room;
   const covering = ceiling && coverings.get(ceiling.covering);
   if (!ceiling || !covering || !isRollGoods(covering) || covering.kind === 'border') return null;
@@ -77,29 +85,30 @@ function placedOverhead(room: string, strips: CeilingPlan['strips']): readonly P
 /** Stands for a band in lists of pieces. */
 export const CEILING = '(ceiling)';
 
-function planBand(room: Room, band: HungBand, covering: RollGoods | Mural, house: House, effort: Effort, above: readonly StretchLayout[], watch?: Watch): BandPlan {
+function planBand(room: Room, band: HungBand, covering: RollGoods | Mural, asked: Asked, above: readonly StretchLayout[]): BandPlan {
   const stretches = findStretches(room, band);
   const { id } = band;
-  const whole = setOutBand(room, band, stretches, covering, house, effort, above, watch);
+  const whole = setOutBand(room, band, stretches, covering, asked, above);
   if (covering.kind === 'mural') return { id, covering: covering.id, rollsAlone: stretches.length, ...whole };
   const pieces = piecesOf(whole).map((piece) => ({ room: room.id, band: id, piece }));
-  return { id, covering: covering.id, rollsAlone: cutPieces(covering, pieces, effort, watch).plan.rollCount, ...whole };
+  return { id, covering: covering.id, rollsAlone: cutPieces(covering, pieces, asked.effort, asked.watch).plan.rollCount, ...whole };
 }
 
-function setOutBand(room: Room, band: HungBand, stretches: readonly Stretch[], covering: RollGoods | Mural, house: House, effort: Effort, above: readonly StretchLayout[], watch?: Watch) {
+function setOutBand(room: Room, band: HungBand, stretches: readonly Stretch[], covering: RollGoods | Mural, asked: Asked, above: readonly StretchLayout[]) {
+  const { house } = asked;
   if (covering.kind === 'mural') return { kind: 'strips' as const, stretches: stretches.map((stretch) => ({ ...setOutMural(stretch, band, covering, house.rules), options: [] })) };
   if (covering.kind === 'border') {
     const borders = stretches.map((stretch) => setOutBorder(stretch, band, covering, house.rules));
     return { kind: 'lengths' as const, stretches: borders, clashes: borders.flatMap((border) => findClashes(border, band, covering, room)) };
   }
-  if (covering.kind === 'wallcovering') return { kind: 'strips' as const, stretches: stretches.map((stretch) => planStretch(room, band, stretch, covering, house, effort, watch)) };
+  if (covering.kind === 'wallcovering') return { kind: 'strips' as const, stretches: stretches.map((stretch) => planStretch(room, band, stretch, covering, asked)) };
   return covering.direction === 'across'
     ? { kind: 'lengths' as const, stretches: stretches.map((stretch) => setOutLiningAcross(stretch, band, covering, house.rules)), clashes: [] }
     : { kind: 'strips' as const, stretches: stretches.map((stretch) => ({ ...setOutLiningUp(stretch, band, covering, house.rules, above), options: [] })) };
 }
 
 /** Set out as the user chose, or else as the search finds best; at the quick effort from the first inside corner. */
-function planStretch(room: Room, band: HungBand, stretch: Stretch, covering: Wallcovering & RollGoods, house: House, effort: Effort, watch?: Watch): PlannedStretch {
+function planStretch(room: Room, band: HungBand, stretch: Stretch, covering: Wallcovering & RollGoods, { house, effort, watch }: Asked): PlannedStretch {
   if (covering.panels === 'equal') return { ...setOutPanels(stretch, band, covering, house.rules), options: [] };
   const options = effort === 'instant' ? [] : bestLayouts(room, band, stretch, covering, house, watch);
   const own = chosenLayout(band);
