@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { atLowerTolerance, countOtherwise, explainOrderLine, planHouse } from '../../shared-core/plan/index.ts';
 import { parseMeasure } from '../../shared-core/units/index.ts';
-import { documentOf, exampleDocument, houseOf, type Loose, room, wallcovering } from '../builders.ts';
+import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 import { MARKED_ROLL, SHORTEST_ROLL, TOLERANCE_COUNTS, TOLERANCE_ROOM } from '../conformance/rolls-and-strips.ts';
 
 const measure = (typed: string) => {
@@ -32,7 +32,7 @@ describe('if rolls begin at a repeat', () => {
   });
 
   test('what no roll surely gives is in neither count', () => {
-    expect(otherCounts(strips(16, { rollLength: '2.9 m' }))).toMatchObject({ line: { rollsNeeded: 0 }, ifAtRepeat: { rolls: 0 } });
+    expect(otherCounts(strips(16, { rollLength: '2.9 m' }))).toMatchObject({ line: { rollsNeeded: 0 }, ifAtRepeat: { rolls: 0, isProven: true } });
   });
 
   test.each([[{ repeat: '0 mm' }], [{ rollStart: 'at-repeat' }], [{ sequence: 'required' }]])('there is nothing to say of %o', (covering) => {
@@ -66,16 +66,28 @@ describe('at the lower tolerance', () => {
     expect(otherCounts(strips(3, { rollLength: '3.03 m' }))).toMatchObject({ line: { rollsNeeded: 3 }, atLowerTolerance: { isEveryPieceGiven: false } });
   });
 
-  test('counts the rooms of the line alone, whatever runs there are', () => {
-    const document = exampleDocument();
-    const before = otherCounts(document);
-    expect(before.line.covering).toBe('fern');
-    const [line] = [before.line];
-    document.offers = [{ covering: 'fern', run: '1', rolls: 60 }];
-    const after = otherCounts(document);
-    expect(after.line.run).toBe('1');
-    expect([after.ifAtRepeat, after.atLowerTolerance]).toEqual([before.ifAtRepeat, before.atLowerTolerance]);
-    expect(after.atLowerTolerance!.rolls).toBeGreaterThanOrEqual(line.rollsNeeded);
+  test('counts the rooms of the line alone, whatever its run has', () => {
+    const walls = (id: string) => room(['140 in', '90 in', '140 in', '90 in'], { id, name: id });
+    // Three strips of 100 in and a repeat of 20 in are 320 in.
+    const paper = wallcovering({ rollLength: '322 in' });
+    const alone = otherCounts(documentOf({ coverings: [paper], rooms: [walls('one')] }));
+    const enough = alone.line.rollsNeeded + 1;
+    const offers = ['1', '2'].map((run) => ({ covering: 'paper', run, rolls: enough }));
+    const both = otherCounts(documentOf({ coverings: [paper], rooms: [walls('one'), walls('other')], offers }));
+    expect(both.line).toMatchObject({ rooms: ['one'], run: '1' });
+    // Not even one room comes out of the smallest rolls of what there is of a run.
+    expect(alone.atLowerTolerance!.rolls).toBeGreaterThan(enough);
+    expect([both.ifAtRepeat, both.atLowerTolerance]).toEqual([alone.ifAtRepeat, alone.atLowerTolerance]);
+  });
+
+  test('counts all rooms of the line, though its run has not enough of the smallest rolls', () => {
+    const rooms = ['one', 'other'].map((id) => room(['140 in', '90 in', '140 in', '90 in'], { id, name: id }));
+    const facts = { coverings: [wallcovering({ rollLength: '322 in' })], rooms };
+    const free = otherCounts(documentOf(facts));
+    const held = otherCounts(documentOf({ ...facts, offers: [{ covering: 'paper', run: '1', rolls: free.line.rollsNeeded + 1 }] }));
+    expect(held.line).toMatchObject({ rooms: ['one', 'other'], run: '1' });
+    expect(held.atLowerTolerance).toEqual(free.atLowerTolerance);
+    expect(free.atLowerTolerance!.rolls).toBeGreaterThan(free.line.rollsNeeded + 1);
   });
 
   test('is asked of wallcoverings in rolls alone', () => {
