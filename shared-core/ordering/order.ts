@@ -85,7 +85,7 @@ export function orderCovering(house: House, covering: RollGoods, pieces: readonl
     };
   };
   return {
-    ...orderByRuns(house, covering, { rooms, take, rollsAlone: (ids) => rollsOf(alone(ids)), spare: spareOf(house, covering) }),
+    ...orderByRuns(house, covering, { rooms, take, rollsAlone: (ids) => rollsOf(alone(ids)), spare: spareOf(house, covering) }, watch),
     impossible: [...aloneByRoom.values()].flatMap(({ impossible }) => impossible),
   };
 }
@@ -116,9 +116,9 @@ interface Wanted {
   rollsAlone(rooms: readonly string[]): number;
 }
 
-function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, take, rollsAlone }: Wanted): Omit<CoveringOrder, 'impossible'> {
+function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, take, rollsAlone }: Wanted, watch?: Watch): Omit<CoveringOrder, 'impossible'> {
   const runs = buyableRuns(house, covering);
-  const assignments = runs.length > 0 ? assignRuns(rooms, runs, (ids) => take(ids).rolls) : [{ run: null, rooms }];
+  const assignments = runs.length > 0 ? assignRuns(rooms, runs, (ids) => take(ids).rolls, watch) : [{ run: null, rooms }];
   const orders = assignments.map((assignment) => {
     const taken = take(assignment.rooms);
     const stock = runs.find(({ run }) => run === assignment.run);
