@@ -3,6 +3,7 @@ import type { House, Mural, Wallcovering } from '../house/index.ts';
 import { ceilDivide, type Length, lengthOf, type Money, moneyOf, parseMoney } from '../units/index.ts';
 import { choosePacks, MOST_ROLLS, type SaleUnit } from './packs.ts';
 import type { CutRoll, PlacedPiece } from './cut-roll.ts';
+import type { Watch } from './known-cuts.ts';
 import { type Cutting, cutPieces, type RollGoods, rollOf } from './pool.ts';
 import { assignRuns, findRuns, type RunStock } from './runs.ts';
 
@@ -63,14 +64,14 @@ interface Taken {
  * of the run, rounded up to sale units at the least price within what the run offers.
  * Example: 9 rolls needed, 1 spare, none in hand, doubles at 84.00 or singles at 45.00: 5 doubles, 420.00.
  */
-export function orderCovering(house: House, covering: RollGoods, pieces: readonly PlacedPiece[], effort: Effort): CoveringOrder {
+export function orderCovering(house: House, covering: RollGoods, pieces: readonly PlacedPiece[], effort: Effort, watch?: Watch): CoveringOrder {
   const rooms = [...new Set(pieces.map(({ room }) => room))];
   const of = (ids: readonly string[]) => pieces.filter(({ room }) => ids.includes(room));
-  const aloneByRoom = new Map(rooms.map((room) => [room, cutPieces(covering, of([room]), effort)]));
+  const aloneByRoom = new Map(rooms.map((room) => [room, cutPieces(covering, of([room]), effort, watch)]));
   const alone = (ids: readonly string[]) => ids.map((room) => aloneByRoom.get(room)!);
   const take = (ids: readonly string[]): Taken => {
     const apart = alone(ids);
-    const pooled = house.rules.pooling === 'house' ? cutPieces(covering, of(ids), effort) : null;
+    const pooled = house.rules.pooling === 'house' ? cutPieces(covering, of(ids), effort, watch) : null;
     // Rooms cut together need never take more than apart; where no better way was found in time, they are cut apart.
     const cuttings = pooled && pooled.plan.rollCount <= rollsOf(apart) ? [pooled] : apart;
     const rolls = rollsOf(cuttings);
@@ -84,7 +85,7 @@ export function orderCovering(house: House, covering: RollGoods, pieces: readonl
     };
   };
   return {
-    ...orderByRuns(house, covering, { rooms, take, rollsAlone: (ids) => rollsOf(alone(ids)), spare: spareOf(house, covering) }),
+    ...orderByRuns(house, covering, { rooms, take, rollsAlone: (ids) => rollsOf(alone(ids)), spare: spareOf(house, covering) }, watch),
     impossible: [...aloneByRoom.values()].flatMap(({ impossible }) => impossible),
   };
 }
@@ -115,9 +116,9 @@ interface Wanted {
   rollsAlone(rooms: readonly string[]): number;
 }
 
-function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, take, rollsAlone }: Wanted): Omit<CoveringOrder, 'impossible'> {
+function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, take, rollsAlone }: Wanted, watch?: Watch): Omit<CoveringOrder, 'impossible'> {
   const runs = buyableRuns(house, covering);
-  const assignments = runs.length > 0 ? assignRuns(rooms, runs, (ids) => take(ids).rolls) : [{ run: null, rooms }];
+  const assignments = runs.length > 0 ? assignRuns(rooms, runs, (ids) => take(ids).rolls, watch) : [{ run: null, rooms }];
   const orders = assignments.map((assignment) => {
     const taken = take(assignment.rooms);
     const stock = runs.find(({ run }) => run === assignment.run);

@@ -1,9 +1,10 @@
-import { arrangeCuts, type CuttingPlan, type CuttingProblem, type Effort, planCuts } from '../cutting/index.ts';
+import { arrangeCuts, type CuttingPlan, type CuttingProblem, type Effort } from '../cutting/index.ts';
 import type { Border, Covering, Lining, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
 import { type Length, lengthOf } from '../units/index.ts';
 import type { CutRoll, PlacedPiece } from './cut-roll.ts';
 import { cutInSequence } from './in-sequence.ts';
+import { knownCuts, type Watch } from './known-cuts.ts';
 import { rowsOfNeighbours } from './neighbours.ts';
 
 /** A covering that comes in rolls and is cut piece by piece. */
@@ -64,13 +65,13 @@ export interface Cutting {
 }
 
 /** As few rolls as are found; goods that must hang in the sequence of the roll are cut in hanging order. */
-export function cutPieces(covering: RollGoods, pieces: readonly PlacedPiece[], effort: Effort): Cutting {
+export function cutPieces(covering: RollGoods, pieces: readonly PlacedPiece[], effort: Effort, watch?: Watch): Cutting {
   const { problem, members } = cuttingProblem(covering, pieces);
   if (isInSequence(covering)) {
     const { rolls, impossible } = cutInSequence(problem, pieces);
     return { problem, plan: { rollCount: rolls.length, lowerBound: rolls.length, isProven: true }, rolls: () => rolls, impossible };
   }
-  const plan = planCuts(problem, effort);
+  const plan = knownCuts(problem, effort, watch);
   return { problem, plan, rolls: once(() => nameCuts(problem, plan, members, pieces)), impossible: plan.impossible.flatMap((index) => members[index]!) };
 }
 

@@ -1,4 +1,5 @@
 import type { House } from '../house/index.ts';
+import type { Watch } from './known-cuts.ts';
 
 /** What there is of one run of a pattern. */
 export interface RunStock {
@@ -54,9 +55,12 @@ interface Score {
  * Shapes: `rooms` are ids, `countRolls` gives the rolls that a set of rooms needs when cut together. The search goes
  * through the rooms from the largest, every run for each, and stops after a fixed number of cuttings, so that the same
  * facts always give the same answer. Rooms that no run can hang come in a last assignment with `run: null`.
+ * Once a watch is stopped, what was found before for the same rooms and runs stands where the runs still have enough,
+ * else the first assignment that is met.
  * Example: rooms of 6 and 3 rolls, run 2214 with 8 and run 2207 with 3: the first from 2214, the second from 2207.
  */
-export function assignRuns(rooms: readonly string[], runs: readonly RunStock[], countRolls: (rooms: readonly string[]) => number): readonly RunAssignment[] {
+export function assignRuns(rooms: readonly string[], runs: readonly RunStock[], countRolls: (rooms: readonly string[]) => number, watch?: Watch): readonly RunAssignment[] {
+  const asked = JSON.stringify([rooms, runs]);
   const known = new Map<string, number>();
   const count = (indexes: readonly number[]): number => {
     const key = indexes.join(' ');
@@ -66,6 +70,13 @@ export function assignRuns(rooms: readonly string[], runs: readonly RunStock[], 
     known.set(key, rolls);
     return rolls;
   };
+  const stoodBefore = (): readonly RunAssignment[] | undefined => {
+    const before = watch?.isStopped() ? found.get(asked) : undefined;
+    const hasEnough = (assignment: RunAssignment) => runs.every(({ run, inHand, offered }) => run !== assignment.run || count(assignment.rooms.map((room) => rooms.indexOf(room))) <= inHand + offered);
+    return before?.every(hasEnough) ? before : undefined;
+  };
+  const atOnce = stoodBefore();
+  if (atOnce) return atOnce;
   const alone = rooms.map((_, index) => count([index]));
   const order = rooms.map((_, index) => index).sort((one, other) => alone[other]! - alone[one]! || one - other);
 
@@ -81,7 +92,7 @@ export function assignRuns(rooms: readonly string[], runs: readonly RunStock[], 
   };
   const visit = (depth: number, hung: number): void => {
     if (best && hung + (order.length - depth) < best.score.hung) return;
-    if (best && known.size > MOST_CUTTINGS) return;
+    if (best && (known.size > MOST_CUTTINGS || watch?.isStopped())) return;
     const index = order[depth];
     if (index === undefined) {
       judge(hung);
@@ -98,9 +109,23 @@ export function assignRuns(rooms: readonly string[], runs: readonly RunStock[], 
 
   const chosen = (best as { readonly choice: readonly (number | null)[] } | null)?.choice ?? choice;
   const inRun = (wanted: number | null) => rooms.filter((_, index) => chosen[index] === wanted);
-  return [...runs.map(({ run }, index) => ({ run, rooms: inRun(index) })), { run: null, rooms: inRun(null) }].filter(
-    (assignment) => assignment.rooms.length > 0,
-  );
+  const assignments = [...runs.map(({ run }, index) => ({ run, rooms: inRun(index) })), { run: null, rooms: inRun(null) }].filter((assignment) => assignment.rooms.length > 0);
+  if (watch?.isStopped()) return stoodBefore() ?? assignments;
+  if (watch) remember(asked, assignments);
+  return assignments;
+}
+
+const MOST_FOUND = 400;
+/** The assignments that were searched to their end; what was found last stands last. */
+const found = new Map<string, readonly RunAssignment[]>();
+
+function remember(asked: string, assignments: readonly RunAssignment[]): void {
+  found.delete(asked);
+  found.set(asked, assignments);
+  for (const [oldest] of found) {
+    if (found.size <= MOST_FOUND) break;
+    found.delete(oldest);
+  }
 }
 
 function isBetter(one: Score, other: Score): boolean {

@@ -1,25 +1,28 @@
 import { planCuts } from '../cutting/index.ts';
 import type { House, HungBand, Room, Wallcovering } from '../house/index.ts';
-import { type RollGoods, rollOf } from '../ordering/index.ts';
+import { type RollGoods, rollOf, type Watch } from '../ordering/index.ts';
 import { type LayoutOption, searchLayouts, sightOf, type Stretch } from '../setting-out/index.ts';
 import { inches, millimetres } from '../units/index.ts';
 
 const MOST_REMEMBERED = 400;
+/** What was last asked for stands last. */
 const remembered = new Map<string, readonly LayoutOption[]>();
 
 /**
  * The best few layouts of a stretch, searched once for the same facts.
  *
  * Judged by the rolls that the stretch takes alone, at the quick effort, so that the search keeps up with the typing.
- * What is remembered is the answer to a pure question, so a plan does not depend on it.
+ * What is remembered is the answer to a pure question, so a plan does not depend on it. Once a watch is stopped there
+ * are none where they are not remembered.
  */
-export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, covering: Wallcovering & RollGoods, house: House): readonly LayoutOption[] {
+export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, covering: Wallcovering & RollGoods, house: House, watch?: Watch): readonly LayoutOption[] {
   const { layout: _own, ...hung } = band;
   const sight = sightOf(room);
   const key = JSON.stringify([stretch, hung, covering, house.rules, house.lengths, sight]);
   const before = remembered.get(key);
-  if (before) return before;
-  const options = searchLayouts({
+  if (before) return remember(key, before);
+  if (watch?.isStopped()) return [];
+  const found = searchLayouts({
     stretch,
     band,
     covering,
@@ -28,7 +31,15 @@ export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, coveri
     grain: house.lengths === 'metric' ? millimetres(10) : inches(1),
     countRolls: (pieces) => planCuts({ ...rollOf(covering), pieces }, 'instant').rollCount,
   });
-  if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+  return remember(key, found);
+}
+
+function remember(key: string, options: readonly LayoutOption[]): readonly LayoutOption[] {
+  remembered.delete(key);
   remembered.set(key, options);
+  for (const [oldest] of remembered) {
+    if (remembered.size <= MOST_REMEMBERED) break;
+    remembered.delete(oldest);
+  }
   return options;
 }

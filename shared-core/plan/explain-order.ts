@@ -61,8 +61,8 @@ function explainNeeded(house: House, line: OrderLine, covering: RollGoods): read
   lines.push({
     text: line.isProvenMinimum
       ? `${how}. No way of cutting ${isCutApart && house.rules.pooling === 'room' ? 'them so ' : ''}takes fewer.`
-      : `${how}; fewer than ${line.lowerBound} is impossible, ${line.rollsNeeded === line.lowerBound + 1 ? 'one fewer is' : 'those between are'} not yet ruled out.`,
-    rule: 'lower bound by length and by count',
+      : `${how}; fewer than ${line.lowerBound} will not do. Whether ${sayBetween(line)} would do is not known.`,
+    rule: 'a lower bound that holds however they are cut',
   });
   if (line.rooms.length > 1 && !isCutApart) lines.push({ text: `Room by room: ${line.rollsByRoom} ${rolls(line.rollsByRoom)}.` });
   return lines;
@@ -102,6 +102,11 @@ function priceOf(size: number, house: House, covering: RollGoods | Mural): Money
     return parsed?.ok ? [parsed.value] : [];
   });
   return moneyOf(Math.min(...prices));
+}
+
+/** The counts that are neither found nor ruled out. */
+function sayBetween({ lowerBound, rollsNeeded }: OrderLine): string {
+  return rollsNeeded === lowerBound + 1 ? String(lowerBound) : `${lowerBound} to ${rollsNeeded - 1}`;
 }
 
 function rolls(count: number): string {

@@ -1,4 +1,7 @@
 export { explainOrderLine, type OrderWorking, type WorkingLine } from './explain-order.ts';
+export { explainOtherCounts, sayShort } from './explain-other-counts.ts';
+export { atLowerTolerance, countOtherwise, type OtherCount, type OtherCounts } from './other-counts.ts';
+export { areaOfBand, countRoomsByTextbook, type TextbookRow, type TextbookRows } from './textbook-rooms.ts';
 export { sayLayout } from './say-layout.ts';
 export { sayUnits } from './say-units.ts';
 export type { BandPlan, CeilingPlan, HousePlan, PlannedStretch, Remark, RoomPlan } from './house-plan.ts';

@@ -1,6 +1,6 @@
 import type { Effort } from '../cutting/index.ts';
 import { type Covering, type House, hungBand, type HungBand, type Mural, type Room, type Wallcovering } from '../house/index.ts';
-import { asCut, type CoveringOrder, cutPieces, isRollGoods, orderCovering, orderMural, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
+import { asCut, type CoveringOrder, cutPieces, isRollGoods, orderCovering, orderMural, type PlacedPiece, type RollGoods, type Watch } from '../ordering/index.ts';
 import { chosenLayout, findClashes, findStretches, type Piece, setOutBorder, setOutCeiling, setOutLiningAcross, setOutLiningUp, setOutMural, setOutPanels, setOutStrips, type Stretch, type StretchLayout } from '../setting-out/index.ts';
 import { drawOutline, type Outline } from '../survey/index.ts';
 import { bestLayouts } from './best-layouts.ts';
@@ -12,13 +12,19 @@ import { findProblems, findWarnings } from './remarks.ts';
  *
  * Pure: the same facts give the same plan everywhere. Nothing is refused for being odd; what cannot be met stands in
  * `problems` and what is worth a look in `warnings`, each in words.
+ *
+ * With a watch it says how many patterns it has cut, and may be stopped: what is then not yet known of a room is set
+ * out, and of a pattern cut, at the quick effort. What is known already is used however little effort is asked for, so
+ * that a plan watched by somebody who has stopped it is the quickest there is after an edit.
  */
-export function planHouse(facts: House, effort: Effort = 'usual'): HousePlan {
+export function planHouse(facts: House, effort: Effort = 'usual', watch?: Watch): HousePlan {
   const house = { ...facts, coverings: facts.coverings.map(asCut) };
+  const asked = { house, effort, watch };
   const coverings = new Map(house.coverings.map((covering) => [covering.id, covering]));
-  const rooms = house.rooms.map((room) => planRoom(room, coverings, house, effort));
-  const orders = house.coverings.flatMap((covering) => {
-    const order = orderOf(house, covering, rooms, effort);
+  const rooms = house.rooms.map((room) => planRoom(room, coverings, asked));
+  const orders = house.coverings.flatMap((covering, index) => {
+    const order = orderOf(covering, rooms, asked);
+    watch?.progress?.(index + 1, house.coverings.length);
     return order ? [{ covering, ...order }] : [];
   });
   const order = orders.flatMap(({ lines }) => lines);
@@ -31,10 +37,17 @@ export function planHouse(facts: House, effort: Effort = 'usual'): HousePlan {
   };
 }
 
-function orderOf(house: House, covering: Covering, rooms: readonly RoomPlan[], effort: Effort): CoveringOrder | null {
+/** A house to be planned, with how much effort, and who watches. */
+interface Asked {
+  readonly house: House;
+  readonly effort: Effort;
+  readonly watch: Watch | undefined;
+}
+
+function orderOf(covering: Covering, rooms: readonly RoomPlan[], { house, effort, watch }: Asked): CoveringOrder | null {
   if (isRollGoods(covering)) {
     const pieces = placedPieces(rooms, covering.id);
-    return pieces.length > 0 ? orderCovering(house, covering, pieces, effort) : null;
+    return pieces.length > 0 ? orderCovering(house, covering, pieces, effort, watch) : null;
   }
   if (covering.kind !== 'mural') return null;
   const places = rooms.map((room): [string, number] => [room.id, room.bands.filter((band) => band.covering === covering.id).reduce((sum, { stretches }) => sum + stretches.length, 0)]);
@@ -42,27 +55,27 @@ function orderOf(house: House, covering: Covering, rooms: readonly RoomPlan[], e
   return hung.length > 0 ? orderMural(house, covering, new Map(hung)) : null;
 }
 
-function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, house: House, effort: Effort): RoomPlan {
+function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, asked: Asked): RoomPlan {
   const goods = room.bands.flatMap((band) => {
     const covering = coverings.get(band.covering);
     return covering && (isRollGoods(covering) || covering.kind === 'mural') ? [{ band: hungBand(room, band), covering }] : [];
   });
   // Lining gives way to the seams of what hangs over it, so that is set out first.
-  const above = goods.filter(({ covering }) => covering.kind !== 'lining').map(({ band, covering }) => planBand(room, band, covering, house, effort, []));
+  const above = goods.filter(({ covering }) => covering.kind !== 'lining').map(({ band, covering }) => planBand(room, band, covering, asked, []));
   const seen = above.flatMap((band) => (band.kind === 'strips' ? band.stretches : []));
-  const bands = goods.map(({ band, covering }) => above.find(({ id }) => id === band.id) ?? planBand(room, band, covering, house, effort, seen));
+  const bands = goods.map(({ band, covering }) => above.find(({ id }) => id === band.id) ?? planBand(room, band, covering, asked, seen));
   const outline = drawOutline(room);
-  return { id: room.id, name: room.name, outline, bands, ceiling: planCeiling(room, outline, coverings, house, effort) };
+  return { id: room.id, name: room.name, outline, bands, ceiling: planCeiling(room, outline, coverings, asked) };
 }
 
-function planCeiling(room: Room, outline: Outline, coverings: ReadonlyMap<string, Covering>, house: House, effort: Effort): CeilingPlan | null {
+function planCeiling(room: Room, outline: Outline, coverings: ReadonlyMap<string, Covering>, { house, effort, watch }: Asked): CeilingPlan | null {
   const { ceiling } = room;
   const covering = ceiling && coverings.get(ceiling.covering);
   if (!ceiling || !covering || !isRollGoods(covering) || covering.kind === 'border') return null;
   const layout = setOutCeiling(room, outline, ceiling, covering, house.rules);
   if (!layout) return null;
   const pieces = placedOverhead(room.id, layout.strips);
-  return { ...layout, covering: covering.id, rollsAlone: cutPieces(covering, pieces, effort).plan.rollCount };
+  return { ...layout, covering: covering.id, rollsAlone: cutPieces(covering, pieces, effort, watch).plan.rollCount };
 }
 
 function placedOverhead(room: string, strips: CeilingPlan['strips']): readonly PlacedPiece[] {
@@ -72,31 +85,32 @@ function placedOverhead(room: string, strips: CeilingPlan['strips']): readonly P
 /** Stands for a band in lists of pieces. */
 export const CEILING = '(ceiling)';
 
-function planBand(room: Room, band: HungBand, covering: RollGoods | Mural, house: House, effort: Effort, above: readonly StretchLayout[]): BandPlan {
+function planBand(room: Room, band: HungBand, covering: RollGoods | Mural, asked: Asked, above: readonly StretchLayout[]): BandPlan {
   const stretches = findStretches(room, band);
   const { id } = band;
-  const whole = setOutBand(room, band, stretches, covering, house, effort, above);
+  const whole = setOutBand(room, band, stretches, covering, asked, above);
   if (covering.kind === 'mural') return { id, covering: covering.id, rollsAlone: stretches.length, ...whole };
   const pieces = piecesOf(whole).map((piece) => ({ room: room.id, band: id, piece }));
-  return { id, covering: covering.id, rollsAlone: cutPieces(covering, pieces, effort).plan.rollCount, ...whole };
+  return { id, covering: covering.id, rollsAlone: cutPieces(covering, pieces, asked.effort, asked.watch).plan.rollCount, ...whole };
 }
 
-function setOutBand(room: Room, band: HungBand, stretches: readonly Stretch[], covering: RollGoods | Mural, house: House, effort: Effort, above: readonly StretchLayout[]) {
+function setOutBand(room: Room, band: HungBand, stretches: readonly Stretch[], covering: RollGoods | Mural, asked: Asked, above: readonly StretchLayout[]) {
+  const { house } = asked;
   if (covering.kind === 'mural') return { kind: 'strips' as const, stretches: stretches.map((stretch) => ({ ...setOutMural(stretch, band, covering, house.rules), options: [] })) };
   if (covering.kind === 'border') {
     const borders = stretches.map((stretch) => setOutBorder(stretch, band, covering, house.rules));
     return { kind: 'lengths' as const, stretches: borders, clashes: borders.flatMap((border) => findClashes(border, band, covering, room)) };
   }
-  if (covering.kind === 'wallcovering') return { kind: 'strips' as const, stretches: stretches.map((stretch) => planStretch(room, band, stretch, covering, house, effort)) };
+  if (covering.kind === 'wallcovering') return { kind: 'strips' as const, stretches: stretches.map((stretch) => planStretch(room, band, stretch, covering, asked)) };
   return covering.direction === 'across'
     ? { kind: 'lengths' as const, stretches: stretches.map((stretch) => setOutLiningAcross(stretch, band, covering, house.rules)), clashes: [] }
     : { kind: 'strips' as const, stretches: stretches.map((stretch) => ({ ...setOutLiningUp(stretch, band, covering, house.rules, above), options: [] })) };
 }
 
 /** Set out as the user chose, or else as the search finds best; at the quick effort from the first inside corner. */
-function planStretch(room: Room, band: HungBand, stretch: Stretch, covering: Wallcovering & RollGoods, house: House, effort: Effort): PlannedStretch {
+function planStretch(room: Room, band: HungBand, stretch: Stretch, covering: Wallcovering & RollGoods, { house, effort, watch }: Asked): PlannedStretch {
   if (covering.panels === 'equal') return { ...setOutPanels(stretch, band, covering, house.rules), options: [] };
-  const options = effort === 'instant' ? [] : bestLayouts(room, band, stretch, covering, house);
+  const options = effort === 'instant' ? [] : bestLayouts(room, band, stretch, covering, house, watch);
   const own = chosenLayout(band);
   const isOwn = own !== undefined && stretch.walls.some(({ id }) => id === own.start.wall);
   return { ...setOutStrips(stretch, band, covering, house.rules, isOwn ? own : options[0]?.layout), options };

@@ -144,6 +144,7 @@ describe('the protocol', () => {
       'x-content-type-options': 'nosniff',
       'referrer-policy': 'no-referrer',
       'cross-origin-opener-policy': 'same-origin',
+      'cross-origin-embedder-policy': 'require-corp',
     });
     expect((await electron.fetch('app://struckline/assets/index-4f2A_b.js')).headers.get('content-type')).toBe('text/javascript; charset=utf-8');
   });

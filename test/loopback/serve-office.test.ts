@@ -312,6 +312,7 @@ test('every answer carries the headers that fence the page in', async () => {
       'x-content-type-options': 'nosniff',
       'referrer-policy': 'no-referrer',
       'cross-origin-opener-policy': 'same-origin',
+      'cross-origin-embedder-policy': 'require-corp',
       'cross-origin-resource-policy': 'same-origin',
     });
   }

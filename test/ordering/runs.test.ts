@@ -67,3 +67,42 @@ test('what there is of a run is stock and sound deliveries under the right patte
     { run: '2214', inHand: 7, offered: 5 },
   ]);
 });
+
+test('once stopped, what was found before stands where the runs still have enough, else the first that is met', () => {
+  // Met first: all rooms from the run of 12, so that 'c' is not hung. Found at the end: 'a' from it, the others from that of 9.
+  const needs: Record<string, number> = { a: 8, b: 4, c: 5 };
+  const runs = [{ run: 'long', inHand: 12, offered: 0 }, { run: 'short', inHand: 9, offered: 0 }];
+  let isStopped = false;
+  let cuttings = 0;
+  const rolls = (rooms: readonly string[]) => {
+    cuttings += 1;
+    return rooms.reduce((sum, room) => sum + needs[room]!, 0);
+  };
+  const assign = () => {
+    cuttings = 0;
+    return assignRuns(['a', 'b', 'c'], runs, rolls, { isStopped: () => isStopped });
+  };
+  const whole = assign();
+  expect(whole).toEqual(assignRuns(['a', 'b', 'c'], runs, rolls));
+  expect(whole.every(({ run }) => run !== null)).toBe(true);
+
+  isStopped = true;
+  expect(assign()).toEqual(whole);
+  expect(cuttings).toBe(whole.length);
+  // 'c' grows beyond what stood, so another is met.
+  needs['c'] = 20;
+  expect(assign()).toEqual([{ run: 'long', rooms: ['a', 'b'] }, { run: null, rooms: ['c'] }]);
+  // Nothing that was stopped is remembered.
+  needs['c'] = 5;
+  expect(assign()).toEqual(whole);
+});
+
+test('a search that is stopped on its way ends with what it has met', () => {
+  const rooms = Array.from({ length: 12 }, (_, index) => `room ${index}`);
+  const runs = Array.from({ length: 3 }, (_, index) => ({ run: `r${index}`, inHand: 9, offered: 0 }));
+  let cuttings = 0;
+  const assigned = assignRuns(rooms, runs, (ids) => (cuttings += 1, ids.length * 2), { isStopped: () => cuttings > 20 });
+  expect(assigned.flatMap((one) => one.rooms).toSorted()).toEqual(rooms.toSorted());
+  expect(assigned.filter(({ run }) => run !== null).every((one) => one.rooms.length <= 4)).toBe(true);
+  expect(cuttings).toBeLessThan(80);
+});

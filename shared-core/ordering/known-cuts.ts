@@ -1,0 +1,66 @@
+import { type CuttingPlan, type CuttingProblem, type Effort, planCuts } from '../cutting/index.ts';
+
+/** Somebody who watches a plan being made, and may have seen enough. */
+export interface Watch {
+  /** Asked now and then. Once it says yes, what is not yet known is answered at the quick effort. */
+  isStopped(): boolean;
+  /** How many patterns have been cut, of how many. */
+  progress?(done: number, of: number): void;
+}
+
+const MOST_KNOWN = 4_000;
+const EFFORTS: readonly Effort[] = ['instant', 'usual', 'patient'];
+/** The answer last asked for stands last. */
+const known = new Map<string, CuttingPlan>();
+
+/**
+ * A cutting plan, worked out once for the same problem and effort, so that an edit cuts only what it touches.
+ *
+ * Without a watch the plan is that of `planCuts` and nothing else. With one, a more patient answer that is already
+ * known is taken; and once the watch is stopped the best that is known or has been found so far, which is safe to cut
+ * but perhaps not proved. Only answers that ran to their end are remembered, some thousands of them; the one that was
+ * not asked for longest goes first.
+ *
+ * Example: of two patterns of which an edit touches one, the other's answer comes from memory.
+ */
+export function knownCuts(problem: CuttingProblem, effort: Effort, watch?: Watch): CuttingPlan {
+  const facts = JSON.stringify(problem);
+  const atLeast = watch ? EFFORTS.slice(EFFORTS.indexOf(effort)).toReversed() : [effort];
+  const before = atLeast.flatMap((tried) => recall(`${tried} ${facts}`) ?? [])[0];
+  if (before) return before;
+  if (!watch || effort === 'instant') return remember(`${effort} ${facts}`, planCuts(problem, effort));
+  if (watch.isStopped()) return lesserKnown(facts, effort) ?? knownCuts(problem, 'instant');
+
+  let isCutShort = false;
+  const found = planCuts(problem, effort, () => (isCutShort ||= watch.isStopped()));
+  if (!isCutShort) return remember(`${effort} ${facts}`, found);
+  const lesser = lesserKnown(facts, effort);
+  return lesser && isBetter(lesser, found) ? lesser : found;
+}
+
+/** The best answer known at an effort below the one asked for. */
+function lesserKnown(facts: string, effort: Effort): CuttingPlan | undefined {
+  return EFFORTS.slice(0, EFFORTS.indexOf(effort))
+    .toReversed()
+    .flatMap((tried) => recall(`${tried} ${facts}`) ?? [])[0];
+}
+
+function isBetter(one: CuttingPlan, other: CuttingPlan): boolean {
+  return one.rollCount !== other.rollCount ? one.rollCount < other.rollCount : one.lowerBound > other.lowerBound;
+}
+
+function recall(key: string): CuttingPlan | undefined {
+  const plan = known.get(key);
+  if (plan) remember(key, plan);
+  return plan;
+}
+
+function remember(key: string, plan: CuttingPlan): CuttingPlan {
+  known.delete(key);
+  known.set(key, plan);
+  for (const [oldest] of known) {
+    if (known.size <= MOST_KNOWN) break;
+    known.delete(oldest);
+  }
+  return plan;
+}
