@@ -2,6 +2,9 @@ import type { Question } from './dearest.ts';
 import type { LaneNodes, Nodes } from './nodes.ts';
 import type { Work } from './work.ts';
 
+/** For each beginning that may be kept. */
+const MOST_COMPARISONS = 200;
+
 /**
  * The dearest roll of a lane of all those that hold no more of the counted kinds than is wanted, if it counts for more
  * than `known`; an empty one if there is none, and null where it was given up.
@@ -103,9 +106,12 @@ export function dearestCounted(
       for (let each = 0; each < width; each += 1) held[beginning * width + each] = holding[each]!;
     }
     at[node] = [];
-    if (worth.length > patience || work.isOver()) return null;
+    if (worth.length > patience || comparisons > MOST_COMPARISONS * patience || work.isOver()) {
+      work.spend(2 * comparisons * (width + 2) + 30 * worth.length);
+      return null;
+    }
   }
-  work.spend(comparisons * (width + 1) + worth.length * 8);
+  work.spend(2 * comparisons * (width + 2) + 30 * worth.length);
   const order: number[] = [];
   for (let index = best; index > 0; index = before[index]!) order.push(cut[index]!);
   return order.reverse();

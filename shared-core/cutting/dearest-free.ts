@@ -1,131 +1,149 @@
-import type { Dearest, FindDearest } from './dearest.ts';
+import { type Dearest, FINEST_PRICE, type FindDearest } from './dearest.ts';
 import { ceilDivide, floorDivide, type Roll, type Tape } from './tape.ts';
 import type { Work } from './work.ts';
 
-/** So many copies of one kind, taken together or not at all; or, where `isAnyNumber`, one copy taken again and again. */
-interface Bundle {
-  readonly rank: number;
-  readonly copies: number;
-  readonly size: number;
-  readonly isAnyNumber: boolean;
-}
-
-/** Dear rolls are looked for with no more places in a roll than this. */
-const MOST_PLACES = 60_000;
-/** What is proved takes every place into account, and is given up beyond so many. */
-const MOST_FINE_PLACES = 2_000_000;
+/** Where no more places than this do, every place is told apart. */
+const MOST_PLACES = 12_000;
+/** Where places are not told apart, prices finer than this would only ask for choices that differ by nothing. */
+const COARSE_PRICE = 2 ** 11;
+/** Choices tried for one answer before it is given up. */
+const MOST_CHOICES = 50_000;
 
 /**
  * The dearest rolls of a free match, where the order of cutting is all one.
  *
- * Rule: the most that can be cut from each length is kept while the kinds are added one after the other, best worth for
- * their length first: taking a kind once more is worth its price and the most from what is left. A kind of which only
- * a few are wanted is taken in bundles of 1, 2, 4 ... pieces and a rest, each once, which makes up every number up to
- * what is wanted. After each bundle there is a dearest roll of those that hold it.
- *
- * Lengths are counted in the largest measure that all of them are wholes of. Where that makes too many places, dear
- * rolls are looked for in a coarser one, rounded up; what is proved is never rounded.
+ * Rule: kind after kind, longest first, is taken so many times or not at all. A table says, for every kind and every
+ * length that is left, how much that kind and those after it can still count for; whatever could not come to more than
+ * is known already is left out. Lengths in the table are counted in the largest measure that all of them are wholes of,
+ * and then the table leads straight to the dearest roll. Where that makes too many places, the measure is a coarser one
+ * and pieces are rounded down: the table then says a little too much, and some choices are tried in vain, but what is
+ * found and what is ruled out stays exact. For each kind there is a dearest roll of those whose longest it is.
  *
  * Example: a roll of 10, any number of kinds of 6 worth 6 and of 4 worth 5: 4 + 4 with a worth of 10 is beaten by
  * 6 + 4 with 11.
  */
 export function dearestFree(tape: Tape, work: Work): FindDearest {
   const { kinds } = tape;
+  const { capacity } = tape.lanes[0]!;
   const finest = kinds.reduce((measure, { length }) => greatestCommonDivisor(measure, length), 0) || 1;
-  const whole = tape.lanes[0]!.capacity;
-  const measure = Math.max(finest, ceilDivide(whole, MOST_PLACES));
-  const capacity = floorDivide(whole, measure);
-  const sizes = Int32Array.from(kinds, ({ length }) => ceilDivide(length, measure));
-  const after = new Float64Array(capacity + 1);
-  let taken = new Uint8Array(0);
+  const measure = Math.max(finest, ceilDivide(capacity, MOST_PLACES));
+  const places = floorDivide(capacity, measure);
+  const width = places + 1;
+  const sizes = Int32Array.from(kinds, ({ length }) => floorDivide(length, measure));
+  /** By kind and places left: no more than this can be had from the kind and those after it. */
+  let table = new Float64Array(width);
 
-  const fill = (bundles: readonly Bundle[], duals: ArrayLike<number>, each: (index: number, worthWith: number) => void): void => {
-    after.fill(0);
-    if (taken.length < bundles.length * (capacity + 1)) taken = new Uint8Array(bundles.length * (capacity + 1));
-    bundles.forEach(({ rank, copies, size, isAnyNumber }, index) => {
-      const worth = duals[rank]! * copies;
-      const row = index * (capacity + 1);
-      taken.fill(0, row, row + capacity + 1);
-      const worthWith = (): number => (size <= capacity ? worth + after[capacity - size]! : 0);
-      if (isAnyNumber) {
-        for (let room = size; room <= capacity; room += 1) {
-          const sum = worth + after[room - size]!;
-          if (sum > after[room]!) {
-            after[room] = sum;
-            taken[row + room] = 1;
-          }
-        }
-        each(index, worthWith());
-      } else {
-        each(index, worthWith());
-        for (let room = capacity; room >= size; room -= 1) {
-          const sum = worth + after[room - size]!;
-          if (sum > after[room]!) {
-            after[room] = sum;
-            taken[row + room] = 1;
-          }
-        }
-      }
-    });
-    work.spend(2 * bundles.length * (capacity + 1));
-  };
-  const read = (bundles: readonly Bundle[], upTo: number, from: number, into: number[]): readonly number[] => {
-    for (let index = upTo, room = from; index >= 0; ) {
-      const { rank, copies, size, isAnyNumber } = bundles[index]!;
-      if (taken[index * (capacity + 1) + room] === 1) {
-        for (let copy = 0; copy < copies; copy += 1) into.push(rank);
-        room -= size;
-        if (isAnyNumber) continue;
-      }
-      index -= 1;
+  const fill = (ranks: readonly number[], duals: ArrayLike<number>, limits: ArrayLike<number>): void => {
+    if (table.length < (ranks.length + 1) * width) table = new Float64Array((ranks.length + 1) * width);
+    table.fill(0, ranks.length * width, (ranks.length + 1) * width);
+    let steps = 0;
+    for (let index = ranks.length - 1; index >= 0; index -= 1) {
+      const rank = ranks[index]!;
+      const start = index * width;
+      table.copyWithin(start, start + width, start + 2 * width);
+      const row = table.subarray(start, start + width);
+      const size = sizes[rank]!;
+      const bundles = size === 0 ? [{ copies: mostOf(rank, limits), isAnyNumber: false }] : bundlesOf(limits[rank]!, floorDivide(places, size));
+      for (const { copies, isAnyNumber } of bundles) takeBundle(row, copies * size, copies * duals[rank]!, isAnyNumber);
+      steps += bundles.length * width;
     }
-    return into.sort((one, other) => one - other);
+    work.spend(steps);
   };
-  const bestFirst = (duals: ArrayLike<number>): readonly number[] =>
-    kinds
-      .map(({ rank }) => rank)
-      .filter((rank) => duals[rank]! > 0)
-      .sort((one, other) => duals[other]! * sizes[one]! - duals[one]! * sizes[other]! || one - other);
-  const bundlesOf = (rank: number, wanted: number): readonly Bundle[] => {
-    const most = floorDivide(capacity, sizes[rank]!);
-    const bundle = (copies: number, isAnyNumber: boolean): Bundle => ({ rank, copies, size: copies * sizes[rank]!, isAnyNumber });
-    if (wanted >= most) return [bundle(1, true)];
-    const bundles: Bundle[] = [];
-    let left = wanted;
-    for (let copies = 1; left > 0; copies *= 2) {
-      bundles.push(bundle(Math.min(copies, left), false));
-      left -= Math.min(copies, left);
-    }
-    return bundles;
+  const ranksOf = (duals: ArrayLike<number>, limits: ArrayLike<number>): readonly number[] => kinds.map(({ rank }) => rank).filter((rank) => duals[rank]! > 0 && limits[rank]! > 0);
+  const mostOf = (rank: number, limits: ArrayLike<number>, room = capacity): number => Math.min(limits[rank]!, floorDivide(room, kinds[rank]!.length));
+  const placesIn = (length: number): number => floorDivide(length, measure);
+
+  /** The dearest roll whose longest kind is the one at `first`, if it counts for more than `known`; not exact where it was given up. */
+  const dearestFrom = (first: number, ranks: readonly number[], duals: ArrayLike<number>, limits: ArrayLike<number>, known: number): { readonly worth: number; readonly order: readonly number[]; readonly isExact: boolean } => {
+    let worth = known;
+    let best: readonly number[] = [];
+    let choices = 0;
+    const taken: number[] = [];
+    const take = (index: number, left: number, sum: number): void => {
+      if (sum > worth) {
+        worth = sum;
+        best = [...taken];
+      }
+      if (index === ranks.length || choices > MOST_CHOICES) return;
+      const rank = ranks[index]!;
+      const { length } = kinds[rank]!;
+      const most = mostOf(rank, limits, left);
+      for (let copies = 0; copies < most; copies += 1) taken.push(rank);
+      for (let copies = most; copies >= (index === first ? 1 : 0); copies -= 1) {
+        const rest = left - copies * length;
+        const counted = sum + copies * duals[rank]!;
+        choices += 1;
+        if (counted + table[(index + 1) * width + placesIn(rest)]! > worth) take(index + 1, rest, counted);
+        if (copies > 0) taken.pop();
+      }
+    };
+    take(first, capacity, 0);
+    work.spend(20 * choices);
+    return { worth, order: best, isExact: choices <= MOST_CHOICES };
   };
 
   return {
+    finestPrice: measure === finest ? FINEST_PRICE : COARSE_PRICE,
     rest(duals) {
-      const places = floorDivide(whole, finest);
-      if (places > MOST_FINE_PLACES) return null;
-      const most = new Float64Array(places + 1);
-      for (const rank of bestFirst(duals)) {
-        const size = kinds[rank]!.length / finest;
-        for (let room = size; room <= places; room += 1) most[room] = Math.max(most[room]!, duals[rank]! + most[room - size]!);
-      }
-      work.spend(2 * places * kinds.length);
-      return (_, end) => most[floorDivide(whole - end, finest)]!;
+      const anyNumber = new Float64Array(kinds.length).fill(Infinity);
+      fill(ranksOf(duals, anyNumber), duals, anyNumber);
+      const most = table.slice(0, width);
+      return (_, end) => most[placesIn(capacity - end)]!;
     },
-    within({ duals, wanted, above, enough }): Dearest {
-      const bundles = bestFirst(duals).flatMap((rank) => bundlesOf(rank, wanted[rank]!));
-      const withBundle: { readonly index: number; readonly worth: number }[] = [];
-      fill(bundles, duals, (index, worth) => {
-        if (worth > above) withBundle.push({ index, worth });
-      });
-      if (withBundle.length === 0) return { rolls: [], most: measure === finest ? after[capacity]! : null };
-      withBundle.sort((one, other) => other.worth - one.worth || one.index - other.index);
-      const rolls = withBundle.slice(0, enough).map(({ index }): Roll => {
-        const { rank, copies, size, isAnyNumber } = bundles[index]!;
-        return { lane: 0, order: read(bundles, isAnyNumber ? index : index - 1, capacity - size, Array<number>(copies).fill(rank)) };
-      });
-      return { rolls, most: null };
+    mostOverAll(duals) {
+      const anyNumber = new Float64Array(kinds.length).fill(Infinity);
+      const ranks = ranksOf(duals, anyNumber);
+      fill(ranks, duals, anyNumber);
+      let most = 0;
+      for (let first = 0; first < ranks.length; first += 1) {
+        const dearest = dearestFrom(first, ranks, duals, anyNumber, most);
+        if (!dearest.isExact) return null;
+        most = dearest.worth;
+      }
+      return most;
+    },
+    within({ duals, wanted, above, surely, enough }): Dearest {
+      const ranks = ranksOf(duals, wanted);
+      fill(ranks, duals, wanted);
+      const firsts = ranks
+        .map((rank, first) => ({ first, most: duals[rank]! + table[first * width + Math.max(0, places - sizes[rank]!)]! }))
+        .sort((one, other) => other.most - one.most || one.first - other.first);
+      const rolls: { readonly worth: number; readonly roll: Roll }[] = [];
+      let most = surely;
+      let isExact = true;
+      for (const { first } of firsts) {
+        if (rolls.length >= enough) break;
+        const dearest = dearestFrom(first, ranks, duals, wanted, rolls.length > 0 ? above : Math.min(most, above));
+        if (dearest.order.length > 0 && dearest.worth > above) rolls.push({ worth: dearest.worth, roll: { lane: 0, order: dearest.order } });
+        most = Math.max(most, dearest.worth);
+        isExact &&= dearest.isExact;
+      }
+      if (rolls.length === 0) return { rolls: [], most: isExact ? most : null };
+      return { rolls: rolls.sort((one, other) => other.worth - one.worth).map(({ roll }) => roll), most: null };
     },
   };
+}
+
+/** So many copies of a kind, taken together or not at all; or one copy, taken again and again. */
+interface Bundle {
+  readonly copies: number;
+  readonly isAnyNumber: boolean;
+}
+
+/** Bundles of 1, 2, 4 ... and a rest make up every number up to what is wanted, each taken once. */
+function bundlesOf(wanted: number, most: number): readonly Bundle[] {
+  if (wanted >= most) return [{ copies: 1, isAnyNumber: true }];
+  const bundles: Bundle[] = [];
+  for (let left = wanted, copies = 1; left > 0; copies *= 2) {
+    bundles.push({ copies: Math.min(copies, left), isAnyNumber: false });
+    left -= copies;
+  }
+  return bundles;
+}
+
+function takeBundle(row: Float64Array, size: number, worth: number, isAnyNumber: boolean): void {
+  if (isAnyNumber) for (let room = size; room < row.length; room += 1) row[room] = Math.max(row[room]!, worth + row[room - size]!);
+  else for (let room = row.length - 1; room >= size; room -= 1) row[room] = Math.max(row[room]!, worth + row[room - size]!);
 }
 
 function greatestCommonDivisor(one: number, other: number): number {

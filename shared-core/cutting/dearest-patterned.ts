@@ -1,4 +1,4 @@
-import type { Dearest, FindDearest, Question } from './dearest.ts';
+import { type Dearest, FINEST_PRICE, type FindDearest, type Question } from './dearest.ts';
 import { dearestCounted } from './dearest-counted.ts';
 import { type LaneNodes, type Nodes, placeNodes } from './nodes.ts';
 import { type Roll, type Tape, within } from './tape.ts';
@@ -22,9 +22,14 @@ export function dearestPatterned(tape: Tape, work: Work): FindDearest {
   const lanes = nodes.lanes.map((lane) => laneTable(tape, nodes, lane, work));
   let firstLane = 0;
 
+  const anyNumber = new Int32Array(tape.kinds.length).fill(1);
   return {
+    finestPrice: FINEST_PRICE,
+    mostOverAll(duals) {
+      const active = activeRanks(nodes, duals, anyNumber);
+      return lanes.reduce((most, lane) => Math.max(most, lane.workBack(duals, active)), 0);
+    },
     rest(duals) {
-      const anyNumber = new Int32Array(tape.kinds.length).fill(1);
       const active = activeRanks(nodes, duals, anyNumber);
       const tables = lanes.map((lane) => lane.rest(duals, active));
       return (lane, end) => tables[lane]![Math.min(nodes.lanes[lane]!.placeAt(end), nodes.lanes[lane]!.count)]!;

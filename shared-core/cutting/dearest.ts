@@ -1,4 +1,6 @@
-import type { Roll, Tape } from './tape.ts';
+import type { Roll } from './tape.ts';
+
+export const FINEST_PRICE = 2 ** 32;
 
 /** What is asked: by rank, what a piece counts for, a whole number, and how many are wanted. */
 export interface Question {
@@ -23,13 +25,11 @@ export interface Dearest {
 
 /** The rolls of a tape whose pieces count for most. */
 export interface FindDearest {
+  /** What one roll may count for, at most, for answers to be quick. */
+  readonly finestPrice: number;
   readonly within: (question: Question) => Dearest;
-  /** By lane and end of the last cut: the most that can be cut from there on, however many pieces of a kind; null where that is out of reach. */
-  readonly rest: (duals: ArrayLike<number>) => ((lane: number, end: number) => number) | null;
-}
-
-/** The most that any roll counts for, however many pieces of a kind it holds; null where that is out of reach. */
-export function mostOverAll(tape: Tape, find: FindDearest, duals: ArrayLike<number>): number | null {
-  const rest = find.rest(duals);
-  return rest && tape.lanes.reduce((most, _, lane) => Math.max(most, rest(lane, 0)), 0);
+  /** The most that any roll counts for, however many pieces of a kind it holds; null where that took too long to find. */
+  readonly mostOverAll: (duals: ArrayLike<number>) => number | null;
+  /** By lane and end of the last cut: no more than this can be had from there on, however many pieces of a kind. */
+  readonly rest: (duals: ArrayLike<number>) => (lane: number, end: number) => number;
 }

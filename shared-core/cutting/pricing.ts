@@ -9,7 +9,6 @@ export interface Pricing {
   readonly bound: number;
 }
 
-const FINEST_PRICE = 2 ** 32;
 export function priced(duals: readonly number[], counts: ArrayLike<number>, most: number, isWithinDemand: boolean): Pricing {
   let total = 0;
   duals.forEach((dual, rank) => (total += dual * counts[rank]!));
@@ -26,14 +25,13 @@ export function boundOf(pricing: Pricing | null): number {
 }
 
 /** As fine as may be while the prices of all pieces together stay exact. */
-export function finestPrice(counts: ArrayLike<number>): number {
+export function exactPrice(finest: number, counts: ArrayLike<number>): number {
   let pieces = 0;
   for (let rank = 0; rank < counts.length; rank += 1) pieces += counts[rank]!;
-  let scale = FINEST_PRICE;
+  let scale = finest;
   while (scale * pieces > Number.MAX_SAFE_INTEGER / 4 && scale > 1) scale /= 2;
   return scale;
 }
-
 
 /**
  * The bound by how many pieces fit into a roll: of those at least so long, the best such length.

@@ -1,6 +1,6 @@
 import { coverProgram } from './cover-program.ts';
-import { type FindDearest, mostOverAll } from './dearest.ts';
-import { better, boundOf, finestPrice, type Pricing, priced } from './pricing.ts';
+import type { FindDearest } from './dearest.ts';
+import { better, boundOf, exactPrice, type Pricing, priced } from './pricing.ts';
 import { ceilDivide, floorDivide, gapBefore, type Roll, type Tape, within } from './tape.ts';
 import type { Work } from './work.ts';
 
@@ -89,7 +89,7 @@ export function relax(tape: Tape, find: FindDearest, pool: Pool, work: Work, aim
   };
   pool.rolls.forEach(offer);
 
-  const scale = finestPrice(wanted);
+  const scale = exactPrice(find.finestPrice, wanted);
   const duals = new Float64Array(wanted.length);
   const worthOf = ({ order }: Roll): number => order.reduce((sum, rank) => sum + duals[rank]!, 0);
   let best: Pricing | null = null;
@@ -112,12 +112,12 @@ export function relax(tape: Tape, find: FindDearest, pool: Pool, work: Work, aim
         isBetterLookedFor = true;
       }
       note(dearest.most, isWithinDemand);
-      if (dearest.most === null && !isBetterLookedFor) note(mostOverAll(tape, find, duals), false);
+      if (dearest.most === null && !isBetterLookedFor) note(find.mostOverAll(duals), false);
       isOptimal = !isBetterLookedFor && dearest.most !== null;
       isBetterLookedFor &&= boundOf(best) < aim.bound;
     }
   }
-  if (best === null) note(mostOverAll(tape, find, duals), false);
+  if (best === null) note(find.mostOverAll(duals), false);
   return { rolls: program.rolls(), isOptimal, used: program.used().map(({ column, times }) => ({ roll: rolls[column]!, times })), pricing: best };
 }
 

@@ -29,7 +29,6 @@ interface Candidate extends Roll {
 export function tryAll(tape: Tape, find: FindDearest, pricing: Pricing, rolls: number, work: Work): Tried {
   const { duals, most, total } = pricing;
   const rest = find.rest(duals);
-  if (rest === null) return null;
   const wanted = Int32Array.from(tape.kinds, ({ count }) => count);
   const packings: Packing[] = [];
   const nameLot = lotNames(wanted);
