@@ -1,35 +1,12 @@
-import type { FindDearest } from './dearest.ts';
-import { dive, type Draw } from './dive.ts';
-import { findDearest } from './find-dearest.ts';
-import { fitFirst } from './first-fit.ts';
+import { fewestRolls, leastOf, rollsOf } from './fewest-rolls.ts';
 import { mergeKinds } from './nodes.ts';
 import { placeCuts } from './place-cuts.ts';
 import { assertCuttingProblem, type Certificate, type CuttingPlan, type CuttingProblem, type Effort } from './problem.ts';
-import { better, boundOf, priceByCount, type Pricing } from './pricing.ts';
-import { poolOf, relax } from './relax.ts';
-import { layTape, type Packing, type Tape } from './tape.ts';
-import { tryAll } from './try-all.ts';
-import { budgetOf, partOf, type Work } from './work.ts';
+import type { Pricing } from './pricing.ts';
+import { layTape, type Tape } from './tape.ts';
+import { budgetOf } from './work.ts';
 
 const STEPS: Readonly<Record<Effort, number>> = { instant: 5_000_000, usual: 4_000_000_000, patient: 40_000_000_000 };
-
-interface Stage {
-  /** How many beginnings of rolls are kept in mind. */
-  readonly patience: number;
-  /** How often whole rolls are tried for. */
-  readonly dives: number;
-  /** Steps of trying every way there is. */
-  readonly steps: number;
-}
-
-/** Ever more is done where less was not enough. */
-const STAGES: readonly Stage[] = [
-  { patience: 0, dives: 1, steps: 200_000 },
-  { patience: 2_000, dives: 4, steps: 4_000_000 },
-  { patience: 6_000, dives: 8, steps: 20_000_000 },
-  { patience: 20_000, dives: 16, steps: 100_000_000 },
-  { patience: 100_000, dives: 1_000, steps: 1_000_000_000 },
-];
 
 /**
  * Plans how the pieces are cut from as few rolls as can be found, with a bound below which no plan can go.
@@ -46,7 +23,7 @@ const STAGES: readonly Stage[] = [
  * Rule: a piece starts only where the tape's pattern has its phase; rolls that start anywhere keep one whole repeat in
  * reserve, so the plan fits whatever their start (own derivation, see `layTape`). Rolls in parts give prices and with
  * them the bound (see `relax`), whole rolls are sought along them (see `dive`), and where those two do not meet, every
- * way is tried (see `tryAll`).
+ * way is tried (see `tryAll`); `fewestRolls` leads through it.
  *
  * Example: rolls of 10050 mm, half-drop, repeat 640: ten pieces of 2230 at phase 0 and ten at phase 320 alternate four
  * to a roll, 5 rolls for rolls that start anywhere, proved.
@@ -55,74 +32,16 @@ export function planCuts(problem: CuttingProblem, effort: Effort = 'usual', stop
   assertCuttingProblem(problem);
   const laid = layTape(problem);
   const tape = problem.repeat > 0 ? mergeKinds(laid) : laid;
-  const work = budgetOf(STEPS[effort], stop);
-  const find = findDearest(tape, work);
-  const { packings, pricing, ruledOut } = fewestRolls(tape, find, work, effort === 'instant' ? STAGES.slice(0, 1) : STAGES);
-  const rollCount = rollsOf(packings);
-  const lowerBound = ruledOut === null ? boundOf(pricing) : ruledOut + 1;
+  const found = fewestRolls(tape, budgetOf(STEPS[effort], stop), effort === 'instant' ? 1 : undefined);
+  const rollCount = rollsOf(found.packings);
+  const lowerBound = leastOf(found);
   return {
-    rolls: placeCuts(problem, tape, packings),
+    rolls: placeCuts(problem, tape, found.packings),
     rollCount,
     lowerBound,
     isProven: rollCount === lowerBound,
-    certificate: certify(problem, tape, pricing, ruledOut),
+    certificate: certify(problem, tape, found.pricing, found.ruledOut),
     impossible: tape.impossible,
-  };
-}
-
-interface Found {
-  readonly packings: readonly Packing[];
-  readonly pricing: Pricing;
-  readonly ruledOut: number | null;
-}
-
-function fewestRolls(tape: Tape, find: FindDearest, work: Work, stages: readonly Stage[]): Found {
-  let packings = fitFirst(tape);
-  let pricing = priceByCount(tape);
-  let ruledOut: number | null = null;
-  let isBoundSharp = false;
-  const pool = poolOf(packings.map(({ roll }) => roll));
-  const wanted = tape.kinds.map(({ count }) => count);
-  const take = (found: readonly Packing[] | null): void => {
-    if (found && rollsOf(found) < rollsOf(packings)) packings = found;
-  };
-  const least = (): number => Math.max(pricing.bound, ruledOut === null ? 0 : ruledOut + 1);
-  const isDone = (): boolean => rollsOf(packings) === least() || work.isOver();
-  const bound = (isWithinDemand: boolean, patience: number): void => {
-    const relaxed = relax(tape, find, pool, work, { wanted, isWithinDemand, patience, bound: rollsOf(packings), rolls: 0 });
-    pricing = better(pricing, relaxed.pricing)!;
-    isBoundSharp ||= isWithinDemand && relaxed.isOptimal;
-  };
-
-  if (!isDone()) bound(false, 0);
-  const draw = drawing();
-  for (const { patience, dives, steps } of stages) {
-    if (patience > 0 && !isDone() && !isBoundSharp) bound(true, patience);
-    for (let attempt = 0; attempt < dives && !isDone(); attempt += 1) {
-      const isFirst = attempt === 0;
-      const atMost = isFirst ? rollsOf(packings) - 1 : least();
-      take(dive(tape, find, pool, work, { aim: least(), atMost, patience, draw: isFirst ? null : draw }));
-    }
-    while (!isDone()) {
-      const tried = tryAll(tape, find, pricing, least(), partOf(work, steps));
-      if (tried === null) break;
-      if (tried === 'there is none') ruledOut = least();
-      else take(tried);
-    }
-  }
-  return { packings, pricing, ruledOut };
-}
-
-function rollsOf(packings: readonly Packing[]): number {
-  return packings.reduce((sum, { times }) => sum + times, 0);
-}
-
-/** The same numbers each time a plan is made, by Lehmer's generator with the multiplier 48271 (Park and Miller). */
-function drawing(): Draw {
-  let state = 1;
-  return (below) => {
-    state = (state * 48_271) % 2_147_483_647;
-    return state % below;
   };
 }
 

@@ -10,9 +10,16 @@ import { sayUnits } from './say-units.ts';
  *
  * Example: of 6 rolls 'From rolls that all begin at a repeat 4 rolls would do, 2 fewer.'
  */
-export function explainOtherCounts(house: House, line: OrderLine, { ifAtRepeat, atLowerTolerance }: OtherCounts): readonly WorkingLine[] {
+export function explainOtherCounts(house: House, line: OrderLine, { leastWhenLooking, ifAtRepeat, atLowerTolerance }: OtherCounts): readonly WorkingLine[] {
   const say = (count: number) => sayUnits(house, line.covering, count);
   const lines: WorkingLine[] = [];
+  if (leastWhenLooking !== null) {
+    const saved = line.rollsNeeded - leastWhenLooking;
+    lines.push({
+      text: saved > 0 ? `Looking at where each roll begins before it is cut might save up to ${saved}; on fewer than ${say(leastWhenLooking)} nobody can rely.` : 'Looking at where each roll begins before it is cut makes no fewer rolls sure.',
+      rule: 'bounded at the worst start that all rolls may share; the order is cut the same wherever they begin',
+    });
+  }
   if (ifAtRepeat) {
     const fewer = line.rollsNeeded - ifAtRepeat.rolls;
     lines.push({ text: `From rolls that all begin at a repeat ${fewer > 0 ? `${say(ifAtRepeat.rolls)} would do, ${fewer} fewer` : `it takes ${say(ifAtRepeat.rolls)} too`}.`, rule: 'the same strips cut again; ask where the rolls begin before you count on it' });

@@ -1,4 +1,4 @@
-import type { Effort } from '../cutting/index.ts';
+import { type Effort, leastWhenLooking } from '../cutting/index.ts';
 import type { House, Wallcovering } from '../house/index.ts';
 import { asCut, isInSequence, isRollGoods, knownCuts, longestPiece, type OrderLine, rollOf, type RollGoods, type Watch } from '../ordering/index.ts';
 import { floorDivide, type Length, lengthOf, type Measure, printLength } from '../units/index.ts';
@@ -10,33 +10,41 @@ export interface OtherCount {
   readonly isProven: boolean;
 }
 
-/** What an order line would take of other rolls; null where the question does not arise. */
+/** What an order line would take of other rolls or cut otherwise; null where the question does not arise. */
 export interface OtherCounts {
+  /** No fewer rolls will surely do, even where each roll's start is looked at before it is cut. */
+  readonly leastWhenLooking: number | null;
   readonly ifAtRepeat: OtherCount | null;
   readonly atLowerTolerance: (OtherCount & { readonly width: Length; readonly rollLength: Length; readonly isEveryPieceGiven: boolean }) | null;
 }
 
 /**
- * Counts the rolls of an order line again for rolls that begin at their repeat, and for the smallest that may be sold.
+ * Counts the rolls of an order line again: for who looks at each roll before cutting it, for rolls that begin at their
+ * repeat, and for the smallest that may be sold.
  *
- * Both are to be shown beside the order, which holds for rolls of the marked size that begin anywhere. The first keeps
- * the strips as they are set out; the second sets the line's rooms out again, since a narrower roll moves every seam.
- * Null where rolls begin at their repeat already, have none, or are cut in their own sequence; and for the second where
+ * All are to be shown beside the order, which holds for rolls of the marked size that begin anywhere. The first two keep
+ * the strips as they are set out; the last sets the line's rooms out again, since a narrower roll moves every seam.
+ * Null where rolls begin at their repeat already, have none, or are cut in their own sequence; and for the last where
  * the goods are no wallcovering in rolls.
  * Example: 16 strips of 2.40 m from rolls of 10.05 m with a repeat of 0.625 m: 6 rolls, 4 where they begin at a repeat.
  */
 export function countOtherwise(house: House, line: OrderLine, effort: Effort = 'usual', watch?: Watch): OtherCounts {
   const covering = house.coverings.map(asCut).find(({ id }) => id === line.covering);
-  if (!covering || !isRollGoods(covering)) return { ifAtRepeat: null, atLowerTolerance: null };
+  if (!covering || !isRollGoods(covering)) return { leastWhenLooking: null, ifAtRepeat: null, atLowerTolerance: null };
   return {
+    leastWhenLooking: isAnywhere(covering) ? line.problems.reduce((sum, problem) => sum + leastWhenLooking(problem, watch && (() => watch.isStopped())), 0) : null,
     ifAtRepeat: countAtRepeat(covering, line, effort, watch),
     atLowerTolerance: covering.kind === 'wallcovering' && !line.running ? countAtLowerTolerance(house, covering, line, effort, watch) : null,
   };
 }
 
-function countAtRepeat(covering: RollGoods, line: OrderLine, effort: Effort, watch?: Watch): OtherCount | null {
+function isAnywhere(covering: RollGoods): boolean {
   const { repeat, rollStart } = rollOf(covering);
-  if (repeat === 0 || rollStart === 'at-repeat' || isInSequence(covering)) return null;
+  return repeat > 0 && rollStart === 'anywhere' && !isInSequence(covering);
+}
+
+function countAtRepeat(covering: RollGoods, line: OrderLine, effort: Effort, watch?: Watch): OtherCount | null {
+  if (!isAnywhere(covering)) return null;
   // A piece that no roll surely gives is in neither count.
   const safe = longestPiece(covering);
   const plans = line.problems.map((problem) => knownCuts({ ...problem, rollStart: 'at-repeat', pieces: problem.pieces.filter(({ length }) => length <= safe) }, effort, watch));

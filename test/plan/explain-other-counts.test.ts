@@ -5,10 +5,15 @@ import { documentOf, houseOf, room, wallcovering } from '../builders.ts';
 
 const house = houseOf(documentOf({ lengths: 'metric', coverings: [wallcovering()], rooms: [room(['320 in'])] }));
 const line = { ...planHouse(house).order[0]!, rollsNeeded: 6 };
-const NONE: OtherCounts = { ifAtRepeat: null, atLowerTolerance: null };
+const NONE: OtherCounts = { leastWhenLooking: null, ifAtRepeat: null, atLowerTolerance: null };
 const texts = (counts: Partial<OtherCounts>) => explainOtherCounts(house, line, { ...NONE, ...counts }).map(({ text }) => text);
 
 describe('what other rolls would take', () => {
+  test('is said of who looks at each roll first', () => {
+    expect(texts({ leastWhenLooking: 4 })).toEqual(['Looking at where each roll begins before it is cut might save up to 2; on fewer than 4 rolls nobody can rely.']);
+    expect(texts({ leastWhenLooking: 6 })).toEqual(['Looking at where each roll begins before it is cut makes no fewer rolls sure.']);
+  });
+
   test('is said of rolls that begin at a repeat', () => {
     expect(texts({ ifAtRepeat: { rolls: 4, isProven: true } })).toEqual(['From rolls that all begin at a repeat 4 rolls would do, 2 fewer.']);
     expect(texts({ ifAtRepeat: { rolls: 6, isProven: false } })).toEqual(['From rolls that all begin at a repeat it takes 6 rolls too.']);

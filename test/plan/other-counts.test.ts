@@ -26,8 +26,9 @@ const strips = (count: number, covering: Loose, facts: Loose = {}) =>
 
 describe('if rolls begin at a repeat', () => {
   test('16 strips of 2.40 m with a repeat of 0.625 m are 4 rolls instead of 6', () => {
-    const { line, ifAtRepeat } = otherCounts(strips(16, {}));
+    const { line, ifAtRepeat, leastWhenLooking } = otherCounts(strips(16, {}));
     expect(line.rollsNeeded).toBe(6);
+    expect(leastWhenLooking).toBe(6);
     expect(ifAtRepeat).toEqual({ rolls: 4, isProven: true });
   });
 
@@ -36,7 +37,7 @@ describe('if rolls begin at a repeat', () => {
   });
 
   test.each([[{ repeat: '0 mm' }], [{ rollStart: 'at-repeat' }], [{ sequence: 'required' }]])('there is nothing to say of %o', (covering) => {
-    expect(otherCounts(strips(16, covering)).ifAtRepeat).toBeNull();
+    expect(otherCounts(strips(16, covering))).toMatchObject({ ifAtRepeat: null, leastWhenLooking: null });
   });
 
   test('is counted for each room where rooms keep to their own rolls', () => {
@@ -96,7 +97,7 @@ describe('at the lower tolerance', () => {
     const { ifAtRepeat, atLowerTolerance: smallest } = otherCounts({ ...strips(3, {}), coverings: [border], rooms: [room(['4 m'], { bands: [{ id: 'main', covering: 'paper', walls: ['A'], from: '1 m', to: '1.17 m' }] })] });
     expect([ifAtRepeat?.rolls, smallest]).toEqual([1, null]);
     const mural = { id: 'paper', kind: 'mural', panels: 4, panelWidth: '1 m', panelHeight: '2.5 m' };
-    expect(otherCounts({ ...strips(3, {}), coverings: [mural] })).toMatchObject({ ifAtRepeat: null, atLowerTolerance: null });
+    expect(otherCounts({ ...strips(3, {}), coverings: [mural] })).toMatchObject({ leastWhenLooking: null, ifAtRepeat: null, atLowerTolerance: null });
   });
 });
 

@@ -1,0 +1,98 @@
+import { dive, type Draw } from './dive.ts';
+import { findDearest } from './find-dearest.ts';
+import { fitFirst } from './first-fit.ts';
+import { better, priceByCount, type Pricing } from './pricing.ts';
+import { poolOf, relax } from './relax.ts';
+import type { Packing, Tape } from './tape.ts';
+import { tryAll } from './try-all.ts';
+import { partOf, type Work } from './work.ts';
+
+interface Stage {
+  /** How many beginnings of rolls are kept in mind. */
+  readonly patience: number;
+  /** How often whole rolls are tried for. */
+  readonly dives: number;
+  /** Steps of trying every way there is. */
+  readonly steps: number;
+}
+
+/** Ever more is done where less was not enough. */
+const STAGES: readonly Stage[] = [
+  { patience: 0, dives: 1, steps: 200_000 },
+  { patience: 2_000, dives: 4, steps: 4_000_000 },
+  { patience: 6_000, dives: 8, steps: 20_000_000 },
+  { patience: 20_000, dives: 16, steps: 100_000_000 },
+  { patience: 100_000, dives: 1_000, steps: 1_000_000_000 },
+];
+
+export interface Found {
+  readonly packings: readonly Packing[];
+  readonly pricing: Pricing;
+  readonly ruledOut: number | null;
+}
+
+/**
+ * The fewest rolls that give the pieces of a tape, and what proves it.
+ *
+ * Rule: first-fit-decreasing gives a plan, rolls in parts a bound and prices. Stage by stage whole rolls are sought along
+ * them, heeding the demand raises the bound, and every way is tried for a while, until plan and bound meet or the work is
+ * over. Of `stages` the first so many are gone through.
+ *
+ * Example: rolls of 10, free match, 2 pieces of 6 and 3 of 5: 4 rolls, and 3 are ruled out.
+ */
+export function fewestRolls(tape: Tape, work: Work, stages = STAGES.length): Found {
+  const find = findDearest(tape, work);
+  let packings = fitFirst(tape);
+  let pricing = priceByCount(tape);
+  let ruledOut: number | null = null;
+  let isBoundSharp = false;
+  const pool = poolOf(packings.map(({ roll }) => roll));
+  const wanted = tape.kinds.map(({ count }) => count);
+  const take = (found: readonly Packing[] | null): void => {
+    if (found && rollsOf(found) < rollsOf(packings)) packings = found;
+  };
+  const least = (): number => leastOf({ pricing, ruledOut });
+  const isDone = (): boolean => rollsOf(packings) === least() || work.isOver();
+  const bound = (isWithinDemand: boolean, patience: number): void => {
+    const relaxed = relax(tape, find, pool, work, { wanted, isWithinDemand, patience, bound: rollsOf(packings), rolls: 0 });
+    pricing = better(pricing, relaxed.pricing)!;
+    isBoundSharp ||= isWithinDemand && relaxed.isOptimal;
+  };
+
+  if (!isDone()) bound(false, 0);
+  const draw = drawing();
+  for (const { patience, dives, steps } of STAGES.slice(0, stages)) {
+    if (patience > 0 && !isDone() && !isBoundSharp) bound(true, patience);
+    for (let attempt = 0; attempt < dives && !isDone(); attempt += 1) {
+      const isFirst = attempt === 0;
+      const atMost = isFirst ? rollsOf(packings) - 1 : least();
+      take(dive(tape, find, pool, work, { aim: least(), atMost, patience, draw: isFirst ? null : draw }));
+    }
+    while (!isDone()) {
+      const tried = tryAll(tape, find, pricing, least(), partOf(work, steps));
+      if (tried === null) break;
+      if (tried === 'there is none') ruledOut = least();
+      else take(tried);
+    }
+  }
+  return { packings, pricing, ruledOut };
+}
+
+/** No plan takes fewer rolls than this. */
+export function leastOf({ pricing, ruledOut }: Pick<Found, 'pricing' | 'ruledOut'>): number {
+  return Math.max(pricing.bound, ruledOut === null ? 0 : ruledOut + 1);
+}
+
+export function rollsOf(packings: readonly Packing[]): number {
+  return packings.reduce((sum, { times }) => sum + times, 0);
+}
+
+/** The same numbers each time a plan is made, by Lehmer's generator with the multiplier 48271 (Park and Miller). */
+function drawing(): Draw {
+  let state = 1;
+  return (below) => {
+    state = (state * 48_271) % 2_147_483_647;
+    return state % below;
+  };
+}
+
