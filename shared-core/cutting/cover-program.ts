@@ -8,7 +8,7 @@ export interface Column {
 
 /** What is taken for nothing: a difference of that size is not seen. */
 const NOTHING = 1e-9;
-const PIVOTS_BEFORE_REFACTORING = 150;
+const PIVOTS_BEFORE_REFACTORING = 400;
 const MOST_PIVOTS = 20_000;
 
 /**
@@ -47,6 +47,9 @@ export function coverProgram(wanted: readonly number[], singles: readonly number
   const values = new Float64Array(m);
   const prices = new Float64Array(m);
   const direction = new Float64Array(m);
+  /** The rows at which the direction is not nothing, the first `changing` of them. */
+  const changes = new Int32Array(m);
+  let changing = 0;
   let pivots = 0;
 
   const add = ({ rows, times }: Column): void => {
@@ -76,13 +79,15 @@ export function coverProgram(wanted: readonly number[], singles: readonly number
     if (entry < 0) {
       const start = (-1 - entry) * m;
       for (let row = 0; row < m; row += 1) direction[row] = -inverse[start + row]!;
-      return;
+    } else {
+      for (let at = starts[entry]!; at < starts[entry + 1]!; at += 1) {
+        const factor = timesOf[at]!;
+        const start = rowsOf[at]! * m;
+        for (let row = 0; row < m; row += 1) direction[row]! += factor * inverse[start + row]!;
+      }
     }
-    for (let at = starts[entry]!; at < starts[entry + 1]!; at += 1) {
-      const factor = timesOf[at]!;
-      const start = rowsOf[at]! * m;
-      for (let row = 0; row < m; row += 1) direction[row]! += factor * inverse[start + row]!;
-    }
+    changing = 0;
+    for (let row = 0; row < m; row += 1) if (Math.abs(direction[row]!) > NOTHING) changes[changing++] = row;
   };
   const takeValuesAndPrices = (): void => {
     values.fill(0);
@@ -103,19 +108,19 @@ export function coverProgram(wanted: readonly number[], singles: readonly number
       const start = column * m;
       const factor = inverse[start + row]! / divisor;
       if (factor === 0) continue;
-      for (let other = 0; other < m; other += 1) inverse[start + other]! -= factor * direction[other]!;
+      for (let index = 0; index < changing; index += 1) inverse[start + changes[index]!]! -= factor * direction[changes[index]!]!;
       inverse[start + row] = factor;
       prices[column]! -= gain * factor;
     }
     const step = values[row]! / divisor;
-    for (let other = 0; other < m; other += 1) values[other]! -= step * direction[other]!;
+    for (let index = 0; index < changing; index += 1) values[changes[index]!]! -= step * direction[changes[index]!]!;
     values[row] = step;
     const leaving = basis[row]!;
     if (leaving >= 0) isBasic[leaving] = 0;
     if (entering >= 0) isBasic[entering] = 1;
     basis[row] = entering;
     pivots += 1;
-    spend(m * m);
+    spend(2 * m * (changing + 10));
     if (pivots % PIVOTS_BEFORE_REFACTORING === 0) refactor();
   };
   const refactor = (): void => {
@@ -153,7 +158,8 @@ export function coverProgram(wanted: readonly number[], singles: readonly number
   const firstOut = (): number => {
     let row = -1;
     let least = Infinity;
-    for (let at = 0; at < m; at += 1) {
+    for (let index = 0; index < changing; index += 1) {
+      const at = changes[index]!;
       if (direction[at]! <= 1e-8) continue;
       const ratio = Math.max(values[at]!, 0) / direction[at]!;
       if (ratio < least - NOTHING || (ratio < least + NOTHING && direction[at]! > direction[row]!)) {

@@ -39,13 +39,13 @@ export function dearestPatterned(tape: Tape, work: Work): FindDearest {
       const active = activeRanks(nodes, duals, wanted);
       const offers = gatherOffers(question);
       const open: { readonly lane: number; readonly worth: number }[] = [];
-      for (let turn = 0; turn < lanes.length && offers.count() < enough; turn += 1) {
+      for (let turn = 0; turn < lanes.length && (enough === 1 || offers.count() < enough); turn += 1) {
         const lane = (firstLane + turn) % lanes.length;
         const worth = lanes[lane]!.workBack(duals, active);
         const order = lanes[lane]!.dearest();
         if (offers.take(lane, order) < worth) open.push({ lane, worth });
-        if (worth > above) lanes[lane]!.throughEach(duals, active, above, (through) => offers.take(lane, through));
-        if (offers.count() >= enough) firstLane = (lane + 1) % lanes.length;
+        if (worth > above && enough > 1) lanes[lane]!.throughEach(duals, active, above, (through) => offers.take(lane, through));
+        if (enough > 1 && offers.count() >= enough) firstLane = (lane + 1) % lanes.length;
       }
       if (offers.count() > 0) return { rolls: offers.best(), most: null };
 

@@ -10,7 +10,7 @@ export interface Question {
   readonly above: number;
   /** So much some roll surely counts for. */
   readonly surely: number;
-  /** About so many rolls are enough. */
+  /** About so many rolls are enough; where it is one, the dearest of all that are at hand. */
   readonly enough: number;
   /** How many beginnings of rolls may be kept in mind in looking for the dearest within demand; 0 where that is not asked for. */
   readonly patience: number;

@@ -1,7 +1,8 @@
+import { cutRolls } from './cut-rolls.ts';
 import type { FindDearest } from './dearest.ts';
 import { type Pool, relax } from './relax.ts';
-import { floorDivide, type Packing, type Roll, type Tape, within } from './tape.ts';
-import type { Work } from './work.ts';
+import { floorDivide, type Packing, type Tape, within } from './tape.ts';
+import { partOf, type Work } from './work.ts';
 
 /** A number from 0 up to, not including, the given one; the same ones in turn each time a plan is made. */
 export type Draw = (below: number) => number;
@@ -16,6 +17,8 @@ export interface Dive {
   readonly draw: Draw | null;
 }
 
+/** Of very many kinds the rest is not solved to its optimum each time. */
+const STEPS_A_ROUND = 200_000_000;
 /** Parts this close below a whole roll are taken for one. */
 const ROUNDING = 1e-6;
 /** Of so many kinds of rolls in parts, one becomes a whole roll before the rest is solved again. */
@@ -31,35 +34,20 @@ const PARTS_A_ROLL = 12;
  * roll of each is cut; what is left is one piece of 4, half a roll, which becomes the third.
  */
 export function dive(tape: Tape, find: FindDearest, pool: Pool, work: Work, { aim, atMost, patience, draw }: Dive): readonly Packing[] | null {
-  const wanted = Int32Array.from(tape.kinds, ({ count }) => count);
-  const packings: Packing[] = [];
+  const { wanted, packings, isAnyWanted, cut } = cutRolls(tape);
   let used = 0;
-  const cut = ({ lane, order }: Roll, most: number): void => {
-    const held = within(order, wanted);
-    if (held.length === 0 || most === 0) return;
-    const times = Math.min(most, mostTimes(held, wanted));
-    for (const rank of held) wanted[rank]! -= times;
-    packings.push({ times, roll: { lane, order: held } });
-    used += times;
-  };
-  while (wanted.some((count) => count > 0)) {
-    const relaxed = relax(tape, find, pool, work, { wanted, isWithinDemand: true, patience, bound: Infinity, rolls: aim - used });
+  while (isAnyWanted()) {
+    const relaxed = relax(tape, find, pool, partOf(work, STEPS_A_ROUND), { wanted, isWithinDemand: true, patience, bound: Infinity, rolls: aim - used });
     if (used + relaxed.rolls > atMost + ROUNDING || work.isOver()) return null;
     const before = used;
     const share = draw !== null && draw(2) === 1 ? 0.5 : 1;
-    for (const { roll, times } of relaxed.used) cut(roll, Math.floor(times * share + ROUNDING));
+    for (const { roll, times } of relaxed.used) used += cut(roll, Math.floor(times * share + ROUNDING));
     if (used > before) continue;
     const parts = relaxed.used
       .map(({ roll, times }) => ({ roll, weight: draw === null ? times : times * (1 + draw(1_000) / 500) }))
       .sort((one, other) => other.weight - one.weight)
       .slice(0, 1 + floorDivide(relaxed.used.length, PARTS_A_ROLL));
-    for (const { roll } of parts) if (used === before || within(roll.order, wanted).length === roll.order.length) cut(roll, 1);
+    for (const { roll } of parts) if (used === before || within(roll.order, wanted).length === roll.order.length) used += cut(roll, 1);
   }
   return used > atMost ? null : packings;
-}
-
-function mostTimes(order: readonly number[], wanted: Int32Array): number {
-  const held = new Map<number, number>();
-  for (const rank of order) held.set(rank, (held.get(rank) ?? 0) + 1);
-  return [...held].reduce((least, [rank, copies]) => Math.min(least, floorDivide(wanted[rank]!, copies)), Infinity);
 }

@@ -1,4 +1,5 @@
 import { dive, type Draw } from './dive.ts';
+import { fillDearest } from './fill-dearest.ts';
 import { findDearest } from './find-dearest.ts';
 import { fitFirst } from './first-fit.ts';
 import { better, priceByCount, type Pricing } from './pricing.ts';
@@ -31,6 +32,11 @@ export interface Found {
   readonly ruledOut: number | null;
 }
 
+/** Where that is so, rolls are filled with longer pieces favoured so much. */
+const FAVOURS: readonly number[] = [0.1, 0.3, 0];
+/** Of very many kinds the bound is not the best that rolls in parts give. */
+const STEPS_OF_A_BOUND = 1_500_000_000;
+
 /**
  * The fewest rolls that give the pieces of a tape, and what proves it.
  *
@@ -45,6 +51,7 @@ export function fewestRolls(tape: Tape, work: Work, stages = STAGES.length): Fou
   let packings = fitFirst(tape);
   let pricing = priceByCount(tape);
   let ruledOut: number | null = null;
+  let isSolved = false;
   let isBoundSharp = false;
   const pool = poolOf(packings.map(({ roll }) => roll));
   const wanted = tape.kinds.map(({ count }) => count);
@@ -54,12 +61,14 @@ export function fewestRolls(tape: Tape, work: Work, stages = STAGES.length): Fou
   const least = (): number => leastOf({ pricing, ruledOut });
   const isDone = (): boolean => rollsOf(packings) === least() || work.isOver();
   const bound = (isWithinDemand: boolean, patience: number): void => {
-    const relaxed = relax(tape, find, pool, work, { wanted, isWithinDemand, patience, bound: rollsOf(packings), rolls: 0 });
+    const relaxed = relax(tape, find, pool, partOf(work, STEPS_OF_A_BOUND), { wanted, isWithinDemand, patience, bound: rollsOf(packings), rolls: 0 });
     pricing = better(pricing, relaxed.pricing)!;
-    isBoundSharp ||= isWithinDemand && relaxed.isOptimal;
+    isSolved = relaxed.isOptimal;
+    isBoundSharp ||= isWithinDemand && isSolved;
   };
 
   if (!isDone()) bound(false, 0);
+  for (const favour of isSolved ? [] : FAVOURS) if (!isDone()) take(fillDearest(tape, find, work, favour));
   const draw = drawing();
   for (const { patience, dives, steps } of STAGES.slice(0, stages)) {
     if (patience > 0 && !isDone() && !isBoundSharp) bound(true, patience);

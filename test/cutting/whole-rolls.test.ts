@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cutRolls } from '../../shared-core/cutting/cut-rolls.ts';
 import { dive } from '../../shared-core/cutting/dive.ts';
+import { fillDearest } from '../../shared-core/cutting/fill-dearest.ts';
 import { findDearest } from '../../shared-core/cutting/find-dearest.ts';
 import type { CuttingProblem } from '../../shared-core/cutting/index.ts';
 import { placeCuts } from '../../shared-core/cutting/place-cuts.ts';
@@ -105,6 +107,30 @@ describe('whole rolls from parts', () => {
         expect(packings.reduce((sum, { times }) => sum + times, 0)).toBeLessThanOrEqual(rolls);
       }),
       { numRuns: 500 },
+    );
+  });
+});
+
+describe('rolls filled one after the other', () => {
+  it('of 6, 5, 4, 3 and 2 from rolls of 10, long ones favoured: 6 + 4, then 5 + 3 + 2', () => {
+    const tape = layTape(freeMatch(10, [[6, 1], [5, 1], [4, 1], [3, 1], [2, 1]]));
+    const work = budgetOf(Infinity);
+    expect(fillDearest(tape, findDearest(tape, work), work, 0.1)!.map(({ roll }) => roll.order)).toEqual([[0, 2], [1, 3, 4]]);
+    const over = budgetOf(0);
+    expect(fillDearest(tape, findDearest(tape, over), over, 0.1)).toBeNull();
+  });
+
+  it('are cut as often as their pieces are wanted, and give every piece once', () => {
+    const cutting = cutRolls(layTape(freeMatch(10, [[5, 5]])));
+    expect([cutting.cut({ lane: 0, order: [0, 0] }, 9), cutting.isAnyWanted(), cutting.cut({ lane: 0, order: [0, 0] }, 9), cutting.isAnyWanted(), cutting.cut({ lane: 0, order: [0] }, 9)]).toEqual([2, true, 1, false, 0]);
+    fc.assert(
+      fc.property(small, (problem) => {
+        const tape = layTape(problem);
+        const work = budgetOf(Infinity);
+        const packings = fillDearest(tape, findDearest(tape, work), work, 0.3)!;
+        expect(tape.kinds.map(({ rank }) => packings.reduce((sum, { times, roll }) => sum + times * roll.order.filter((other) => other === rank).length, 0))).toEqual(tape.kinds.map(({ count }) => count));
+      }),
+      { numRuns: 300 },
     );
   });
 });
