@@ -1,4 +1,5 @@
 import { invert } from './invert.ts';
+import type { Work } from './work.ts';
 
 /** A way of cutting one roll, as the linear program sees it: rows of kinds, and how many pieces of each it gives. */
 export interface Column {
@@ -23,7 +24,7 @@ const MOST_PIVOTS = 20_000;
  */
 export interface CoverProgram {
   add(column: Column): void;
-  /** Solves from where it stands; false where the floats got lost. */
+  /** Solves from where it stands; false where the floats got lost or the work is over, and what is there covers all the same. */
   minimise(): boolean;
   rolls(): number;
   /** By row: what one more piece would cost, in rolls. */
@@ -32,7 +33,7 @@ export interface CoverProgram {
   used(): readonly { readonly column: number; readonly times: number }[];
 }
 
-export function coverProgram(wanted: readonly number[], singles: readonly number[], spend: (steps: number) => void): CoverProgram {
+export function coverProgram(wanted: readonly number[], singles: readonly number[], { spend, isOver }: Work): CoverProgram {
   const m = wanted.length;
   /** Column after column: the rows of column c are `rowsOf` from `starts[c]` up to `starts[c + 1]`. */
   let starts = new Int32Array(4 * m + 2);
@@ -181,7 +182,7 @@ export function coverProgram(wanted: readonly number[], singles: readonly number
   return {
     add,
     minimise() {
-      for (let most = pivots + MOST_PIVOTS; pivots < most; ) {
+      for (let most = pivots + MOST_PIVOTS; pivots < most && !isOver(); ) {
         const entering = mostGain();
         if (!entering) return true;
         takeDirection(entering.entry);

@@ -6,7 +6,7 @@ import type { Pricing } from './pricing.ts';
 import { layTape, type Tape } from './tape.ts';
 import { budgetOf } from './work.ts';
 
-const STEPS: Readonly<Record<Effort, number>> = { instant: 5_000_000, usual: 4_000_000_000, patient: 40_000_000_000 };
+const STEPS: Readonly<Record<Effort, number>> = { instant: 1_500_000, usual: 4_000_000_000, patient: 40_000_000_000 };
 
 /**
  * Plans how the pieces are cut from as few rolls as can be found, with a bound below which no plan can go.

@@ -75,7 +75,7 @@ export function relax(tape: Tape, find: FindDearest, pool: Pool, work: Work, aim
   const program = coverProgram(
     ranks.map((rank) => wanted[rank]!),
     rolls.map(({ order }) => order.length),
-    work.spend,
+    work,
   );
   const known = new Set(rolls.map(({ order }) => keyOf(order)));
   const offer = (roll: Roll): boolean => {

@@ -1,4 +1,4 @@
-import { type CuttingPlan, type CuttingProblem, type Effort, planCuts } from '../cutting/index.ts';
+import { arrangeCuts, type ArrangedRolls, type CuttingPlan, type CuttingProblem, type Effort, planCuts } from '../cutting/index.ts';
 
 /** Somebody who watches a plan being made, and may have seen enough. */
 export interface Watch {
@@ -63,4 +63,23 @@ function remember(key: string, plan: CuttingPlan): CuttingPlan {
     known.delete(oldest);
   }
   return plan;
+}
+
+/** The last answer for a plan, and the stretches that it is for. */
+const arranged = new WeakMap<CuttingPlan, { readonly hanging: string; readonly rolls: ArrangedRolls }>();
+
+/**
+ * A plan's cuts arranged along the walls, worked out once for the same stretches; as far as it has come where the watch
+ * is stopped, and then not remembered.
+ *
+ * Example: of two patterns of which an edit touches one, the other's rolls come from memory.
+ */
+export function knownArrangement(problem: CuttingProblem, plan: CuttingPlan, stretches: readonly (readonly number[])[], watch?: Watch): ArrangedRolls {
+  const hanging = JSON.stringify(stretches);
+  const before = arranged.get(plan);
+  if (before?.hanging === hanging) return before.rolls;
+  let isCutShort = false;
+  const rolls = arrangeCuts(problem, plan, stretches, watch && (() => (isCutShort ||= watch.isStopped())));
+  if (!isCutShort) arranged.set(plan, { hanging, rolls });
+  return rolls;
 }

@@ -1,10 +1,10 @@
-import { arrangeCuts, type CuttingPlan, type CuttingProblem, type Effort } from '../cutting/index.ts';
+import type { CuttingPlan, CuttingProblem, Effort } from '../cutting/index.ts';
 import type { Border, Covering, Lining, Wallcovering } from '../house/index.ts';
 import { matchOf } from '../house/index.ts';
 import { type Length, lengthOf } from '../units/index.ts';
 import type { CutRoll, PlacedPiece } from './cut-roll.ts';
 import { cutInSequence } from './in-sequence.ts';
-import { knownCuts, type Watch } from './known-cuts.ts';
+import { knownArrangement, knownCuts, type Watch } from './known-cuts.ts';
 import { rowsOfNeighbours } from './neighbours.ts';
 
 /** A covering that comes in rolls and is cut piece by piece. */
@@ -72,7 +72,7 @@ export function cutPieces(covering: RollGoods, pieces: readonly PlacedPiece[], e
     return { problem, plan: { rollCount: rolls.length, lowerBound: rolls.length, isProven: true }, rolls: () => rolls, impossible };
   }
   const plan = knownCuts(problem, effort, watch);
-  return { problem, plan, rolls: once(() => nameCuts(problem, plan, members, pieces)), impossible: plan.impossible.flatMap((index) => members[index]!) };
+  return { problem, plan, rolls: once(() => nameCuts(problem, plan, members, pieces, watch)), impossible: plan.impossible.flatMap((index) => members[index]!) };
 }
 
 export function isInSequence(covering: Covering): boolean {
@@ -85,9 +85,9 @@ function once<Value>(find: () => Value): () => Value {
 }
 
 /** The rolls one by one, each cut with the piece it gives; neighbours on the wall from one roll as far as may be. */
-function nameCuts(problem: CuttingProblem, plan: CuttingPlan, members: readonly (readonly PlacedPiece[])[], pieces: readonly PlacedPiece[]): readonly CutRoll[] {
+function nameCuts(problem: CuttingProblem, plan: CuttingPlan, members: readonly (readonly PlacedPiece[])[], pieces: readonly PlacedPiece[], watch?: Watch): readonly CutRoll[] {
   const types = new Map(members.flatMap((group, type) => group.map((placed) => [placed, type] as const)));
   const rows = rowsOfNeighbours(pieces.filter((placed) => !plan.impossible.includes(types.get(placed)!)));
-  const { rolls } = arrangeCuts(problem, plan, rows.map((row) => row.map((placed) => types.get(placed)!)));
+  const { rolls } = knownArrangement(problem, plan, rows.map((row) => row.map((placed) => types.get(placed)!)), watch);
   return rolls.map(({ cuts }, roll) => ({ number: roll + 1, cuts: cuts.map(({ stretch, index, from }) => ({ placed: rows[stretch]![index]!, from: lengthOf(from) })) }));
 }

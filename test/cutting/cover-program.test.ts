@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Column, coverProgram } from '../../shared-core/cutting/cover-program.ts';
+import { budgetOf } from '../../shared-core/cutting/work.ts';
 import { invert } from '../../shared-core/cutting/invert.ts';
 
 const columnOf = (pieces: readonly number[]): Column => {
@@ -10,17 +11,25 @@ const columnOf = (pieces: readonly number[]): Column => {
 
 describe('the linear program of cutting', () => {
   it('two kinds, ten wanted of each, (2, 0), (0, 2) and (1, 1): 10 rolls, half a roll for a piece', () => {
-    let steps = 0;
-    const program = coverProgram([10, 10], [2, 2], (more) => (steps += more));
+    const work = budgetOf(1e9);
+    const program = coverProgram([10, 10], [2, 2], work);
     program.add(columnOf([1, 1]));
     expect(program.minimise()).toBe(true);
     expect(program.rolls()).toBeCloseTo(10, 9);
     expect([...program.prices].map((price) => price.toFixed(9))).toEqual(['0.500000000', '0.500000000']);
-    expect(steps).toBeGreaterThan(0);
+  });
+
+  it('stops when the work is over, and covers all the same', () => {
+    const work = budgetOf(5);
+    const program = coverProgram([6, 6], [2, 1], work);
+    program.add(columnOf([1, 2]));
+    work.spend(5);
+    expect(program.minimise()).toBe(false);
+    expect(program.rolls()).toBeCloseTo(9, 9);
   });
 
   it('goes on from where it stands when a better roll is added', () => {
-    const program = coverProgram([6, 6], [2, 1], () => undefined);
+    const program = coverProgram([6, 6], [2, 1], budgetOf(Infinity));
     program.minimise();
     expect(program.rolls()).toBeCloseTo(9, 9);
     program.add(columnOf([1, 2]));
@@ -42,7 +51,7 @@ describe('the linear program of cutting', () => {
     );
     fc.assert(
       fc.property(programs, ({ wanted, singles, columns }) => {
-        const program = coverProgram(wanted, singles, () => undefined);
+        const program = coverProgram(wanted, singles, budgetOf(Infinity));
         columns.forEach((pieces) => program.add(columnOf(pieces)));
         expect(program.minimise()).toBe(true);
         const all = [...singles.map((times, row) => wanted.map((_, kind) => (kind === row ? times : 0))), ...columns];
@@ -61,7 +70,7 @@ describe('the linear program of cutting', () => {
   it('stays true over several hundred pivots', () => {
     const kinds = 60;
     const wanted = Array.from({ length: kinds }, (_, kind) => 5 + ((kind * 7) % 11));
-    const program = coverProgram(wanted, wanted.map(() => 1), () => undefined);
+    const program = coverProgram(wanted, wanted.map(() => 1), budgetOf(Infinity));
     for (let first = 0; first < kinds; first += 1) {
       for (let other = first + 1; other < kinds; other += 1) program.add(columnOf(wanted.map((_, kind) => Number(kind === first) + Number(kind === other || kind === (first * other) % kinds))));
     }

@@ -2,13 +2,14 @@ import { beforeEach, describe, expect, test, vi } from 'vitest';
 import * as cutting from '../../shared-core/cutting/index.ts';
 import type { CuttingPlan, CuttingProblem, Effort } from '../../shared-core/cutting/index.ts';
 import { knownCuts, type Watch } from '../../shared-core/ordering/index.ts';
+import { knownArrangement } from '../../shared-core/ordering/known-cuts.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
 import { UNITS_PER_INCH } from '../../shared-core/units/index.ts';
 import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
 vi.mock('../../shared-core/cutting/index.ts', async (original) => {
   const real = await original<typeof cutting>();
-  return { ...real, planCuts: vi.fn(real.planCuts) };
+  return { ...real, planCuts: vi.fn(real.planCuts), arrangeCuts: vi.fn(real.arrangeCuts) };
 });
 const asked = vi.mocked(cutting.planCuts);
 
@@ -20,6 +21,31 @@ const stopped: Watch = { isStopped: () => true };
 const efforts = () => asked.mock.calls.map(([, effort]) => effort);
 beforeEach(() => {
   asked.mockClear();
+});
+
+describe('rolls arranged along the walls', () => {
+  const arranging = vi.mocked(cutting.arrangeCuts);
+
+  test('are arranged once for the same plan and stretches', () => {
+    arranging.mockClear();
+    const one = problem();
+    const plan = knownCuts(one, 'usual');
+    const rolls = knownArrangement(one, plan, [Array<number>(7).fill(0)]);
+    expect(knownArrangement(structuredClone(one), knownCuts(structuredClone(one), 'usual'), [Array<number>(7).fill(0)])).toBe(rolls);
+    expect(arranging).toHaveBeenCalledTimes(1);
+    expect(knownArrangement(one, plan, [[0, 0, 0], [0, 0, 0, 0]]).rolls.flatMap(({ cuts }) => cuts)).toHaveLength(7);
+    expect(arranging).toHaveBeenCalledTimes(2);
+  });
+
+  test('are not remembered where the watch was stopped', () => {
+    arranging.mockClear();
+    const one = problem(40);
+    const plan = knownCuts(one, 'usual');
+    const stretches = [Array<number>(40).fill(0)];
+    expect(knownArrangement(one, plan, stretches, stopped).rolls).toHaveLength(plan.rollCount);
+    expect(knownArrangement(one, plan, stretches, never).rolls).toHaveLength(plan.rollCount);
+    expect(arranging).toHaveBeenCalledTimes(2);
+  });
 });
 
 describe('without a watch', () => {
