@@ -10,9 +10,8 @@ import type { Work } from './work.ts';
  * Rule: the most from a place on is the most of letting it pass and of cutting there any kind in phase that still fits,
  * with the most from the place after it. Worked from the end of the roll back to its start that gives the dearest roll
  * of a lane; worked forward too, the dearest through every kind. That may take a kind more often than it is wanted.
- * Such rolls are trimmed; where that leaves none that counts for enough, the kinds in excess are counted along the way,
- * and at last rolls are tried cut by cut, leaving out what could not come to more than is known even if the rest of the
- * roll were cut as if everything were wanted.
+ * Such rolls are trimmed; where that leaves none that counts for enough, and there is patience for it, the kinds in
+ * excess are counted along the way, one after the other as they turn up (see `dearestCounted`).
  *
  * Example: a roll of 1000, repeat 100, at a repeat; kinds of 450 worth 5 and of 300 worth 3, both at phase 0: the
  * dearest are 450 + 450 (10, ends at 950) and, with a piece of 300, 300 + 300 + 300 (9); 450 + 300 come to 8 only.

@@ -1,3 +1,4 @@
+import type { FindDearest } from './dearest.ts';
 import { dive, type Draw } from './dive.ts';
 import { fillDearest } from './fill-dearest.ts';
 import { findDearest } from './find-dearest.ts';
@@ -32,17 +33,17 @@ export interface Found {
   readonly ruledOut: number | null;
 }
 
-/** Where that is so, rolls are filled with longer pieces favoured so much. */
-const FAVOURS: readonly number[] = [0.1, 0.3, 0];
-/** Of very many kinds the bound is not the best that rolls in parts give. */
-const STEPS_OF_A_BOUND = 1_500_000_000;
+/** Then rolls are filled one after the other, with longer pieces favoured so much. */
+const FAVOURS: readonly number[] = [0.03, 0.06, 0.2];
+/** Where rolls in parts take more than this, there are too many kinds to make whole rolls of them. */
+const STEPS_OF_A_BOUND = 1_000_000_000;
 
 /**
  * The fewest rolls that give the pieces of a tape, and what proves it.
  *
  * Rule: first-fit-decreasing gives a plan, rolls in parts a bound and prices. Stage by stage whole rolls are sought along
  * them, heeding the demand raises the bound, and every way is tried for a while, until plan and bound meet or the work is
- * over. Of `stages` the first so many are gone through.
+ * over. Of `stages` the first so many are gone through. Of very many kinds rolls are filled one after the other instead.
  *
  * Example: rolls of 10, free match, 2 pieces of 6 and 3 of 5: 4 rolls, and 3 are ruled out.
  */
@@ -51,7 +52,7 @@ export function fewestRolls(tape: Tape, work: Work, stages = STAGES.length): Fou
   let packings = fitFirst(tape);
   let pricing = priceByCount(tape);
   let ruledOut: number | null = null;
-  let isSolved = false;
+  let isTooLarge = false;
   let isBoundSharp = false;
   const pool = poolOf(packings.map(({ roll }) => roll));
   const wanted = tape.kinds.map(({ count }) => count);
@@ -61,16 +62,17 @@ export function fewestRolls(tape: Tape, work: Work, stages = STAGES.length): Fou
   const least = (): number => leastOf({ pricing, ruledOut });
   const isDone = (): boolean => rollsOf(packings) === least() || work.isOver();
   const bound = (isWithinDemand: boolean, patience: number): void => {
-    const relaxed = relax(tape, find, pool, partOf(work, STEPS_OF_A_BOUND), { wanted, isWithinDemand, patience, bound: rollsOf(packings), rolls: 0 });
+    const part = partOf(work, STEPS_OF_A_BOUND);
+    const relaxed = relax(tape, find, pool, part, { wanted, isWithinDemand, patience, bound: rollsOf(packings), rolls: 0 });
     pricing = better(pricing, relaxed.pricing)!;
-    isSolved = relaxed.isOptimal;
-    isBoundSharp ||= isWithinDemand && isSolved;
+    isTooLarge ||= part.isOver();
+    isBoundSharp ||= isWithinDemand && relaxed.isOptimal;
   };
 
   if (!isDone()) bound(false, 0);
-  for (const favour of isSolved ? [] : FAVOURS) if (!isDone()) take(fillDearest(tape, find, work, favour));
+  for (const favour of isTooLarge ? FAVOURS : []) if (!isDone()) take(fillDearest(tape, find, work, favour));
   const draw = drawing();
-  for (const { patience, dives, steps } of STAGES.slice(0, stages)) {
+  for (const { patience, dives, steps } of isTooLarge ? [] : STAGES.slice(0, stages)) {
     if (patience > 0 && !isDone() && !isBoundSharp) bound(true, patience);
     for (let attempt = 0; attempt < dives && !isDone(); attempt += 1) {
       const isFirst = attempt === 0;
@@ -84,7 +86,12 @@ export function fewestRolls(tape: Tape, work: Work, stages = STAGES.length): Fou
       else take(tried);
     }
   }
-  return { packings, pricing, ruledOut };
+  return { packings, pricing: withoutNeedlessClaim(find, pricing), ruledOut };
+}
+
+/** The demand is claimed to matter only where a roll heedless of it counts for more. */
+function withoutNeedlessClaim(find: FindDearest, pricing: Pricing): Pricing {
+  return pricing.isWithinDemand && find.mostOverAll(pricing.duals) === pricing.most ? { ...pricing, isWithinDemand: false } : pricing;
 }
 
 /** No plan takes fewer rolls than this. */
