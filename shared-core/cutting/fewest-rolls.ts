@@ -4,6 +4,7 @@ import { fillDearest } from './fill-dearest.ts';
 import { findDearest } from './find-dearest.ts';
 import { fitFirst } from './first-fit.ts';
 import { better, priceByCount, type Pricing } from './pricing.ts';
+import { planInGroups } from './plan-in-groups.ts';
 import { poolOf, relax } from './relax.ts';
 import type { Packing, Tape } from './tape.ts';
 import { tryAll } from './try-all.ts';
@@ -33,21 +34,33 @@ export interface Found {
   readonly ruledOut: number | null;
 }
 
-/** Then rolls are filled one after the other, with longer pieces favoured so much. */
-const FAVOURS: readonly number[] = [0.03, 0.06, 0.2];
-/** Where rolls in parts take more than this, there are too many kinds to make whole rolls of them. */
-const STEPS_OF_A_BOUND = 1_000_000_000;
+/** Of very many kinds rolls are filled one after the other, with longer pieces favoured so much. */
+const FAVOUR = 0.03;
+/** How much is to be done. */
+export interface Extent {
+  /** Of the stages the first so many. */
+  readonly stages: number;
+  /** Where rolls in parts take more steps than this, there are too many kinds to make whole rolls of them. */
+  readonly stepsInParts: number;
+}
+
+/** Whole rolls are hardly made of rolls in parts where there are more kinds than this. */
+const MOST_KINDS_AT_ONCE = 200;
+const SMALL_EXTENT: Extent = { stages: 2, stepsInParts: 200_000_000 };
+const STEPS_OF_A_GROUP = 300_000_000;
+export const ALL_STAGES = STAGES.length;
 
 /**
  * The fewest rolls that give the pieces of a tape, and what proves it.
  *
  * Rule: first-fit-decreasing gives a plan, rolls in parts a bound and prices. Stage by stage whole rolls are sought along
  * them, heeding the demand raises the bound, and every way is tried for a while, until plan and bound meet or the work is
- * over. Of `stages` the first so many are gone through. Of very many kinds rolls are filled one after the other instead.
+ * over. Of very many kinds rolls are filled one after
+ * the other instead, and cut anew some at a time.
  *
  * Example: rolls of 10, free match, 2 pieces of 6 and 3 of 5: 4 rolls, and 3 are ruled out.
  */
-export function fewestRolls(tape: Tape, work: Work, stages = STAGES.length): Found {
+export function fewestRolls(tape: Tape, work: Work, { stages, stepsInParts }: Extent): Found {
   const find = findDearest(tape, work);
   let packings = fitFirst(tape);
   let pricing = priceByCount(tape);
@@ -62,7 +75,7 @@ export function fewestRolls(tape: Tape, work: Work, stages = STAGES.length): Fou
   const least = (): number => leastOf({ pricing, ruledOut });
   const isDone = (): boolean => rollsOf(packings) === least() || work.isOver();
   const bound = (isWithinDemand: boolean, patience: number): void => {
-    const part = partOf(work, STEPS_OF_A_BOUND);
+    const part = partOf(work, stepsInParts);
     const relaxed = relax(tape, find, pool, part, { wanted, isWithinDemand, patience, bound: rollsOf(packings), rolls: 0 });
     pricing = better(pricing, relaxed.pricing)!;
     isTooLarge ||= part.isOver();
@@ -70,8 +83,11 @@ export function fewestRolls(tape: Tape, work: Work, stages = STAGES.length): Fou
   };
 
   if (!isDone()) bound(false, 0);
-  for (const favour of isTooLarge ? FAVOURS : []) if (!isDone()) take(fillDearest(tape, find, work, favour));
   const draw = drawing();
+  if (isTooLarge || tape.kinds.length > MOST_KINDS_AT_ONCE) {
+    take(fillDearest(tape, find, work, FAVOUR));
+    if (!isDone()) take(planInGroups(tape, packings, work, draw, (group) => fewestRolls(group, partOf(work, STEPS_OF_A_GROUP), SMALL_EXTENT).packings));
+  }
   for (const { patience, dives, steps } of isTooLarge ? [] : STAGES.slice(0, stages)) {
     if (patience > 0 && !isDone() && !isBoundSharp) bound(true, patience);
     for (let attempt = 0; attempt < dives && !isDone(); attempt += 1) {

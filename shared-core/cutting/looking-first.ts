@@ -5,7 +5,7 @@ import { layTape, type Tape } from './tape.ts';
 import { budgetOf } from './work.ts';
 
 const STEPS = 200_000_000;
-const STAGES = 2;
+const EXTENT = { stages: 2, stepsInParts: STEPS };
 
 /**
  * The rolls that may be needed even by who looks at where a roll's pattern starts before cutting it.
@@ -28,7 +28,7 @@ export function leastWhenLooking(problem: CuttingProblem, stop?: () => boolean):
   const { repeat, rollLength } = problem;
   const tape = layTape(problem);
   const work = budgetOf(STEPS, stop);
-  const boundOf = (lanes: Tape['lanes']): number => leastOf(fewestRolls(repeat > 0 ? mergeKinds({ ...tape, lanes }) : { ...tape, lanes }, work, STAGES));
+  const boundOf = (lanes: Tape['lanes']): number => leastOf(fewestRolls(repeat > 0 ? mergeKinds({ ...tape, lanes }) : { ...tape, lanes }, work, EXTENT));
   if (repeat === 0 || problem.rollStart === 'at-repeat') return boundOf(tape.lanes);
   const phases = tape.lanes.map(({ origin }) => origin);
   return phases.reduce((most, phase, index) => {

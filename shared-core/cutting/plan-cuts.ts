@@ -1,4 +1,4 @@
-import { fewestRolls, leastOf, rollsOf } from './fewest-rolls.ts';
+import { ALL_STAGES, type Extent, fewestRolls, leastOf, rollsOf } from './fewest-rolls.ts';
 import { mergeKinds } from './nodes.ts';
 import { placeCuts } from './place-cuts.ts';
 import { assertCuttingProblem, type Certificate, type CuttingPlan, type CuttingProblem, type Effort } from './problem.ts';
@@ -6,7 +6,11 @@ import type { Pricing } from './pricing.ts';
 import { layTape, type Tape } from './tape.ts';
 import { budgetOf } from './work.ts';
 
-const STEPS: Readonly<Record<Effort, number>> = { instant: 1_500_000, usual: 4_000_000_000, patient: 40_000_000_000 };
+const EXTENTS: Readonly<Record<Effort, Extent & { readonly steps: number }>> = {
+  instant: { steps: 1_500_000, stages: 1, stepsInParts: 1_500_000 },
+  usual: { steps: 4_000_000_000, stages: ALL_STAGES, stepsInParts: 1_000_000_000 },
+  patient: { steps: 60_000_000_000, stages: ALL_STAGES, stepsInParts: 40_000_000_000 },
+};
 
 /**
  * Plans how the pieces are cut from as few rolls as can be found, with a bound below which no plan can go.
@@ -18,7 +22,7 @@ const STEPS: Readonly<Record<Effort, number>> = { instant: 1_500_000, usual: 4_0
  * numbers that are not whole or out of range is a bug of the caller and throws.
  *
  * 'instant' tries once for whole rolls and is done within some milliseconds; 'usual' goes on until the fewest are proved
- * or some two to four seconds of work are done, 'patient' until ten times that.
+ * or some two to four seconds of work are done, 'patient' fifteen times that.
  *
  * Rule: a piece starts only where the tape's pattern has its phase; rolls that start anywhere keep one whole repeat in
  * reserve, so the plan fits whatever their start (own derivation, see `layTape`). Rolls in parts give prices and with
@@ -32,7 +36,7 @@ export function planCuts(problem: CuttingProblem, effort: Effort = 'usual', stop
   assertCuttingProblem(problem);
   const laid = layTape(problem);
   const tape = problem.repeat > 0 ? mergeKinds(laid) : laid;
-  const found = fewestRolls(tape, budgetOf(STEPS[effort], stop), effort === 'instant' ? 1 : undefined);
+  const found = fewestRolls(tape, budgetOf(EXTENTS[effort].steps, stop), EXTENTS[effort]);
   const rollCount = rollsOf(found.packings);
   const lowerBound = leastOf(found);
   return {

@@ -13,7 +13,7 @@ import { sayUnits } from './say-units.ts';
 export function explainOtherCounts(house: House, line: OrderLine, { leastWhenLooking, ifAtRepeat, atLowerTolerance }: OtherCounts): readonly WorkingLine[] {
   const say = (count: number) => sayUnits(house, line.covering, count);
   const lines: WorkingLine[] = [];
-  if (leastWhenLooking !== null) {
+  if (leastWhenLooking !== null && line.isProvenMinimum) {
     const saved = line.rollsNeeded - leastWhenLooking;
     lines.push({
       text: saved > 0 ? `Looking at where each roll begins before it is cut might save up to ${saved}; on fewer than ${say(leastWhenLooking)} nobody can rely.` : 'Looking at where each roll begins before it is cut makes no fewer rolls sure.',

@@ -3,12 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { cutRolls } from '../../shared-core/cutting/cut-rolls.ts';
 import { dive } from '../../shared-core/cutting/dive.ts';
 import { fillDearest } from '../../shared-core/cutting/fill-dearest.ts';
+import { ALL_STAGES, fewestRolls as fewestOf } from '../../shared-core/cutting/fewest-rolls.ts';
 import { findDearest } from '../../shared-core/cutting/find-dearest.ts';
 import type { CuttingProblem } from '../../shared-core/cutting/index.ts';
+import { planInGroups } from '../../shared-core/cutting/plan-in-groups.ts';
 import { placeCuts } from '../../shared-core/cutting/place-cuts.ts';
 import { priceByCount, priced } from '../../shared-core/cutting/pricing.ts';
 import { poolOf, relax, type Relaxed } from '../../shared-core/cutting/relax.ts';
-import { layTape } from '../../shared-core/cutting/tape.ts';
+import { layTape, type Tape } from '../../shared-core/cutting/tape.ts';
 import { tryAll } from '../../shared-core/cutting/try-all.ts';
 import { budgetOf } from '../../shared-core/cutting/work.ts';
 import { fewestRolls } from './fewest-rolls.ts';
@@ -131,6 +133,34 @@ describe('rolls filled one after the other', () => {
         expect(tape.kinds.map(({ rank }) => packings.reduce((sum, { times, roll }) => sum + times * roll.order.filter((other) => other === rank).length, 0))).toEqual(tape.kinds.map(({ count }) => count));
       }),
       { numRuns: 300 },
+    );
+  });
+});
+
+describe('rolls cut anew some at a time', () => {
+  const drawing = (): ((below: number) => number) => {
+    let state = 1;
+    return (below) => (state = (state * 48_271) % 2_147_483_647) % below;
+  };
+  const anew = (group: Tape) => fewestOf(group, budgetOf(Infinity), { stages: ALL_STAGES, stepsInParts: Infinity }).packings;
+
+  it('6, 6, 4 and 4 on a roll of 10 each become two rolls', () => {
+    const tape = layTape(freeMatch(10, [[6, 2], [4, 2]]));
+    const packings = [0, 0, 1, 1].map((rank) => ({ times: 1, roll: { lane: 0, order: [rank] } }));
+    expect(planInGroups(tape, packings, budgetOf(1_000_000), drawing(), anew).map(({ roll }) => roll.order)).toEqual([[0, 1], [0, 1]]);
+    expect(planInGroups(tape, packings, budgetOf(0), drawing(), anew)).toHaveLength(4);
+  });
+
+  it('give every piece once, from as few rolls as all of them together where that is one group', () => {
+    fc.assert(
+      fc.property(small, (problem) => {
+        const tape = layTape(problem);
+        const apart = tape.kinds.flatMap(({ rank, count, phase }) => Array.from({ length: count }, () => ({ times: 1, roll: { lane: Math.max(0, tape.lanes.findIndex(({ origin }) => origin === phase)), order: [rank] } })));
+        const rolls = planInGroups(tape, apart, budgetOf(Infinity), drawing(), anew);
+        expect(rolls.length).toBe(fewestRolls(problem));
+        expect(placeCuts(problem, tape, rolls).flatMap(({ times, cuts }) => Array(times).fill(cuts).flat())).toHaveLength(apart.length);
+      }),
+      { numRuns: 200 },
     );
   });
 });

@@ -12,6 +12,7 @@ describe('what other rolls would take', () => {
   test('is said of who looks at each roll first', () => {
     expect(texts({ leastWhenLooking: 4 })).toEqual(['Looking at where each roll begins before it is cut might save up to 2; on fewer than 4 rolls nobody can rely.']);
     expect(texts({ leastWhenLooking: 6 })).toEqual(['Looking at where each roll begins before it is cut makes no fewer rolls sure.']);
+    expect(explainOtherCounts(house, { ...line, isProvenMinimum: false }, { ...NONE, leastWhenLooking: 4 })).toEqual([]);
   });
 
   test('is said of rolls that begin at a repeat', () => {
