@@ -1,11 +1,11 @@
-import { type Dearest, FINEST_PRICE, type FindDearest } from './dearest.ts';
+import { type Dearest, FINEST_SCALE, type FindDearest } from './dearest.ts';
 import { ceilDivide, floorDivide, type Roll, type Tape } from './tape.ts';
 import type { Work } from './work.ts';
 
 /** Where no more places than this do, every place is told apart. */
 const MOST_PLACES = 12_000;
-/** Where places are not told apart, prices finer than this would only ask for choices that differ by nothing. */
-const COARSE_PRICE = 2 ** 11;
+/** Where places are not told apart, fine prices ask for many choices that differ by next to nothing. */
+const COARSE_SCALES: readonly number[] = [2 ** 11, 2 ** 16, 2 ** 22];
 /** Choices tried for one answer before it is given up. */
 const MOST_CHOICES = 50_000;
 
@@ -78,12 +78,12 @@ export function dearestFree(tape: Tape, work: Work): FindDearest {
       }
     };
     take(first, capacity, 0);
-    work.spend(20 * choices);
+    work.spend(60 * choices);
     return { worth, order: best, isExact: choices <= MOST_CHOICES };
   };
 
   return {
-    finestPrice: measure === finest ? FINEST_PRICE : COARSE_PRICE,
+    scales: measure === finest ? [FINEST_SCALE] : COARSE_SCALES,
     rest(duals) {
       const anyNumber = new Float64Array(kinds.length).fill(Infinity);
       fill(ranksOf(duals, anyNumber), duals, anyNumber);

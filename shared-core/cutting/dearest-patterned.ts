@@ -1,4 +1,4 @@
-import { type Dearest, FINEST_PRICE, type FindDearest, type Question } from './dearest.ts';
+import { type Dearest, FINEST_SCALE, type FindDearest, type Question } from './dearest.ts';
 import { dearestCounted } from './dearest-counted.ts';
 import { type LaneNodes, type Nodes, placeNodes } from './nodes.ts';
 import { type Roll, type Tape, within } from './tape.ts';
@@ -23,7 +23,7 @@ export function dearestPatterned(tape: Tape, work: Work): FindDearest {
 
   const anyNumber = new Int32Array(tape.kinds.length).fill(1);
   return {
-    finestPrice: FINEST_PRICE,
+    scales: [FINEST_SCALE],
     mostOverAll(duals) {
       const active = activeRanks(nodes, duals, anyNumber);
       return lanes.reduce((most, lane) => Math.max(most, lane.workBack(duals, active)), 0);

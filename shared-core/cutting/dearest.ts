@@ -1,6 +1,6 @@
 import type { Roll } from './tape.ts';
 
-export const FINEST_PRICE = 2 ** 32;
+export const FINEST_SCALE = 2 ** 32;
 
 /** What is asked: by rank, what a piece counts for, a whole number, and how many are wanted. */
 export interface Question {
@@ -25,8 +25,8 @@ export interface Dearest {
 
 /** The rolls of a tape whose pieces count for most. */
 export interface FindDearest {
-  /** What one roll may count for, at most, for answers to be quick. */
-  readonly finestPrice: number;
+  /** What one roll counts for, about: ever finer, the first quick to answer and the next to be asked where that was not enough. */
+  readonly scales: readonly number[];
   readonly within: (question: Question) => Dearest;
   /** The most that any roll counts for, however many pieces of a kind it holds; null where that took too long to find. */
   readonly mostOverAll: (duals: ArrayLike<number>) => number | null;

@@ -25,7 +25,7 @@ export function boundOf(pricing: Pricing | null): number {
 }
 
 /** As fine as may be while the prices of all pieces together stay exact. */
-export function exactPrice(finest: number, counts: ArrayLike<number>): number {
+export function exactScale(finest: number, counts: ArrayLike<number>): number {
   let pieces = 0;
   for (let rank = 0; rank < counts.length; rank += 1) pieces += counts[rank]!;
   let scale = finest;

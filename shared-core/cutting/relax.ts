@@ -1,6 +1,6 @@
 import { coverProgram } from './cover-program.ts';
 import type { FindDearest } from './dearest.ts';
-import { better, boundOf, exactPrice, type Pricing, priced } from './pricing.ts';
+import { better, boundOf, exactScale, type Pricing, priced } from './pricing.ts';
 import { ceilDivide, floorDivide, gapBefore, type Roll, type Tape, within } from './tape.ts';
 import type { Work } from './work.ts';
 
@@ -89,33 +89,39 @@ export function relax(tape: Tape, find: FindDearest, pool: Pool, work: Work, aim
   };
   pool.rolls.forEach(offer);
 
-  const scale = exactPrice(find.finestPrice, wanted);
   const duals = new Float64Array(wanted.length);
   const worthOf = ({ order }: Roll): number => order.reduce((sum, rank) => sum + duals[rank]!, 0);
   let best: Pricing | null = null;
+  /** The linear program's optimum is bounded as well as whole rolls can tell. */
+  const isTight = (): boolean => boundOf(best) >= Math.min(aim.bound, Math.ceil(program.rolls() - ROUNDING));
   const note = (most: number | null, isOfThoseWithinDemand: boolean): void => {
     if (most !== null) best = better(best, priced([...duals], wanted, most, isOfThoseWithinDemand));
   };
   let isOptimal = false;
-  for (let isBetterLookedFor = true; isBetterLookedFor; ) {
-    const isSolved = program.minimise();
-    ranks.forEach((rank, row) => (duals[rank] = Math.max(0, Math.floor(program.prices[row]! * scale))));
-    const isEnough = program.rolls() <= aim.rolls || !isSolved || work.isOver();
-    isBetterLookedFor = false;
-    if (!isEnough) {
-      const surely = program.used().reduce((most, { column }) => Math.max(most, worthOf(rolls[column]!)), 0);
-      const enough = Math.max(FEWEST_A_ROUND, ceilDivide(ranks.length, 2));
-      const dearest = find.within({ duals, wanted: held, above: Math.ceil(scale * (1 + ROUNDING)), surely, enough, patience });
-      for (const roll of dearest.rolls) {
-        if (!offer(roll)) continue;
-        pool.add(roll);
-        isBetterLookedFor = true;
-      }
-      note(dearest.most, isWithinDemand);
-      if (dearest.most === null && !isBetterLookedFor) note(find.mostOverAll(duals), false);
-      isOptimal = !isBetterLookedFor && dearest.most !== null;
-      isBetterLookedFor &&= boundOf(best) < aim.bound;
+  const addBetter = (scale: number): boolean => {
+    const surely = program.used().reduce((most, { column }) => Math.max(most, worthOf(rolls[column]!)), 0);
+    const enough = Math.max(FEWEST_A_ROUND, ceilDivide(ranks.length, 2));
+    const dearest = find.within({ duals, wanted: held, above: Math.ceil(scale * (1 + ROUNDING)), surely, enough, patience });
+    let isAdded = false;
+    for (const roll of dearest.rolls) {
+      if (!offer(roll)) continue;
+      pool.add(roll);
+      isAdded = true;
     }
+    note(dearest.most, isWithinDemand);
+    if (dearest.most === null && !isAdded) note(find.mostOverAll(duals), false);
+    isOptimal = !isAdded && dearest.most !== null;
+    return isAdded && boundOf(best) < aim.bound;
+  };
+  for (const finest of find.scales) {
+    const scale = exactScale(finest, wanted);
+    for (let isBetterLookedFor = true; isBetterLookedFor; ) {
+      const isSolved = program.minimise();
+      ranks.forEach((rank, row) => (duals[rank] = Math.max(0, Math.floor(program.prices[row]! * scale))));
+      const isEnough = program.rolls() <= aim.rolls || !isSolved || work.isOver();
+      isBetterLookedFor = !isEnough && addBetter(scale);
+    }
+    if (!isOptimal || isTight()) break;
   }
   if (best === null) note(find.mostOverAll(duals), false);
   return { rolls: program.rolls(), isOptimal, used: program.used().map(({ column, times }) => ({ roll: rolls[column]!, times })), pricing: best };

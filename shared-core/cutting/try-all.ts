@@ -6,6 +6,8 @@ import type { Work } from './work.ts';
 /** What came of trying every way there is: a plan, the certainty that there is none, or null where that takes too long. */
 export type Tried = readonly Packing[] | 'there is none' | null;
 
+/** Ways to cut more rolls than this are never all tried. */
+const MOST_ROLLS = 300;
 /** Looking up what was cut already is about so much work. */
 const STEPS_OF_A_CUT = 100;
 
@@ -27,6 +29,7 @@ interface Candidate extends Roll {
  * of 5 the slack is 3, but a roll of 6 takes nothing else and leaves 4: there is none.
  */
 export function tryAll(tape: Tape, find: FindDearest, pricing: Pricing, rolls: number, work: Work): Tried {
+  if (rolls > MOST_ROLLS) return null;
   const { duals, most, total } = pricing;
   const rest = find.rest(duals);
   const wanted = Int32Array.from(tape.kinds, ({ count }) => count);

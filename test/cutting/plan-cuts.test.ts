@@ -239,6 +239,20 @@ describe('any problem', () => {
   });
 });
 
+describe('very many pieces', () => {
+  it('of lengths without a common measure are proved too', () => {
+    const problem = freeMatch(3_216_001, [[831_997, 4_000], [768_043, 3_000], [611_953, 5_000], [402_601, 900], [96_769, 2_500]]);
+    const plan = planCuts(problem);
+    expect(plan.isProven).toBe(true);
+    expect(checkCuts(problem, plan)).toEqual([]);
+  });
+
+  it('do not run out of stack where plan and bound do not meet', () => {
+    const problem = freeMatch(160_000, [[149_440, 12], [96_960, 1_000_000], [82_720, 400], [61_920, 1_000_000], [54_719, 1], [39_840, 2], [35_679, 457], [33_120, 302], [31_680, 9], [19_040, 131], [2_880, 24]]);
+    expect(checkCuts(problem, planCuts(problem))).toEqual([]);
+  });
+});
+
 describe('very many kinds', () => {
   it('are cut within the budget, though not proved, from fewer rolls than first-fit-decreasing takes', () => {
     const pieces = Array.from({ length: 320 }, (_, index) => ({ length: 110_000 + ((index * 7_919) % 900) * 1_000, phase: (index * 5_119) % 166_400, count: 1 }));
