@@ -190,6 +190,36 @@ describe('any problem', () => {
     );
   });
 
+  it('changed in one number is refused by the checker', () => {
+    fc.assert(
+      fc.property(problems, fc.nat(), fc.constantFrom(1, -1), (problem, place, by) => {
+        const plan = planCuts(problem);
+        fc.pre(plan.rollCount > 0);
+        const { certificate } = plan;
+        const type = place % problem.pieces.length;
+        const roll = place % plan.rolls.length;
+        const { cuts, times } = plan.rolls[roll]!;
+        const withRoll = (change: Partial<(typeof plan.rolls)[number]>) => ({ ...plan, rolls: plan.rolls.map((one, index) => (index === roll ? { ...one, ...change } : one)) });
+        const changed = [
+          { ...plan, rollCount: plan.rollCount + by },
+          { ...plan, lowerBound: plan.lowerBound + by },
+          { ...plan, isProven: !plan.isProven },
+          { ...plan, impossible: plan.impossible.includes(type) ? plan.impossible.filter((other) => other !== type) : [...plan.impossible, type] },
+          { ...plan, certificate: { ...certificate, total: certificate.total + by } },
+          { ...plan, certificate: { ...certificate, mostPerRoll: certificate.mostPerRoll + by } },
+          { ...plan, certificate: { ...certificate, duals: certificate.duals.map((dual, index) => dual + (index === type ? by : 0)) } },
+          withRoll({ times: times + by }),
+          withRoll({ cuts: cuts.slice(1) }),
+          withRoll({ cuts: cuts.map(({ piece, from }, index) => ({ piece: index === 0 ? (piece + 1) % (problem.pieces.length + 1) : piece, from })) }),
+          ...(problem.repeat > 1 ? [withRoll({ cuts: cuts.map(({ piece, from }, index) => ({ piece, from: from + (index === cuts.length - 1 ? by : 0) })) })] : []),
+        ];
+        expect(checkCuts(problem, plan)).toEqual([]);
+        expect(changed.flatMap((wrong, index) => (checkCuts(problem, wrong).length > 0 ? [] : [index]))).toEqual([]);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
   it('takes no more rolls with more effort', () => {
     fc.assert(
       fc.property(problems, (problem) => {
