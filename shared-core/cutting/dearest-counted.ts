@@ -75,7 +75,8 @@ export function dearestCounted(
     return true;
   };
 
-  for (let node = 0; node < count; node += 1) {
+  let isGivenUp = false;
+  for (let node = 0; node < count && !isGivenUp; node += 1) {
     const ranks = active[(first + node) % phases]!;
     for (const beginning of at[node]!) {
       const sum = worth[beginning]!;
@@ -106,12 +107,10 @@ export function dearestCounted(
       for (let each = 0; each < width; each += 1) held[beginning * width + each] = holding[each]!;
     }
     at[node] = [];
-    if (worth.length > patience || comparisons > MOST_COMPARISONS * patience || work.isOver()) {
-      work.spend(2 * comparisons * (width + 2) + 30 * worth.length);
-      return null;
-    }
+    isGivenUp = worth.length > patience || comparisons > MOST_COMPARISONS * patience || work.isOver();
   }
   work.spend(2 * comparisons * (width + 2) + 30 * worth.length);
+  if (isGivenUp) return null;
   const order: number[] = [];
   for (let index = best; index > 0; index = before[index]!) order.push(cut[index]!);
   return order.reverse();
