@@ -49,9 +49,9 @@ function explainNeeded(house: House, line: OrderLine, covering: RollGoods): read
   if (isInSequence(covering)) {
     return [...lines, { text: `Cut in hanging order, roll after roll: ${line.rollsNeeded} ${rolls(line.rollsNeeded)}. No other order is allowed, and in this one no fewer do.`, rule: 'strips in the sequence of the roll, as the covering asks' }];
   }
-  if (problem && type && line.problems.length === 1 && problem.pieces.length === 1) {
-    // A roll that begins at its repeat loses what lies above the first piece's place in the pattern.
-    const lost = problem.rollStart === 'at-repeat' ? type.phase : 0;
+  // A roll that begins at its repeat loses what lies above the first piece's place in the pattern.
+  const lost = problem?.rollStart === 'at-repeat' ? (type?.phase ?? 0) : 0;
+  if (problem && type && line.problems.length === 1 && problem.pieces.length === 1 && lost < problem.rollLength) {
     const explained = explainCount({ rollLength: problem.rollLength - lost, repeat: problem.repeat, length: type.length, count: type.count });
     const perRoll = problem.rollStart === 'anywhere' ? explained.safe.perRoll : explained.best.perRoll;
     lines.push({ text: `A piece every ${show(lengthOf(explained.spacing))} keeps the match: ${perRoll} to a roll.` });
