@@ -1,3 +1,4 @@
+import { memoryOf } from '../base/index.ts';
 import { arrangeCuts, type ArrangedRolls, type CuttingPlan, type CuttingProblem, type Effort, planCuts } from '../cutting/index.ts';
 
 /** Somebody who watches a plan being made, and may have seen enough. */
@@ -8,10 +9,8 @@ export interface Watch {
   progress?(done: number, of: number): void;
 }
 
-const MOST_KNOWN = 4_000;
 const EFFORTS: readonly Effort[] = ['instant', 'usual', 'patient'];
-/** The answer last asked for stands last. */
-const known = new Map<string, CuttingPlan>();
+const known = memoryOf<CuttingPlan>(4_000);
 
 /**
  * A cutting plan, worked out once for the same problem and effort, so that an edit cuts only what it touches.
@@ -26,14 +25,14 @@ const known = new Map<string, CuttingPlan>();
 export function knownCuts(problem: CuttingProblem, effort: Effort, watch?: Watch): CuttingPlan {
   const facts = JSON.stringify(problem);
   const atLeast = watch ? EFFORTS.slice(EFFORTS.indexOf(effort)).toReversed() : [effort];
-  const before = atLeast.flatMap((tried) => recall(`${tried} ${facts}`) ?? [])[0];
+  const before = atLeast.flatMap((tried) => known.recall(`${tried} ${facts}`) ?? [])[0];
   if (before) return before;
-  if (!watch || effort === 'instant') return remember(`${effort} ${facts}`, planCuts(problem, effort));
+  if (!watch || effort === 'instant') return known.remember(`${effort} ${facts}`, planCuts(problem, effort));
   if (watch.isStopped()) return lesserKnown(facts, effort) ?? knownCuts(problem, 'instant');
 
   let isCutShort = false;
   const found = planCuts(problem, effort, () => (isCutShort ||= watch.isStopped()));
-  if (!isCutShort) return remember(`${effort} ${facts}`, found);
+  if (!isCutShort) return known.remember(`${effort} ${facts}`, found);
   const lesser = lesserKnown(facts, effort);
   return lesser && isBetter(lesser, found) ? lesser : found;
 }
@@ -42,27 +41,11 @@ export function knownCuts(problem: CuttingProblem, effort: Effort, watch?: Watch
 function lesserKnown(facts: string, effort: Effort): CuttingPlan | undefined {
   return EFFORTS.slice(0, EFFORTS.indexOf(effort))
     .toReversed()
-    .flatMap((tried) => recall(`${tried} ${facts}`) ?? [])[0];
+    .flatMap((tried) => known.recall(`${tried} ${facts}`) ?? [])[0];
 }
 
 function isBetter(one: CuttingPlan, other: CuttingPlan): boolean {
   return one.rollCount !== other.rollCount ? one.rollCount < other.rollCount : one.lowerBound > other.lowerBound;
-}
-
-function recall(key: string): CuttingPlan | undefined {
-  const plan = known.get(key);
-  if (plan) remember(key, plan);
-  return plan;
-}
-
-function remember(key: string, plan: CuttingPlan): CuttingPlan {
-  known.delete(key);
-  known.set(key, plan);
-  for (const [oldest] of known) {
-    if (known.size <= MOST_KNOWN) break;
-    known.delete(oldest);
-  }
-  return plan;
 }
 
 /** The last answer for a plan, and the stretches that it is for. */

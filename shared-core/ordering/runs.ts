@@ -1,3 +1,4 @@
+import { memoryOf } from '../base/index.ts';
 import type { House } from '../house/index.ts';
 import type { Watch } from './known-cuts.ts';
 
@@ -49,6 +50,9 @@ interface Score {
   readonly leftOver: number;
 }
 
+/** The assignments that were searched to their end. */
+const searched = memoryOf<readonly RunAssignment[]>(400);
+
 /**
  * Assigns rooms to runs: as many rooms as possible, then the fewest rolls bought, then the least left over.
  *
@@ -71,7 +75,7 @@ export function assignRuns(rooms: readonly string[], runs: readonly RunStock[], 
     return rolls;
   };
   const stoodBefore = (): readonly RunAssignment[] | undefined => {
-    const before = watch?.isStopped() ? found.get(asked) : undefined;
+    const before = watch?.isStopped() ? searched.recall(asked) : undefined;
     const hasEnough = (assignment: RunAssignment) => runs.every(({ run, inHand, offered }) => run !== assignment.run || count(assignment.rooms.map((room) => rooms.indexOf(room))) <= inHand + offered);
     return before?.every(hasEnough) ? before : undefined;
   };
@@ -111,21 +115,8 @@ export function assignRuns(rooms: readonly string[], runs: readonly RunStock[], 
   const inRun = (wanted: number | null) => rooms.filter((_, index) => chosen[index] === wanted);
   const assignments = [...runs.map(({ run }, index) => ({ run, rooms: inRun(index) })), { run: null, rooms: inRun(null) }].filter((assignment) => assignment.rooms.length > 0);
   if (watch?.isStopped()) return stoodBefore() ?? assignments;
-  if (watch) remember(asked, assignments);
+  if (watch) searched.remember(asked, assignments);
   return assignments;
-}
-
-const MOST_FOUND = 400;
-/** The assignments that were searched to their end; what was found last stands last. */
-const found = new Map<string, readonly RunAssignment[]>();
-
-function remember(asked: string, assignments: readonly RunAssignment[]): void {
-  found.delete(asked);
-  found.set(asked, assignments);
-  for (const [oldest] of found) {
-    if (found.size <= MOST_FOUND) break;
-    found.delete(oldest);
-  }
 }
 
 function isBetter(one: Score, other: Score): boolean {

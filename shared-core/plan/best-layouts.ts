@@ -1,12 +1,11 @@
+import { memoryOf } from '../base/index.ts';
 import { planCuts } from '../cutting/index.ts';
 import type { House, HungBand, Room, Wallcovering } from '../house/index.ts';
 import { type RollGoods, rollOf, type Watch } from '../ordering/index.ts';
 import { type LayoutOption, searchLayouts, sightOf, type Stretch } from '../setting-out/index.ts';
 import { inches, millimetres } from '../units/index.ts';
 
-const MOST_REMEMBERED = 400;
-/** What was last asked for stands last. */
-const remembered = new Map<string, readonly LayoutOption[]>();
+const known = memoryOf<readonly LayoutOption[]>(400);
 
 /**
  * The best few layouts of a stretch, searched once for the same facts.
@@ -19,8 +18,8 @@ export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, coveri
   const { layout: _own, ...hung } = band;
   const sight = sightOf(room);
   const key = JSON.stringify([stretch, hung, covering, house.rules, house.lengths, sight]);
-  const before = remembered.get(key);
-  if (before) return remember(key, before);
+  const before = known.recall(key);
+  if (before) return before;
   if (watch?.isStopped()) return [];
   const found = searchLayouts({
     stretch,
@@ -31,15 +30,5 @@ export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, coveri
     grain: house.lengths === 'metric' ? millimetres(10) : inches(1),
     countRolls: (pieces) => planCuts({ ...rollOf(covering), pieces }, 'instant').rollCount,
   });
-  return remember(key, found);
-}
-
-function remember(key: string, options: readonly LayoutOption[]): readonly LayoutOption[] {
-  remembered.delete(key);
-  remembered.set(key, options);
-  for (const [oldest] of remembered) {
-    if (remembered.size <= MOST_REMEMBERED) break;
-    remembered.delete(oldest);
-  }
-  return options;
+  return known.remember(key, found);
 }
