@@ -51,14 +51,14 @@ export function arrangeCuts(problem: CuttingProblem, plan: CuttingPlan, hanging:
   const joined = joinNeighbours(hung, handedOut, known, { steps: Math.min(MOST_STEPS, STEPS_A_PIECE * hung.typeOf.length) }, stop);
   const gathered = gatherOffcuts(hung, joined, known, { steps: OFFCUT_STEPS }, stop);
   const numbered = gathered.toSorted((one, other) => one.pieces[0]! - other.pieces[0]!);
-  return { rolls: numbered.map((roll) => placeCuts(hung, roll)) };
+  return { rolls: numbered.map((roll) => layCuts(hung, roll)) };
 }
 
 function worthOf(rolls: readonly FilledRoll[]): number {
   return rolls.reduce((sum, { worth }) => sum + worth, 0);
 }
 
-function placeCuts(hung: HungPieces, { order }: FilledRoll): ArrangedRoll {
+function layCuts(hung: HungPieces, { order }: FilledRoll): ArrangedRoll {
   const { types, typeOf, stretchOf, firstOf } = hung;
   let end = 0;
   let last: HungType | null = null;

@@ -1,4 +1,4 @@
-import { floorDivide, type Packing, type Roll, type Tape, within } from './tape.ts';
+import { countsOf, floorDivide, type Packing, type Roll, type Tape, within } from './tape.ts';
 
 /** Rolls being cut, and what is still wanted. */
 export interface CutRolls {
@@ -25,16 +25,10 @@ export function cutRolls({ kinds }: Tape): CutRolls {
     cut({ lane, order }, most) {
       const held = within(order, wanted);
       if (held.length === 0 || most === 0) return 0;
-      const times = Math.min(most, mostTimes(held, wanted));
+      const times = [...countsOf(held)].reduce((least, [rank, copies]) => Math.min(least, floorDivide(wanted[rank]!, copies)), most);
       for (const rank of held) wanted[rank]! -= times;
       packings.push({ times, roll: { lane, order: held } });
       return times;
     },
   };
-}
-
-function mostTimes(order: readonly number[], wanted: Int32Array): number {
-  const held = new Map<number, number>();
-  for (const rank of order) held.set(rank, (held.get(rank) ?? 0) + 1);
-  return [...held].reduce((least, [rank, copies]) => Math.min(least, floorDivide(wanted[rank]!, copies)), Infinity);
 }

@@ -1,7 +1,7 @@
 import { type Dearest, FINEST_SCALE, type FindDearest, type Question } from './dearest.ts';
 import { dearestCounted } from './dearest-counted.ts';
 import { type LaneNodes, type Nodes, placeNodes } from './nodes.ts';
-import { type Roll, type Tape, within } from './tape.ts';
+import { contentsOf, countsOf, type Roll, type Tape, within } from './tape.ts';
 import type { Work } from './work.ts';
 
 /**
@@ -80,7 +80,7 @@ function gatherOffers({ duals, wanted, above, surely, enough }: Question): Offer
       const held = within(order, wanted);
       const worth = held.reduce((sum, rank) => sum + duals[rank]!, 0);
       most = Math.max(most, worth);
-      const key = [...held].sort((one, other) => one - other).join(' ');
+      const key = contentsOf(held);
       if (worth > above && !found.has(key)) found.set(key, { roll: { lane, order: held }, worth });
       return worth;
     },
@@ -199,7 +199,7 @@ function laneTable(tape: Tape, nodes: Nodes, lane: LaneNodes, work: Work): LaneT
     for (;;) {
       const order = dearestCounted(nodes, lane, after, question, active, counted, known, work);
       if (order === null) return false;
-      const excess = [...new Set(order)].filter((rank) => order.reduce((held, other) => held + Number(other === rank), 0) > wanted[rank]!);
+      const excess = [...countsOf(order)].flatMap(([rank, held]) => (held > wanted[rank]! ? [rank] : []));
       if (order.length > 0) take(order);
       if (excess.length === 0) return true;
       counted = [...counted, ...excess];

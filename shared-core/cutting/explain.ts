@@ -1,4 +1,5 @@
 import { assert } from '../base/index.ts';
+import { ceilDivide, floorDivide } from './tape.ts';
 
 /** Strips that all start at the same place of the repeat. */
 export interface LikeStrips {
@@ -48,9 +49,9 @@ export function explainCount({ rollLength, repeat, length, count }: LikeStrips):
 
   const overRepeat = repeat === 0 ? 0 : length % repeat;
   const spacing = overRepeat === 0 ? length : length + repeat - overRepeat;
-  const yieldOf = (perRoll: number): Yield => ({ perRoll, rolls: perRoll === 0 ? null : (count + ((perRoll - (count % perRoll)) % perRoll)) / perRoll });
-  const mostIn = (usable: number): number => (usable < length ? 0 : wholeTimes(usable - length, spacing) + 1);
-  const textbook = wholeTimes(rollLength, spacing);
+  const yieldOf = (perRoll: number): Yield => ({ perRoll, rolls: perRoll === 0 ? null : ceilDivide(count, perRoll) });
+  const mostIn = (usable: number): number => (usable < length ? 0 : floorDivide(usable - length, spacing) + 1);
+  const textbook = floorDivide(rollLength, spacing);
   const best = mostIn(rollLength);
   const isOneLessPossible = best > 0 && textbook === best;
   return {
@@ -63,8 +64,4 @@ export function explainCount({ rollLength, repeat, length, count }: LikeStrips):
       denominator: Math.max(repeat, 1),
     },
   };
-}
-
-function wholeTimes(length: number, spacing: number): number {
-  return (length - (length % spacing)) / spacing;
 }

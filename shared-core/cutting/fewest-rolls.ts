@@ -3,8 +3,8 @@ import { dive, type Draw } from './dive.ts';
 import { fillDearest } from './fill-dearest.ts';
 import { findDearest } from './find-dearest.ts';
 import { fitFirst } from './first-fit.ts';
-import { better, priceByCount, type Pricing } from './pricing.ts';
 import { planInGroups } from './plan-in-groups.ts';
+import { better, priceByCount, type Pricing } from './pricing.ts';
 import { poolOf, relax } from './relax.ts';
 import type { Packing, Tape } from './tape.ts';
 import { tryAll } from './try-all.ts';
@@ -34,8 +34,6 @@ export interface Found {
   readonly ruledOut: number | null;
 }
 
-/** Of very many kinds rolls are filled one after the other, with longer pieces favoured so much. */
-const FAVOUR = 0.03;
 /** How much is to be done. */
 export interface Extent {
   /** Of the stages the first so many. */
@@ -44,19 +42,21 @@ export interface Extent {
   readonly stepsInParts: number;
 }
 
+export const ALL_STAGES = STAGES.length;
+
 /** Whole rolls are hardly made of rolls in parts where there are more kinds than this. */
 const MOST_KINDS_AT_ONCE = 200;
-const SMALL_EXTENT: Extent = { stages: 2, stepsInParts: 200_000_000 };
+/** Then rolls are filled one after the other, with longer pieces favoured so much, and groups of them are cut anew to this extent. */
+const FAVOUR = 0.03;
+const GROUP_EXTENT: Extent = { stages: 2, stepsInParts: 200_000_000 };
 const STEPS_OF_A_GROUP = 300_000_000;
-export const ALL_STAGES = STAGES.length;
 
 /**
  * The fewest rolls that give the pieces of a tape, and what proves it.
  *
  * Rule: first-fit-decreasing gives a plan, rolls in parts a bound and prices. Stage by stage whole rolls are sought along
  * them, heeding the demand raises the bound, and every way is tried for a while, until plan and bound meet or the work is
- * over. Of very many kinds rolls are filled one after
- * the other instead, and cut anew some at a time.
+ * over. Of very many kinds rolls are filled one after the other, and cut anew some at a time.
  *
  * Example: rolls of 10, free match, 2 pieces of 6 and 3 of 5: 4 rolls, and 3 are ruled out.
  */
@@ -86,7 +86,7 @@ export function fewestRolls(tape: Tape, work: Work, { stages, stepsInParts }: Ex
   const draw = drawing();
   if (isTooLarge || tape.kinds.length > MOST_KINDS_AT_ONCE) {
     take(fillDearest(tape, find, work, FAVOUR));
-    if (!isDone()) take(planInGroups(tape, packings, work, draw, (group) => fewestRolls(group, partOf(work, STEPS_OF_A_GROUP), SMALL_EXTENT).packings));
+    if (!isDone()) take(planInGroups(tape, packings, work, draw, (group) => fewestRolls(group, partOf(work, STEPS_OF_A_GROUP), GROUP_EXTENT).packings));
   }
   for (const { patience, dives, steps } of isTooLarge ? [] : STAGES.slice(0, stages)) {
     if (patience > 0 && !isDone() && !isBoundSharp) bound(true, patience);
@@ -127,4 +127,3 @@ function drawing(): Draw {
     return state % below;
   };
 }
-

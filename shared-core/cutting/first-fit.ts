@@ -1,15 +1,7 @@
-import { ceilDivide, floorDivide, gapBefore, type Kind, type Packing, type Tape } from './tape.ts';
+import { ceilDivide, floorDivide, type Kind, laneFrom, type Packing, roomFor, type Tape } from './tape.ts';
 
 interface OpenRolls extends Packing {
   readonly end: number;
-}
-
-interface Room {
-  readonly lane: number;
-  readonly top: number;
-  /** From top to top of pieces of the kind. */
-  readonly step: number;
-  readonly most: number;
 }
 
 /**
@@ -25,9 +17,8 @@ export function fitFirst(tape: Tape): readonly Packing[] {
     let wanted = kind.count;
     for (const rolls of open) wanted -= addPieces(tape, rolls, kind, wanted, filled);
     if (wanted > 0) {
-      const lane = Math.max(0, tape.lanes.findIndex(({ origin }) => origin === kind.phase));
-      const begun = { times: 1, roll: { lane, order: [] }, end: 0 };
-      addPieces(tape, { ...begun, times: ceilDivide(wanted, roomFor(tape, begun, kind).most) }, kind, wanted, filled);
+      const lane = laneFrom(tape, kind.phase);
+      addPieces(tape, { times: ceilDivide(wanted, roomFor(tape, lane, 0, kind).most), roll: { lane, order: [] }, end: 0 }, kind, wanted, filled);
     }
     open = filled;
   }
@@ -36,7 +27,8 @@ export function fitFirst(tape: Tape): readonly Packing[] {
 
 /** Puts the rolls into `filled` with as many of the wanted pieces as they take, and returns how many that is. */
 function addPieces(tape: Tape, rolls: OpenRolls, kind: Kind, wanted: number, filled: OpenRolls[]): number {
-  const { lane, top, step, most } = roomFor(tape, rolls, kind);
+  const { lane, order } = rolls.roll;
+  const { top, step, most } = roomFor(tape, lane, rolls.end, kind);
   if (most === 0 || wanted === 0) {
     filled.push(rolls);
     return 0;
@@ -44,7 +36,7 @@ function addPieces(tape: Tape, rolls: OpenRolls, kind: Kind, wanted: number, fil
   const holding = (times: number, pieces: number): void => {
     if (times === 0) return;
     if (pieces === 0) filled.push({ ...rolls, times });
-    else filled.push({ times, roll: { lane, order: [...rolls.roll.order, ...Array<number>(pieces).fill(kind.rank)] }, end: top + (pieces - 1) * step + kind.length });
+    else filled.push({ times, roll: { lane, order: [...order, ...Array<number>(pieces).fill(kind.rank)] }, end: top + (pieces - 1) * step + kind.length });
   };
   const full = Math.min(rolls.times, floorDivide(wanted, most));
   const rest = full < rolls.times ? wanted - full * most : 0;
@@ -53,12 +45,4 @@ function addPieces(tape: Tape, rolls: OpenRolls, kind: Kind, wanted: number, fil
   holding(partly, rest);
   holding(rolls.times - full - partly, 0);
   return full * most + rest;
-}
-
-function roomFor(tape: Tape, { roll, end }: OpenRolls, kind: Kind): Room {
-  const { origin, capacity } = tape.lanes[roll.lane]!;
-  const top = end + gapBefore(kind.phase, origin, end, tape.repeat);
-  const step = kind.length + gapBefore(kind.phase, kind.phase, kind.length, tape.repeat);
-  const room = capacity - top - kind.length;
-  return { lane: roll.lane, top, step, most: room < 0 ? 0 : floorDivide(room, step) + 1 };
 }

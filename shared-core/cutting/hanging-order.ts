@@ -1,5 +1,6 @@
 import { assert } from '../base/index.ts';
 import type { CuttingPlan, CuttingProblem } from './problem.ts';
+import { gapBefore } from './tape.ts';
 
 /** The pieces of the house numbered through in hanging order, and what a roll gives of them. */
 export interface HungPieces {
@@ -65,9 +66,7 @@ function leastGap(end: number, phases: readonly number[], repeat: number): numbe
 /** The top of a cut after one that ends at `end`, or of a roll's first cut where `last` is null. */
 export function topAfter({ repeat }: HungPieces, last: HungType | null, end: number, next: HungType): number {
   if (last === null) return next.lead;
-  if (repeat === 0) return end;
-  const gap = (next.phase - last.phase - last.length) % repeat;
-  return end + (gap < 0 ? gap + repeat : gap);
+  return end + gapBefore(next.phase, last.phase, last.length, repeat);
 }
 
 /** Two pieces that hang side by side. */

@@ -28,7 +28,7 @@ export function leastWhenLooking(problem: CuttingProblem, stop?: () => boolean):
   const { repeat, rollLength } = problem;
   const tape = layTape(problem);
   const work = budgetOf(STEPS, stop);
-  const boundOf = (lanes: Tape['lanes']): number => leastOf(fewestRolls(repeat > 0 ? mergeKinds({ ...tape, lanes }) : { ...tape, lanes }, work, EXTENT));
+  const boundOf = (lanes: Tape['lanes']): number => leastOf(fewestRolls(mergeKinds({ ...tape, lanes }), work, EXTENT));
   if (repeat === 0 || problem.rollStart === 'at-repeat') return boundOf(tape.lanes);
   const phases = tape.lanes.map(({ origin }) => origin);
   return phases.reduce((most, phase, index) => {

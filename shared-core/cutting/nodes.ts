@@ -1,4 +1,4 @@
-import { floorDivide, type Kind, type Tape } from './tape.ts';
+import { floorDivide, gapBefore, type Kind, type Tape } from './tape.ts';
 
 /**
  * The places of a patterned roll at which a piece can begin: those in phase with some kind.
@@ -51,8 +51,7 @@ export function placeNodes({ repeat, kinds, lanes }: Tape): Nodes {
     lanes: lanes.map(({ origin, capacity }) => {
       const first = values.findIndex((phase) => phase >= origin);
       const lastOf = Int32Array.from(kinds, ({ phase, length, rank }) => {
-        const offset = (phase - origin + repeat) % repeat;
-        const room = capacity - length - offset;
+        const room = capacity - length - gapBefore(phase, origin, 0, repeat);
         return room < 0 ? -1 : floorDivide(room, repeat) * F + ((phaseOf[rank]! - first + F) % F);
       });
       const before = placesBefore(origin);
@@ -69,11 +68,13 @@ export function placeNodes({ repeat, kinds, lanes }: Tape): Nodes {
 
 /**
  * Makes one kind of those that no roll can tell apart: same phase, same places passed, same last place in every lane.
+ * A free match has none.
  *
  * Example: repeat 640, one phase: pieces of 2401 and of 2540 both pass four places of 2560, and fit up to the same one
  * in a roll of 10050; they are one kind, as long as its longest.
  */
 export function mergeKinds(tape: Tape): Tape {
+  if (tape.repeat === 0) return tape;
   const { jumpOf, lanes } = placeNodes(tape);
   const groups = new Map<string, Kind[]>();
   for (const kind of tape.kinds) {

@@ -13,7 +13,7 @@ import { gapBefore, type Packing, type Tape } from './tape.ts';
 export function placeCuts({ pieces, rollStart }: CuttingProblem, tape: Tape, packings: readonly Packing[]): readonly RollCuts[] {
   const left = pieces.map(({ count }) => count);
   const typeAt = tape.kinds.map(() => 0);
-  /** The rank's next type, and for how many pieces on it stays the same. */
+  /** The first type of a rank of which something is left. */
   const nextType = (rank: number): number => {
     const { types } = tape.kinds[rank]!;
     while (left[types[typeAt[rank]!]!] === 0) typeAt[rank]! += 1;

@@ -34,8 +34,7 @@ const EXTENTS: Readonly<Record<Effort, Extent & { readonly steps: number }>> = {
  */
 export function planCuts(problem: CuttingProblem, effort: Effort = 'usual', stop?: () => boolean): CuttingPlan {
   assertCuttingProblem(problem);
-  const laid = layTape(problem);
-  const tape = problem.repeat > 0 ? mergeKinds(laid) : laid;
+  const tape = mergeKinds(layTape(problem));
   const found = fewestRolls(tape, budgetOf(EXTENTS[effort].steps, stop), EXTENTS[effort]);
   const rollCount = rollsOf(found.packings);
   const lowerBound = leastOf(found);

@@ -1,7 +1,7 @@
 import { coverProgram } from './cover-program.ts';
 import type { FindDearest } from './dearest.ts';
 import { better, boundOf, exactScale, type Pricing, priced } from './pricing.ts';
-import { ceilDivide, floorDivide, gapBefore, type Roll, type Tape, within } from './tape.ts';
+import { ceilDivide, contentsOf, countsOf, laneFrom, type Roll, roomFor, type Tape, within } from './tape.ts';
 import type { Work } from './work.ts';
 
 /** What rolls may be cut so far; more are added as they turn out to be worth while. */
@@ -45,7 +45,7 @@ export function poolOf(first: readonly Roll[]): Pool {
   const rolls: Roll[] = [];
   const keys = new Set<string>();
   const add = (roll: Roll): void => {
-    const key = keyOf(roll.order);
+    const key = contentsOf(roll.order);
     if (keys.has(key)) return;
     keys.add(key);
     rolls.push(roll);
@@ -77,14 +77,15 @@ export function relax(tape: Tape, find: FindDearest, pool: Pool, work: Work, aim
     rolls.map(({ order }) => order.length),
     work,
   );
-  const known = new Set(rolls.map(({ order }) => keyOf(order)));
+  const known = new Set(rolls.map(({ order }) => contentsOf(order)));
   const offer = (roll: Roll): boolean => {
     const order = within(roll.order, held).filter((rank) => rowOf[rank]! >= 0);
-    const key = keyOf(order);
+    const key = contentsOf(order);
     if (order.length === 0 || known.has(key)) return false;
     known.add(key);
     rolls.push({ lane: roll.lane, order });
-    program.add(columnOf(order.map((rank) => rowOf[rank]!)));
+    const counts = countsOf(order);
+    program.add({ rows: [...counts.keys()].map((rank) => rowOf[rank]!), times: [...counts.values()] });
     return true;
   };
   pool.rolls.forEach(offer);
@@ -129,20 +130,7 @@ export function relax(tape: Tape, find: FindDearest, pool: Pool, work: Work, aim
 
 /** A roll of one kind alone, as many pieces as it gives and as are wanted. */
 function onlyOf(tape: Tape, rank: number, wanted: number): Roll {
-  const { phase, length } = tape.kinds[rank]!;
-  const lane = Math.max(0, tape.lanes.findIndex(({ origin }) => origin === phase));
-  const { origin, capacity } = tape.lanes[lane]!;
-  const room = capacity - gapBefore(phase, origin, 0, tape.repeat) - length;
-  const step = length + gapBefore(phase, phase, length, tape.repeat);
-  return { lane, order: Array<number>(Math.min(wanted, floorDivide(room, step) + 1)).fill(rank) };
-}
-
-function columnOf(rows: readonly number[]): { readonly rows: readonly number[]; readonly times: readonly number[] } {
-  const times = new Map<number, number>();
-  for (const row of rows) times.set(row, (times.get(row) ?? 0) + 1);
-  return { rows: [...times.keys()], times: [...times.values()] };
-}
-
-function keyOf(order: readonly number[]): string {
-  return [...order].sort((one, other) => one - other).join(' ');
+  const kind = tape.kinds[rank]!;
+  const lane = laneFrom(tape, kind.phase);
+  return { lane, order: Array<number>(Math.min(wanted, roomFor(tape, lane, 0, kind).most)).fill(rank) };
 }

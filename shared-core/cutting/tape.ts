@@ -92,6 +92,39 @@ export function within(order: readonly number[], counts: ArrayLike<number>): rea
   });
 }
 
+/** How many of each rank. */
+export function countsOf(order: readonly number[]): ReadonlyMap<number, number> {
+  const counts = new Map<number, number>();
+  for (const rank of order) counts.set(rank, (counts.get(rank) ?? 0) + 1);
+  return counts;
+}
+
+/** The same for rolls that hold the same pieces, in whatever order. */
+export function contentsOf(order: readonly number[]): string {
+  return [...order].sort((one, other) => one - other).join(' ');
+}
+
+/** The lane of a roll whose first piece has this phase. */
+export function laneFrom({ lanes }: Tape, phase: number): number {
+  return Math.max(0, lanes.findIndex(({ origin }) => origin === phase));
+}
+
+/** What a roll that is cut up to `end` still gives of one kind. */
+export interface Room {
+  readonly top: number;
+  /** From top to top of pieces of the kind. */
+  readonly step: number;
+  readonly most: number;
+}
+
+export function roomFor({ lanes, repeat }: Tape, lane: number, end: number, { phase, length }: Kind): Room {
+  const { origin, capacity } = lanes[lane]!;
+  const top = end + gapBefore(phase, origin, end, repeat);
+  const step = length + gapBefore(phase, phase, length, repeat);
+  const room = capacity - top - length;
+  return { top, step, most: room < 0 ? 0 : floorDivide(room, step) + 1 };
+}
+
 /** The waste between the end of the last cut, at `end` of a lane that begins at phase `origin`, and the top of the next. */
 export function gapBefore(phase: number, origin: number, end: number, repeat: number): number {
   if (repeat === 0) return 0;

@@ -25,8 +25,8 @@ interface Candidate extends Roll {
  * left once and could not be cut with the slack left then are not tried again.
  *
  * Example: rolls of 10, free match, 2 pieces of 6, 3 of 4 and one of 5 in 3 rolls; with the lengths as prices the slack
- * is 1. 6 + 4 leaves it, 6 + 4 again, and 5 + 4 uses it up: a plan. With 2 of 6 and 3
- * of 5 the slack is 3, but a roll of 6 takes nothing else and leaves 4: there is none.
+ * is 1. 6 + 4 leaves it, 6 + 4 again, and 5 + 4 uses it up: a plan. With 2 of 6 and 3 of 5 the slack is 3, but a roll
+ * of 6 takes nothing else and leaves 4: there is none.
  */
 export function tryAll(tape: Tape, find: FindDearest, pricing: Pricing, rolls: number, work: Work): Tried {
   if (rolls > MOST_ROLLS) return null;
