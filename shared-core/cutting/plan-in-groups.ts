@@ -4,6 +4,8 @@ import type { Work } from './work.ts';
 
 /** So many rolls at a time are few enough kinds to be cut anew. */
 const ROLLS_A_GROUP = 30;
+/** Of more rolls than this, groups would come to nothing worth the while. */
+const MOST_ROLLS = 3_000;
 /** After so many groups in turn that came to nothing it is enough. */
 const MOST_IN_VAIN = 14;
 
@@ -11,7 +13,8 @@ const MOST_IN_VAIN = 14;
  * Fewer rolls of a plan of very many kinds, by cutting the pieces of some rolls anew, group after group.
  *
  * `cut` gives a plan for the pieces of a group. A group that comes out with fewer rolls takes the place of its rolls;
- * groups are drawn again and again until several in turn gained nothing, or the work is over.
+ * groups are drawn again and again until several in turn gained nothing, or the work is over. A plan of thousands of
+ * rolls stays as it is.
  *
  * Rule: what a plan wastes is spread over its rolls, so some thirty of them waste about a whole one where all of them
  * together waste several (own reasoning).
@@ -19,6 +22,7 @@ const MOST_IN_VAIN = 14;
  * Example: 4 rolls of 10 that hold 6, 6, 4 and 4, cut anew together: 6 + 4 and 6 + 4.
  */
 export function planInGroups(tape: Tape, packings: readonly Packing[], work: Work, draw: Draw, cut: (group: Tape) => readonly Packing[]): readonly Packing[] {
+  if (packings.reduce((sum, { times }) => sum + times, 0) > MOST_ROLLS) return packings;
   let rolls = packings.flatMap(({ times, roll }) => Array<Roll>(times).fill(roll));
   for (let inVain = 0; inVain < MOST_IN_VAIN && !work.isOver(); ) {
     const drawn = shuffled(rolls, draw);

@@ -151,6 +151,12 @@ describe('rolls cut anew some at a time', () => {
     expect(planInGroups(tape, packings, budgetOf(0), drawing(), anew)).toHaveLength(4);
   });
 
+  it('of thousands of rolls stay as they are, cut alike as they were', () => {
+    const tape = layTape(freeMatch(10, [[6, 5_000], [4, 5_000]]));
+    const packings = [0, 1].map((rank) => ({ times: 5_000, roll: { lane: 0, order: [rank] } }));
+    expect(planInGroups(tape, packings, budgetOf(Infinity), drawing(), anew)).toBe(packings);
+  });
+
   it('give every piece once, from as few rolls as all of them together where that is one group', () => {
     fc.assert(
       fc.property(small, (problem) => {
