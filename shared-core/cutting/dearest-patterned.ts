@@ -18,7 +18,8 @@ import type { Work } from './work.ts';
  */
 export function dearestPatterned(tape: Tape, work: Work): FindDearest {
   const nodes = placeNodes(tape);
-  const lanes = nodes.lanes.map((lane) => laneTable(tape, nodes, lane, work));
+  const tables = newTables(nodes, tape.kinds.length);
+  const lanes = nodes.lanes.map((lane) => laneTable(nodes, lane, tables, work));
   let firstLane = 0;
 
   const anyNumber = new Int32Array(tape.kinds.length).fill(1);
@@ -30,8 +31,8 @@ export function dearestPatterned(tape: Tape, work: Work): FindDearest {
     },
     rest(duals) {
       const active = activeRanks(nodes, duals, anyNumber);
-      const tables = lanes.map((lane) => lane.rest(duals, active));
-      return (lane, end) => tables[lane]![Math.min(nodes.lanes[lane]!.placeAt(end), nodes.lanes[lane]!.count)]!;
+      const rests = lanes.map((lane) => lane.rest(duals, active));
+      return (lane, end) => rests[lane]![Math.min(nodes.lanes[lane]!.placeAt(end), nodes.lanes[lane]!.count)]!;
     },
     within(question): Dearest {
       const { duals, wanted, above, enough, patience } = question;
@@ -105,17 +106,27 @@ interface LaneTable {
   readonly search: (question: Question, active: readonly Int32Array[], known: number, take: (order: readonly number[]) => void) => boolean;
 }
 
-function laneTable(tape: Tape, nodes: Nodes, lane: LaneNodes, work: Work): LaneTable {
-  const { phases, jumpOf, longestJump } = nodes;
+/** What is written anew at each working back or forward; one lane after the other uses it. */
+interface Tables {
+  /** By place: the most from there on, and the kind cut there, -1 for none. */
+  readonly after: Float64Array;
+  readonly next: Int32Array;
+  /** By place: the most up to there, and the kind that ends there. */
+  readonly upTo: Float64Array;
+  readonly last: Int32Array;
+  /** By rank: the dearest roll through it, and at which place it is cut. */
+  readonly bestWorth: Float64Array;
+  readonly bestAt: Int32Array;
+}
+
+function newTables({ lanes, longestJump }: Nodes, kinds: number): Tables {
+  const room = lanes.reduce((most, { count }) => Math.max(most, count), 0) + longestJump + 1;
+  return { after: new Float64Array(room), next: new Int32Array(room), upTo: new Float64Array(room), last: new Int32Array(room), bestWorth: new Float64Array(kinds), bestAt: new Int32Array(kinds) };
+}
+
+function laneTable(nodes: Nodes, lane: LaneNodes, { after, next, upTo, last, bestWorth, bestAt }: Tables, work: Work): LaneTable {
+  const { phases, jumpOf } = nodes;
   const { count, first, lastOf } = lane;
-  const room = count + longestJump + 1;
-  const kinds = tape.kinds.length;
-  const after = new Float64Array(room);
-  const next = new Int32Array(room);
-  const upTo = new Float64Array(room);
-  const last = new Int32Array(room);
-  const bestWorth = new Float64Array(kinds);
-  const bestAt = new Int32Array(kinds);
   let counted: readonly number[] = [];
 
   const workBack: LaneTable['workBack'] = (duals, active) => {
@@ -181,7 +192,7 @@ function laneTable(tape: Tape, nodes: Nodes, lane: LaneNodes, work: Work): LaneT
       }
     }
     work.spend(steps);
-    for (let rank = 0; rank < kinds; rank += 1) {
+    for (let rank = 0; rank < bestWorth.length; rank += 1) {
       if (bestWorth[rank]! <= above) continue;
       const before: number[] = [];
       for (let here = bestAt[rank]!; here > 0; ) {

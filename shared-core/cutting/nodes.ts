@@ -50,10 +50,13 @@ export function placeNodes({ repeat, kinds, lanes }: Tape): Nodes {
     ranksAt: values.map((phase) => Int32Array.from(kinds.filter((kind) => kind.phase === phase).map(({ rank }) => rank))),
     lanes: lanes.map(({ origin, capacity }) => {
       const first = values.findIndex((phase) => phase >= origin);
-      const lastOf = Int32Array.from(kinds, ({ phase, length, rank }) => {
-        const room = capacity - length - gapBefore(phase, origin, 0, repeat);
-        return room < 0 ? -1 : floorDivide(room, repeat) * F + ((phaseOf[rank]! - first + F) % F);
-      });
+      const roomOf = values.map((phase) => capacity - gapBefore(phase, origin, 0, repeat));
+      const lastOf = new Int32Array(kinds.length);
+      for (let rank = 0; rank < kinds.length; rank += 1) {
+        const phase = phaseOf[rank]!;
+        const room = roomOf[phase]! - kinds[rank]!.length;
+        lastOf[rank] = room < 0 ? -1 : floorDivide(room, repeat) * F + ((phase - first + F) % F);
+      }
       const before = placesBefore(origin);
       return {
         count: lastOf.reduce((most, last) => Math.max(most, last + 1), 0),
@@ -76,16 +79,24 @@ export function placeNodes({ repeat, kinds, lanes }: Tape): Nodes {
 export function mergeKinds(tape: Tape): Tape {
   if (tape.repeat === 0) return tape;
   const { jumpOf, lanes } = placeNodes(tape);
-  const groups = new Map<string, Kind[]>();
+  const areAlike = (one: Kind, other: Kind): boolean => lanes.every(({ lastOf }) => lastOf[one.rank] === lastOf[other.rank]);
+  const groups: Kind[][] = [];
+  const passingAlike = new Map<string, Kind[][]>();
   for (const kind of tape.kinds) {
-    const key = [kind.phase, jumpOf[kind.rank], ...lanes.map(({ lastOf }) => lastOf[kind.rank])].join(' ');
-    const group = groups.get(key);
-    if (group) group.push(kind);
-    else groups.set(key, [kind]);
+    const key = `${kind.phase} ${jumpOf[kind.rank]}`;
+    const candidates = passingAlike.get(key) ?? [];
+    const group = candidates.find(([first]) => areAlike(first!, kind));
+    if (group) {
+      group.push(kind);
+      continue;
+    }
+    const begun = [kind];
+    groups.push(begun);
+    passingAlike.set(key, [...candidates, begun]);
   }
   return {
     ...tape,
-    kinds: [...groups.values()].map((group, rank) => ({
+    kinds: groups.map((group, rank) => ({
       ...group[0]!,
       count: group.reduce((sum, { count }) => sum + count, 0),
       types: group.flatMap(({ types }) => types),
