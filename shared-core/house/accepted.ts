@@ -86,6 +86,18 @@ export const fraction = z.codec(z.string({ error: takes('a fraction such as "1/2
   encode: (value) => printFraction(value),
 });
 
+const PERCENT_PATTERN = /^\d{1,3}([.,]\d{1,3})?$/;
+
+/** A rate in percent as a decimal text: exact, because money is reckoned with it. */
+export const percent = z
+  .string({ error: takes('a rate in percent as a decimal text, such as "7.25"') })
+  .refine((written) => PERCENT_PATTERN.test(written) && Number(written.replace(',', '.')) <= 100, { error: takes('a rate in percent from "0" to "100", such as "7.25"') });
+
+/** Spare rolls: so many, or so much of what is needed. */
+export const spare = z.union([wholeNumber(0, 1000), z.string().regex(/^\d{1,3}([.,]\d)?\s?%$/).refine((written) => Number.parseFloat(written.replace(',', '.')) <= 100)], {
+  error: takes('a whole number of rolls from 0 to 1000, or a percentage such as "10%"'),
+});
+
 /** Money as a decimal text; how many decimals it may have depends on the house's currency, so `findFaults` judges it. */
 export const price = z
   .string({ error: takes('a price as a decimal text, such as "84.00"') })

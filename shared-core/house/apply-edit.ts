@@ -2,12 +2,12 @@ import { z } from 'zod';
 import { bad, fault, good, type Outcome } from '../base/index.ts';
 import { covering as coveringSchema } from './covering.ts';
 import { decodeFacts } from './document.ts';
-import { type DecodedEdit, type Edit, editSchema } from './edit.ts';
-import { houseFacts } from './house.ts';
+import { type DecodedEdit, type Edit, editSchema, LIST_EDITS } from './edit.ts';
+import { houseFacts, houseLists } from './house.ts';
 import { findFaults } from './invariants.ts';
 import { band as bandSchema, opening as openingSchema, room as roomSchema, wall as wallSchema } from './room.ts';
 import { facts } from './accepted.ts';
-import type { House, Room, Wall } from './types.ts';
+import type { House, PlacedOrder, Room, Wall } from './types.ts';
 
 interface Identified {
   readonly id: string;
@@ -36,9 +36,10 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
     case 'replace-house':
       return good(edit.house as House);
     case 'change-house': {
-      const { coverings, rooms, stock, offers, deliveries, pictures, format, version, ...own } = house;
+      const kept = Object.fromEntries(['format', 'version', ...Object.keys(houseLists)].map((key) => [key, house[key as keyof House]]));
+      const own = Object.fromEntries(Object.keys(houseFacts).map((key) => [key, house[key as keyof House]]));
       const changed = overlay(houseFactsSchema, own, edit.facts, '');
-      return changed.ok ? good({ ...changed.value, format, version, coverings, rooms, stock, offers, deliveries, pictures } as House) : changed;
+      return changed.ok ? good({ ...changed.value, ...kept } as House) : changed;
     }
     case 'add-covering':
       return good({ ...house, coverings: [...house.coverings, edit.covering] } as House);
@@ -52,13 +53,21 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
     case 'add-room':
       return good({ ...house, rooms: [...house.rooms, edit.room] } as House);
     case 'remove-room':
-      return without(house.rooms, edit.room, 'room', (rooms) => ({ ...house, rooms }));
+      return without(house.rooms, edit.room, 'room', (rooms) => forgetRoom({ ...house, rooms }, edit.room));
+    case 'set-suppliers':
     case 'set-stock':
-      return good({ ...house, stock: edit.stock });
     case 'set-offers':
-      return good({ ...house, offers: edit.offers });
+    case 'set-orders':
     case 'set-deliveries':
-      return good({ ...house, deliveries: edit.deliveries } as House);
+    case 'set-returns':
+    case 'set-leftovers':
+    case 'set-matching':
+    case 'set-run-choices': {
+      const list = LIST_EDITS[edit.kind];
+      return good({ ...house, [list]: edit[list as keyof typeof edit] } as House);
+    }
+    case 'place-order':
+      return good(placeOrder(house, edit.order as PlacedOrder));
     case 'set-picture': {
       if (!house.coverings.some(({ id }) => id === edit.covering)) return notThere(house.coverings, edit.covering, 'covering');
       return good(withPicture(house, edit.covering, edit.image));
@@ -112,12 +121,36 @@ function changeWall(wall: Wall, edit: WallEdit): Outcome<Wall> {
 /** Everything of a house that points at a covering, in words. */
 function whereUsed(house: House, covering: string): readonly string[] {
   const rooms = house.rooms.filter((room) => room.ceiling?.covering === covering || room.bands.some((band) => band.covering === covering));
-  const lists = [
+  const lists: readonly (readonly [string, readonly { readonly covering?: string | undefined }[]])[] = [
     ['the rolls in hand', house.stock],
     ['what can still be had', house.offers],
+    ['the placed orders', house.orders.flatMap(({ lines }) => lines)],
     ['the deliveries', house.deliveries],
-  ] as const;
+    ['what went back', house.returns],
+    ['the leftovers', house.leftovers],
+    ['rooms that must match', house.matching],
+    ['the choices of run', house.runChoices],
+  ];
   return [...rooms.map(({ name }) => name), ...lists.filter(([, list]) => list.some((entry) => entry.covering === covering)).map(([words]) => words)];
+}
+
+/** An order beside those before it; what it takes of an offer can be had no more. */
+function placeOrder(house: House, order: PlacedOrder): House {
+  const left = new Map<string, number>();
+  for (const { covering, run, rolls } of order.lines) left.set(JSON.stringify([covering, run]), (left.get(JSON.stringify([covering, run])) ?? 0) + rolls);
+  const offers = house.offers.map((offer) => {
+    const key = JSON.stringify([offer.covering, offer.run]);
+    const taken = Math.min(offer.rolls, left.get(key) ?? 0);
+    left.set(key, (left.get(key) ?? 0) - taken);
+    return { ...offer, rolls: offer.rolls - taken };
+  });
+  return { ...house, offers, orders: [...house.orders, order] };
+}
+
+/** What was said of a room that is gone; orders that went out for it stay as they were. */
+function forgetRoom(house: House, room: string): House {
+  const matching = house.matching.map((one) => ({ ...one, rooms: one.rooms.filter((id) => id !== room) })).filter(({ rooms }) => rooms.length > 1);
+  return { ...house, matching, runChoices: house.runChoices.filter((choice) => choice.room !== room) };
 }
 
 /** The pictures in their order, one covering's set anew, added or taken away. */
@@ -133,9 +166,10 @@ function forgetWall(room: Room, wall: string): Room {
   const bands = room.bands
     .map((band) => {
       if (!band.walls.includes(wall)) return band;
-      const { layout, ...rest } = band;
+      const { layout, runMayChange, ...rest } = band;
       const pointsAtWall = layout && (layout.start.wall === wall || (layout.kill !== 'start' && layout.kill.wall === wall));
-      return { ...rest, walls: band.walls.filter((id) => id !== wall), ...(layout && !pointsAtWall ? { layout } : {}) };
+      const corners = runMayChange?.filter((id) => id !== wall) ?? [];
+      return { ...rest, walls: band.walls.filter((id) => id !== wall), ...(corners.length > 0 ? { runMayChange: corners } : {}), ...(layout && !pointsAtWall ? { layout } : {}) };
     })
     .filter((band) => band.walls.length > 0);
   const { focalWall, ceiling, ...rest } = room;

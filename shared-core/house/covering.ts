@@ -1,9 +1,13 @@
 import { z } from 'zod';
-import { facts, fraction, id, listOf, measure, oneOf, price, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { facts, fraction, id, listOf, measure, oneOf, price, spare, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
 
 const rollPack = facts('a sale unit', {
   rolls: wholeNumber(1, 1000),
   price: price.optional(),
+  /** How many of it at least, when any is bought. */
+  atLeast: wholeNumber(1, 1000).prefault(1),
+  /** The article number on the package's bar code. */
+  gtin: z.string({ error: takes('the digits under the bar code') }).regex(/^\d{8}$|^\d{12,14}$/, { error: takes('the 8, 12, 13 or 14 digits under the bar code') }).optional(),
 });
 
 const tin = facts('a tin', {
@@ -24,9 +28,10 @@ const named = {
   patternNumber: text('a pattern number', 60).optional(),
   supplier: text('a supplier', 60).optional(),
   material: text('a material', 60).optional(),
+  note: text('a note', 2000).optional(),
 };
 
-const spareRolls = wholeNumber(0, 1000).optional();
+const spareRolls = spare.optional();
 const paste = text('how it is pasted', 60).optional();
 const bookingMinutes = wholeNumber(0, 600).optional();
 const soldInRolls = listOf(rollPack, 'sale units', 20).optional();

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { facts, id, listOf } from './accepted.ts';
 import { covering } from './covering.ts';
-import { delivery, house, pictureImage, runQuantity } from './house.ts';
+import { house, houseLists, pictureImage } from './house.ts';
+import { placedOrder } from './order-facts.ts';
 import { band, opening, room, wall } from './room.ts';
 
 const changedFacts = z.record(z.string().max(60), z.json(), { error: 'takes the changed facts by their keys' });
@@ -34,11 +35,31 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('add-band', { room: id(), band }),
   edit('change-band', { room: id(), band: id(), facts: changedFacts }),
   edit('remove-band', { room: id(), band: id() }),
-  edit('set-stock', { stock: listOf(runQuantity, 'stock entries', 2000) }),
-  edit('set-offers', { offers: listOf(runQuantity, 'offers', 2000) }),
-  edit('set-deliveries', { deliveries: listOf(delivery, 'deliveries', 5000) }),
+  edit('set-suppliers', { suppliers: houseLists.suppliers.unwrap() }),
+  edit('set-stock', { stock: houseLists.stock.unwrap() }),
+  edit('set-offers', { offers: houseLists.offers.unwrap() }),
+  edit('place-order', { order: placedOrder }),
+  edit('set-orders', { orders: houseLists.orders.unwrap() }),
+  edit('set-deliveries', { deliveries: houseLists.deliveries.unwrap() }),
+  edit('set-returns', { returns: houseLists.returns.unwrap() }),
+  edit('set-leftovers', { leftovers: houseLists.leftovers.unwrap() }),
+  edit('set-matching', { matching: houseLists.matching.unwrap() }),
+  edit('set-run-choices', { runChoices: houseLists.runChoices.unwrap() }),
   edit('set-picture', { covering: id(), image: pictureImage.nullable() }),
 ], { error: 'is not an edit; it takes an object with a kind that names one' });
+
+/** The edits that set a list as a whole, and the list each sets. */
+export const LIST_EDITS = {
+  'set-suppliers': 'suppliers',
+  'set-stock': 'stock',
+  'set-offers': 'offers',
+  'set-orders': 'orders',
+  'set-deliveries': 'deliveries',
+  'set-returns': 'returns',
+  'set-leftovers': 'leftovers',
+  'set-matching': 'matching',
+  'set-run-choices': 'runChoices',
+} as const;
 
 /** An edit as it is sent: in the exchange document's spelling. */
 export type Edit = z.input<typeof editSchema>;

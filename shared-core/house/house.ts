@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { facts, id, listOf, measure, oneOf, takes, text, wholeNumber } from './accepted.ts';
+import { facts, id, listOf, measure, oneOf, spare, takes, text, wholeNumber } from './accepted.ts';
 import { covering } from './covering.ts';
+import { delivery, leftover, matching, placedOrder, returned, runChoice, runQuantity, supplier, tax } from './order-facts.ts';
 import { room } from './room.ts';
 
 /** Allowances of the trade (common practice, no source), each open to change for a house. */
@@ -12,22 +13,9 @@ export const rules = facts('the rules', {
   borderAllowance: measure.prefault('1 in'),
   markSpacing: measure.prefault('2 ft'),
   onePersonLength: measure.prefault('12 ft'),
-  spareRolls: wholeNumber(0, 1000).prefault(1),
+  keptFrom: measure.prefault('1 ft'),
+  spareRolls: spare.prefault(1),
   pooling: oneOf(['house', 'room']).prefault('house'),
-});
-
-const run = text('a run number', 60);
-
-/** Rolls of one run: in hand before this order, or to be had from the supplier. */
-export const runQuantity = facts('rolls of a run', { covering: id(), run, rolls: wholeNumber(0, 100_000) });
-
-export const delivery = facts('a delivery', {
-  covering: id(),
-  patternNumber: text('the pattern number on the label', 60),
-  run,
-  rolls: wholeNumber(0, 100_000),
-  damaged: wholeNumber(0, 100_000).prefault(0),
-  received: z.iso.date({ error: takes('a date such as "2026-03-02"') }).optional(),
 });
 
 const PICTURE_PATTERN = /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
@@ -53,16 +41,30 @@ export const houseFacts = {
   built: wholeNumber(1000, 2200, 'the year the house was built,').optional(),
   country: upperCaseLetters(2, 'US').optional(),
   rules: rules.prefault({}),
+  tax: tax.optional(),
+  /** Goes on the order. */
+  orderNote: text('a note', 2000).optional(),
+};
+
+/** The lists of a house; each thing in them is kept by itself. */
+export const houseLists = {
+  coverings: listOf(covering, 'coverings', 500).prefault([]),
+  rooms: listOf(room, 'rooms', 2000).prefault([]),
+  suppliers: listOf(supplier, 'suppliers', 200).prefault([]),
+  stock: listOf(runQuantity, 'stock entries', 2000).prefault([]),
+  offers: listOf(runQuantity, 'offers', 2000).prefault([]),
+  orders: listOf(placedOrder, 'placed orders', 500).prefault([]),
+  deliveries: listOf(delivery, 'deliveries', 5000).prefault([]),
+  returns: listOf(returned, 'returns', 2000).prefault([]),
+  leftovers: listOf(leftover, 'leftovers', 2000).prefault([]),
+  matching: listOf(matching, 'lists of rooms that must match', 500).prefault([]),
+  runChoices: listOf(runChoice, 'choices of run', 5000).prefault([]),
+  pictures: listOf(picture, 'pictures', 500).prefault([]),
 };
 
 export const house = facts('a house', {
   format: z.literal('struckline-house', { error: takes('"struckline-house"') }),
   version: z.literal(1, { error: takes('1, the version of the format that this program reads') }),
   ...houseFacts,
-  coverings: listOf(covering, 'coverings', 500).prefault([]),
-  rooms: listOf(room, 'rooms', 2000).prefault([]),
-  stock: listOf(runQuantity, 'stock entries', 2000).prefault([]),
-  offers: listOf(runQuantity, 'offers', 2000).prefault([]),
-  deliveries: listOf(delivery, 'deliveries', 5000).prefault([]),
-  pictures: listOf(picture, 'pictures', 500).prefault([]),
+  ...houseLists,
 });

@@ -1,9 +1,10 @@
 import type { Fault } from '../base/index.ts';
 import { millimetres, printLength } from '../units/index.ts';
 import { findCoveringFaults } from './covering-invariants.ts';
+import { findOrderFaults } from './order-invariants.ts';
 import { findCovering, type Report, reportRepeatedIds } from './report.ts';
 import { findRoomFaults } from './room-invariants.ts';
-import type { House, RunQuantity } from './types.ts';
+import type { House } from './types.ts';
 
 const SMALLEST_SPACING = millimetres(10);
 /** With so much of pictures a house's document is still one that can be read in again. */
@@ -21,23 +22,9 @@ export function findFaults(house: House): readonly Fault[] {
   if (house.rules.markSpacing.length < SMALLEST_SPACING) report('rules.markSpacing', `is ${house.rules.markSpacing.typed}; it takes ${printLength(SMALLEST_SPACING, 'metric')} and more`);
   house.coverings.forEach((covering, index) => findCoveringFaults(covering, house, `coverings[${index}]`, report));
   house.rooms.forEach((room, index) => findRoomFaults(room, house, `rooms[${index}]`, report));
-  for (const list of ['stock', 'offers', 'deliveries'] as const) {
-    house[list].forEach((entry, index) => findRunFaults(entry, house, `${list}[${index}]`, report));
-  }
-  house.deliveries.forEach((delivery, index) => {
-    if (delivery.damaged > delivery.rolls) {
-      report(`deliveries[${index}].damaged`, `is ${delivery.damaged}, more than the ${delivery.rolls} rolls delivered`);
-    }
-  });
+  findOrderFaults(house, report);
   findPictureFaults(house, report);
   return faults;
-}
-
-function findRunFaults(entry: RunQuantity, house: House, path: string, report: Report): void {
-  const covering = findCovering(entry.covering, house, `${path}.covering`, report);
-  if (covering?.kind === 'paint') {
-    report(`${path}.covering`, `is "${entry.covering}", a paint; rolls are counted for wallcoverings, borders, linings and murals`);
-  }
 }
 
 function findPictureFaults(house: House, report: Report): void {

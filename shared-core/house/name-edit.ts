@@ -21,17 +21,39 @@ export function nameEdit(house: House, edit: Edit): string {
       return `remove covering ${nameCovering(house, edit.covering)}`;
     case 'add-room':
       return `add room ${edit.room.name}`;
+    case 'set-suppliers':
+      return 'change the suppliers';
     case 'set-stock':
       return 'change the rolls in hand';
     case 'set-offers':
       return 'change what can still be had';
+    case 'place-order':
+      return `place order ${edit.order.id}`;
+    case 'set-orders':
+      return 'change the placed orders';
     case 'set-deliveries':
-      return 'change the deliveries';
+      return nameDeliveries(house, edit.deliveries);
+    case 'set-returns':
+      return 'change what went back';
+    case 'set-leftovers':
+      return 'change the leftovers';
+    case 'set-matching':
+      return 'change which rooms must match';
+    case 'set-run-choices':
+      return 'change the run of a room';
     case 'set-picture':
       return `${edit.image === null ? 'take away' : 'hang'} the picture of ${nameCovering(house, edit.covering)}`;
     default:
       return `${nameRoomEdit(edit)}${roomName(house, edit.room)}`;
   }
+}
+
+/** One delivery more is the delivery itself: 'receive 8 of K-2041, run 2214'. */
+function nameDeliveries(house: House, deliveries: Extract<Edit, { kind: 'set-deliveries' }>['deliveries']): string {
+  const added = deliveries.slice(house.deliveries.length);
+  const [one] = added;
+  if (!one) return 'change the deliveries';
+  return added.length === 1 ? `receive ${one.rolls} of ${one.patternNumber}, run ${one.run}` : `receive ${added.length} packages`;
 }
 
 function nameRoomEdit(edit: Extract<Edit, { room: string }>): string {
@@ -71,7 +93,9 @@ const WORDS: Readonly<Record<string, string>> = {
   focalWall: 'wall looked at most',
   lengths: 'unit',
   plumbRight: 'lean',
+  orderNote: 'note on the order',
   rollStart: 'where a roll begins',
+  runMayChange: 'where the run may change',
   singlesPerRoll: 'singles in a roll',
   soldBy: 'sale by the length',
   soldIn: 'sale units',

@@ -141,6 +141,8 @@ function findBandFaults(band: Band, room: Room, house: House, path: string, repo
     if (band.walls.indexOf(id) !== index) report(`${path}.walls[${index}]`, `is "${id}", which the band names already`);
     if (wall && areRailsThere) reportBandOnWall(band, room, wall, house, path, report);
   });
+  if (band.runMayChange && covering && covering.kind !== 'wallcovering') report(`${path}.runMayChange`, `stands on a band of a ${covering.kind}; only a wallcovering in strips can change its run at a corner`);
+  band.runMayChange?.forEach((id, index) => findWall(id, room, `${path}.runMayChange[${index}]`, report));
   if (!band.layout) return;
   const { start, kill, direction } = band.layout;
   reportPlace(start, band, room, `${path}.layout.start`, report);

@@ -96,6 +96,8 @@ export const band = facts('a band', {
   /** Of a mural. */
   firstPanel: wholeNumber(1, 200, 'the number of a panel').optional(),
   levelLine: levelLine.optional(),
+  /** Walls at whose right-hand inside corner the next strip may come from another run. */
+  runMayChange: listOf(id(), 'ids of walls', 200).optional(),
   layout: layout.optional(),
 });
 

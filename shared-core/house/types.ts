@@ -14,6 +14,10 @@ export type House = DeepReadonly<z.output<typeof houses.house>>;
 export type Rules = House['rules'];
 export type RunQuantity = House['stock'][number];
 export type Delivery = House['deliveries'][number];
+export type PlacedOrder = House['orders'][number];
+export type PlacedLine = PlacedOrder['lines'][number];
+export type Tax = NonNullable<House['tax']>;
+export type Spare = Rules['spareRolls'];
 /** The picture of one repeat of a covering. */
 export type Picture = House['pictures'][number];
 export type Covering = House['coverings'][number];
@@ -29,5 +33,7 @@ export type Furniture = Room['furniture'][number];
 export type Ceiling = NonNullable<Room['ceiling']>;
 export type Band = Room['bands'][number];
 export type Layout = DeepReadonly<z.output<typeof rooms.layout>>;
+/** The lists of a house that are set as a whole. */
+export type HouseList = Exclude<keyof typeof houses.houseLists, 'coverings' | 'rooms' | 'pictures'>;
 /** A house as it is written out: the exchange document. */
 export type HouseDocument = DeepReadonly<z.input<typeof houses.house>>;

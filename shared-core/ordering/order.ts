@@ -1,101 +1,46 @@
-import type { CuttingProblem, Effort } from '../cutting/index.ts';
+import type { Effort } from '../cutting/index.ts';
 import type { House, Mural, Wallcovering } from '../house/index.ts';
-import { ceilDivide, type Length, lengthOf, type Money, moneyOf, parseMoney } from '../units/index.ts';
-import { choosePacks, MOST_ROLLS, type SaleUnit } from './packs.ts';
+import { ceilDivide, lengthOf, type Money, moneyOf, parseMoney } from '../units/index.ts';
 import type { CutRoll, PlacedPiece } from './cut-roll.ts';
+import { type DifferenceLine, findDifference, findReturns, type ReturnLine } from './difference.ts';
 import type { Watch } from './known-cuts.ts';
-import { type Cutting, cutPieces, type RollGoods, rollOf } from './pool.ts';
-import { assignRuns, findRuns, type RunStock } from './runs.ts';
-
-/** One line of the bulk order: a pattern number and a run number. */
-export interface OrderLine {
-  readonly covering: string;
-  readonly patternNumber: string | null;
-  /** Null while nothing is known of the pattern's runs, or for rooms that no known run can hang. */
-  readonly run: string | null;
-  readonly rooms: readonly string[];
-  readonly rollsNeeded: number;
-  readonly lowerBound: number;
-  readonly isProvenMinimum: boolean;
-  /** What the same rooms take when each is cut on its own. */
-  readonly rollsByRoom: number;
-  readonly spare: number;
-  readonly inHand: number;
-  readonly toBuy: number;
-  readonly packs: readonly { readonly rolls: number; readonly count: number }[];
-  readonly price: Money | null;
-  /** Of goods by the length: what is cut, and what is bought of it in whole sale units; null of others. */
-  readonly running: { readonly needed: Length; readonly toBuy: Length; readonly units: number } | null;
-  /** Rolls that rooms need and no known run has. */
-  readonly shortfall: number;
-  /** Spare rolls that the run's offer does not stretch to. */
-  readonly spareLacking: number;
-  readonly problems: readonly CuttingProblem[];
-}
-
-export interface CutList {
-  readonly covering: string;
-  readonly run: string | null;
-  readonly rolls: readonly CutRoll[];
-}
+import { keepLedger, type Ledger, type RunStock } from './ledger.ts';
+import type { CutList, OrderLine } from './order-line.ts';
+import { choosePacks, type SaleUnit } from './packs.ts';
+import { type RollGoods, rollOf } from './pool.ts';
+import { asSold, assignRuns, type RunQuestion } from './runs.ts';
+import { spareRolls, spareRule } from './spare.ts';
+import { countCuts, countMurals, type Counter, type Taken } from './take.ts';
+import { type RoomPieces, type Unit, unitsOf } from './units.ts';
+import { findWaysOut, type WayOut } from './ways-out.ts';
 
 export interface CoveringOrder {
   readonly lines: readonly OrderLine[];
   readonly cutLists: readonly CutList[];
+  readonly ledger: Ledger;
   /** What there is of each run, of its offer what can be bought in sale units. */
   readonly runs: readonly RunStock[];
+  /** Whether no other assignment of rooms to runs is better. */
+  readonly isBestAssignment: boolean;
+  /** What could be done about rooms that no run can hang, the cheapest first. */
+  readonly waysOut: readonly WayOut[];
+  readonly difference: readonly DifferenceLine[];
+  readonly returns: readonly ReturnLine[];
   /** Pieces that no roll can give. */
   readonly impossible: readonly PlacedPiece[];
-}
-
-/** What rooms take of a covering when their pieces are cut together. */
-interface Taken {
-  readonly rolls: number;
-  readonly lowerBound: number;
-  readonly isProven: boolean;
-  readonly problems: readonly CuttingProblem[];
-  cutRolls(): readonly CutRoll[];
+  /** Rolls that rooms take of a run when they are cut together: of a room in parts, those that hang from it. */
+  countRooms(run: string | null, rooms: readonly string[]): number;
 }
 
 /**
  * The order of one covering over all its rooms: pooled where the house's rule says so, by run where runs are known.
  *
  * Shapes: counts of rolls as delivered, money in minor units. To buy is what is needed and spare less what is in hand
- * of the run, rounded up to sale units at the least price within what the run offers.
+ * or on order of the run, rounded up to sale units at the least price within what the run offers.
  * Example: 9 rolls needed, 1 spare, none in hand, doubles at 84.00 or singles at 45.00: 5 doubles, 420.00.
  */
-export function orderCovering(house: House, covering: RollGoods, pieces: readonly PlacedPiece[], effort: Effort, watch?: Watch): CoveringOrder {
-  const rooms = [...new Set(pieces.map(({ room }) => room))];
-  const of = (ids: readonly string[]) => pieces.filter(({ room }) => ids.includes(room));
-  const aloneByRoom = new Map(rooms.map((room) => [room, cutPieces(covering, of([room]), effort, watch)]));
-  const alone = (ids: readonly string[]) => ids.map((room) => aloneByRoom.get(room)!);
-  const take = (ids: readonly string[]): Taken => {
-    const apart = alone(ids);
-    const pooled = house.rules.pooling === 'house' ? cutPieces(covering, of(ids), effort, watch) : null;
-    // Rooms cut together need never take more than apart; where no better way was found in time, they are cut apart.
-    const cuttings = pooled && pooled.plan.rollCount <= rollsOf(apart) ? [pooled] : apart;
-    const rolls = rollsOf(cuttings);
-    const lowerBound = pooled ? pooled.plan.lowerBound : apart.reduce((sum, { plan }) => sum + plan.lowerBound, 0);
-    return {
-      rolls,
-      lowerBound,
-      isProven: rolls === lowerBound,
-      problems: cuttings.map(({ problem }) => problem),
-      cutRolls: () => cuttings.flatMap((cutting) => cutting.rolls()).map((roll, index) => ({ ...roll, number: index + 1 })),
-    };
-  };
-  return {
-    ...orderByRuns(house, covering, { rooms, take, rollsAlone: (ids) => rollsOf(alone(ids)), spare: spareOf(house, covering) }, watch),
-    impossible: [...aloneByRoom.values()].flatMap(({ impossible }) => impossible),
-  };
-}
-
-function spareOf(house: House, covering: RollGoods): number {
-  return 'soldBy' in covering && covering.soldBy ? 0 : (covering.spareRolls ?? house.rules.spareRolls);
-}
-
-function rollsOf(cuttings: readonly Pick<Cutting, 'plan'>[]): number {
-  return cuttings.reduce((sum, { plan }) => sum + plan.rollCount, 0);
+export function orderCovering(house: House, covering: RollGoods, hangings: readonly RoomPieces[], effort: Effort, watch?: Watch): CoveringOrder {
+  return orderByRuns(house, covering, hangings, countCuts(house, covering, hangings, effort, watch), watch);
 }
 
 /**
@@ -103,52 +48,107 @@ function rollsOf(cuttings: readonly Pick<Cutting, 'plan'>[]): number {
  *
  * Example: a mural on one wall of each of two rooms is two to buy.
  */
-export function orderMural(house: House, mural: Mural, places: ReadonlyMap<string, number>): CoveringOrder {
-  const count = (ids: readonly string[]) => ids.reduce((sum, room) => sum + places.get(room)!, 0);
-  const take = (ids: readonly string[]): Taken => ({ rolls: count(ids), lowerBound: count(ids), isProven: true, problems: [], cutRolls: () => [] });
-  return { ...orderByRuns(house, mural, { rooms: [...places.keys()], take, rollsAlone: count, spare: mural.spareRolls ?? 0 }), impossible: [] };
+export function orderMural(house: House, mural: Mural, hangings: readonly RoomPieces[]): CoveringOrder {
+  return orderByRuns(house, mural, hangings, countMurals());
 }
 
-interface Wanted {
-  readonly rooms: readonly string[];
-  readonly spare: number;
-  take(rooms: readonly string[]): Taken;
-  rollsAlone(rooms: readonly string[]): number;
+/**
+ * What was ordered and has come of a covering that hangs nowhere: all of it can go back.
+ *
+ * Example: 10 rolls ordered for a room that is painted after all.
+ */
+export function orderOfNone(house: House, covering: RollGoods | Mural): CoveringOrder {
+  return orderByRuns(house, covering, [], NOTHING);
 }
 
-function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, take, rollsAlone }: Wanted, watch?: Watch): Omit<CoveringOrder, 'impossible'> {
-  const runs = buyableRuns(house, covering);
-  const assignments = runs.length > 0 ? assignRuns(rooms, runs, (ids) => take(ids).rolls, watch) : [{ run: null, rooms }];
-  const orders = assignments.map((assignment) => {
-    const taken = take(assignment.rooms);
-    const stock = runs.find(({ run }) => run === assignment.run);
-    const inHand = stock?.inHand ?? 0;
-    const soldBy = covering.kind === 'wallcovering' ? covering.soldBy : undefined;
-    const running = soldBy && covering.kind === 'wallcovering' ? runningLength(covering, soldBy, taken.cutRolls(), inHand) : null;
-    const purchase = choosePacks(Math.max(0, taken.rolls + spare - inHand), soldBy ? [{ rolls: 1, price: null }] : saleUnits(covering, house), stock?.offered);
-    const line: OrderLine = {
-      covering: covering.id,
-      patternNumber: covering.patternNumber ?? null,
-      run: assignment.run,
-      rooms: assignment.rooms,
-      rollsNeeded: taken.rolls,
-      lowerBound: taken.lowerBound,
-      isProvenMinimum: taken.isProven,
-      rollsByRoom: rollsAlone(assignment.rooms),
-      spare,
-      inHand,
-      toBuy: purchase.rolls,
-      packs: running ? [] : purchase.packs,
-      price: running ? priceByLength(soldBy?.price, running.units, house) : purchase.price,
-      running,
-      shortfall: runs.length > 0 && assignment.run === null ? taken.rolls : 0,
-      spareLacking: purchase.lacking,
-      problems: taken.problems,
-    };
-    return { line, cutList: { covering: covering.id, run: assignment.run, rolls: taken.cutRolls() } };
+const NOTHING: Counter = {
+  isAdditive: true,
+  take: () => ({ rolls: 0, lowerBound: 0, isProven: true, rollsByRoom: 0, problems: [], impossible: [], cutRolls: () => [] }),
+  bounds: () => [],
+};
+
+function orderByRuns(house: House, covering: RollGoods | Mural, hangings: readonly RoomPieces[], counter: Counter, watch?: Watch): CoveringOrder {
+  const ledger = keepLedger(house, covering.id);
+  const sold = saleUnits(covering, house);
+  const units = unitsOf(house, covering.id, hangings);
+  const runs = withChosenRuns(ledger.runs, units);
+  const question: RunQuestion = { units, runs, counter, sold };
+  const isKnown = runs.some(({ run }) => run !== null);
+  const assignment = isKnown ? assignRuns(question, watch) : { runs: units.map(() => null), isProven: true };
+
+  const lineOf = (run: RunStock | null, members: readonly Unit[]) => {
+    const taken = counter.take(members);
+    return { line: orderLine(house, covering, run, members, taken, sold, isKnown), cutList: { covering: covering.id, run: run?.run ?? null, rolls: taken.cutRolls() } };
+  };
+  // What hangs from a run that is on its way and what no run can hang both wait for a run that is not known yet.
+  const unknown = runs.find(({ run }) => run === null) ?? null;
+  const inRun = (wanted: RunStock | null) => units.filter((_, unit) => {
+    const index = assignment.runs[unit] ?? null;
+    return wanted === null || wanted === unknown ? index === null || runs[index] === unknown : index !== null && runs[index] === wanted;
   });
-  return { lines: orders.map(({ line }) => line), cutLists: orders.map(({ cutList }) => cutList), runs };
+  const orders = [...runs.filter(({ run }) => run !== null), unknown].flatMap((run) => {
+    const members = inRun(run);
+    return members.length === 0 ? [] : [lineOf(run, members)];
+  });
+  const lines = orders.map(({ line }) => line);
+  const isShort = lines.some(({ shortfall }) => shortfall > 0);
+  const waysOut = isShort && !watch?.isStopped() ? findWaysOut(question, assignment.runs, watch) : [];
+  return {
+    lines,
+    cutLists: orders.map(({ cutList }) => cutList),
+    ledger,
+    runs: runs.map((run) => ({ ...run, offered: asSold(run.offered, sold) })),
+    isBestAssignment: assignment.isProven,
+    waysOut,
+    difference: findDifference(ledger, lines, waysOut),
+    returns: findReturns(ledger, lines, covering.patternNumber ?? null, sold),
+    impossible: counter.take(units).impossible,
+    countRooms: (run, rooms) => {
+      const members = inRun(runs.find((one) => one.run === run) ?? null).filter((unit) => unit.rooms.some((room) => rooms.includes(room)));
+      return members.length === 0 ? 0 : counter.take(members.map((unit) => ({ ...unit, hangings: unit.hangings.filter(({ room }) => rooms.includes(room)) }))).rolls;
+    },
+  };
 }
+
+/** The runs that there are, and those that a room was set to and of which there are none. */
+function withChosenRuns(runs: readonly RunStock[], units: readonly Unit[]): readonly RunStock[] {
+  const chosen = [...new Set(units.flatMap(({ run }) => run ?? []))].filter((run) => !runs.some((known) => known.run === run));
+  return [...runs, ...chosen.map((run) => ({ run, inHand: 0, onOrder: 0, offered: 0 }))];
+}
+
+function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | null, members: readonly Unit[], taken: Taken, sold: readonly SaleUnit[], isKnown: boolean): OrderLine {
+  const run = stock?.run ?? null;
+  const inHand = stock?.inHand ?? 0;
+  const onOrder = stock?.onOrder ?? 0;
+  const there = inHand + onOrder;
+  const spare = spareRolls(spareRule(house, covering), taken.rolls);
+  const soldBy = covering.kind === 'wallcovering' ? covering.soldBy : undefined;
+  const running = soldBy && covering.kind === 'wallcovering' ? runningLength(covering, soldBy, taken.cutRolls(), there) : null;
+  const limit = run === null ? undefined : asSold(stock?.offered ?? 0, sold);
+  const purchase = choosePacks(Math.max(0, taken.rolls + spare - there), soldBy ? ONE_BY_ONE : sold, limit);
+  return {
+    covering: covering.id,
+    patternNumber: covering.patternNumber ?? null,
+    run,
+    rooms: [...new Set(members.flatMap(({ rooms }) => rooms))],
+    rollsNeeded: taken.rolls,
+    lowerBound: taken.lowerBound,
+    isProvenMinimum: taken.isProven,
+    rollsByRoom: taken.rollsByRoom,
+    spare,
+    inHand,
+    onOrder,
+    toBuy: purchase.rolls,
+    packs: running ? [] : purchase.packs,
+    price: running ? priceByLength(soldBy?.price, running.units, house) : purchase.price,
+    running,
+    shortfall: isKnown && run === null ? Math.max(0, taken.rolls - onOrder) : 0,
+    spareLacking: purchase.lacking,
+    problems: taken.problems,
+  };
+}
+
+const ONE_BY_ONE: readonly SaleUnit[] = [{ rolls: 1, price: null }];
 
 type SoldBy = NonNullable<Wallcovering['soldBy']>;
 
@@ -171,21 +171,8 @@ function priceByLength(price: string | undefined, units: number, house: House): 
   return parsed?.ok ? moneyOf(parsed.value * units) : null;
 }
 
-/**
- * The runs of a covering with what of their offers can be bought in its sale units.
- *
- * Example: of seven rolls on offer that are sold in doubles, six.
- */
-function buyableRuns(house: House, covering: RollGoods | Mural): readonly RunStock[] {
-  const units = saleUnits(covering, house);
-  return findRuns(house, covering.id).map((run) => {
-    const offered = Math.min(run.offered, MOST_ROLLS);
-    return { ...run, offered: choosePacks(offered, units, offered).rolls };
-  });
-}
-
-function saleUnits(covering: RollGoods | Mural, house: House): readonly SaleUnit[] {
-  if (!covering.soldIn || covering.soldIn.length === 0) return [{ rolls: 1, price: null }];
+export function saleUnits(covering: RollGoods | Mural, house: Pick<House, 'currency'>): readonly SaleUnit[] {
+  if (!covering.soldIn || covering.soldIn.length === 0) return ONE_BY_ONE;
   return covering.soldIn.map(({ rolls, price }) => {
     const parsed = price === undefined ? null : parseMoney(price, house.currency);
     return { rolls, price: parsed?.ok ? parsed.value : null };

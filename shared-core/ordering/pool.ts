@@ -62,6 +62,8 @@ export interface Cutting {
   readonly plan: Pick<CuttingPlan, 'rollCount' | 'lowerBound' | 'isProven'>;
   readonly rolls: () => readonly CutRoll[];
   readonly impossible: readonly PlacedPiece[];
+  /** What pieces and a roll count for: pieces never come from fewer rolls than their worth makes. Null in sequence. */
+  readonly prices: { readonly mostPerRoll: number; of(placed: PlacedPiece): number } | null;
 }
 
 /** As few rolls as are found; goods that must hang in the sequence of the roll are cut in hanging order. */
@@ -69,10 +71,18 @@ export function cutPieces(covering: RollGoods, pieces: readonly PlacedPiece[], e
   const { problem, members } = cuttingProblem(covering, pieces);
   if (isInSequence(covering)) {
     const { rolls, impossible } = cutInSequence(problem, pieces);
-    return { problem, plan: { rollCount: rolls.length, lowerBound: rolls.length, isProven: true }, rolls: () => rolls, impossible };
+    return { problem, plan: { rollCount: rolls.length, lowerBound: rolls.length, isProven: true }, rolls: () => rolls, impossible, prices: null };
   }
   const plan = knownCuts(problem, effort, watch);
-  return { problem, plan, rolls: once(() => nameCuts(problem, plan, members, pieces, watch)), impossible: plan.impossible.flatMap((index) => members[index]!) };
+  const { duals, mostPerRoll } = plan.certificate;
+  const typeOf = once(() => new Map(members.flatMap((group, type) => group.map((placed) => [placed, type] as const))));
+  return {
+    problem,
+    plan,
+    rolls: once(() => nameCuts(problem, plan, members, pieces, watch)),
+    impossible: plan.impossible.flatMap((index) => members[index]!),
+    prices: { mostPerRoll, of: (placed) => duals[typeOf().get(placed)!]! },
+  };
 }
 
 export function isInSequence(covering: Covering): boolean {

@@ -1,124 +1,66 @@
 import { memoryOf } from '../base/index.ts';
-import type { House } from '../house/index.ts';
+import { type Assignment, assignUnits } from './assign-units.ts';
 import type { Watch } from './known-cuts.ts';
+import type { RunStock } from './ledger.ts';
+import { choosePacks, MOST_ROLLS, type SaleUnit } from './packs.ts';
+import type { Counter } from './take.ts';
+import type { Unit } from './units.ts';
 
-/** What there is of one run of a pattern. */
-export interface RunStock {
-  readonly run: string;
-  /** Stock and what was delivered sound. */
-  readonly inHand: number;
-  /** What can still be had. */
-  readonly offered: number;
-}
-
-/** A room's rolls from one run, so that no room shows two shades. */
-export interface RunAssignment {
-  readonly run: string | null;
-  readonly rooms: readonly string[];
-}
-
-/**
- * The runs of a covering: stock, plus deliveries under its own pattern number less what was damaged, plus offers.
- *
- * In the order in which the facts name them. Example: 3 rolls of 2207 in stock and a delivery of 8 of 2214 with
- * 1 damaged are 2207 with 3 and 2214 with 7 in hand.
- */
-export function findRuns(house: House, covering: string): readonly RunStock[] {
-  const runs = new Map<string, { inHand: number; offered: number }>();
-  const at = (run: string) => {
-    const entry = runs.get(run) ?? { inHand: 0, offered: 0 };
-    runs.set(run, entry);
-    return entry;
-  };
-  const patternNumber = house.coverings.find(({ id }) => id === covering)?.patternNumber;
-  for (const entry of house.stock) if (entry.covering === covering) at(entry.run).inHand += entry.rolls;
-  for (const entry of house.deliveries) {
-    if (entry.covering === covering && (patternNumber === undefined || entry.patternNumber === patternNumber)) {
-      at(entry.run).inHand += entry.rolls - entry.damaged;
-    }
-  }
-  for (const entry of house.offers) if (entry.covering === covering) at(entry.run).offered += entry.rolls;
-  return [...runs].map(([run, { inHand, offered }]) => ({ run, inHand, offered }));
-}
-
-/** More rooms and runs than this many distinct cuttings tell apart are assigned as well as that many allow. */
-const MOST_CUTTINGS = 3_000;
-
-interface Score {
-  readonly hung: number;
-  readonly bought: number;
-  readonly leftOver: number;
+/** Units and the runs they may hang from, and how their rolls are counted and bought. */
+export interface RunQuestion {
+  readonly units: readonly Unit[];
+  readonly runs: readonly RunStock[];
+  readonly counter: Counter;
+  readonly sold: readonly SaleUnit[];
 }
 
 /** The assignments that were searched to their end. */
-const searched = memoryOf<readonly RunAssignment[]>(400);
+const searched = memoryOf<Assignment>(400);
 
 /**
- * Assigns rooms to runs: as many rooms as possible, then the fewest rolls bought, then the least left over.
+ * Assigns what hangs from one run each to the runs that there are (see `assignUnits`).
  *
- * Shapes: `rooms` are ids, `countRolls` gives the rolls that a set of rooms needs when cut together. The search goes
- * through the rooms from the largest, every run for each, and stops after a fixed number of cuttings, so that the same
- * facts always give the same answer. Rooms that no run can hang come in a last assignment with `run: null`.
- * Once a watch is stopped, what was found before for the same rooms and runs stands where the runs still have enough,
- * else the first assignment that is met.
- * Example: rooms of 6 and 3 rolls, run 2214 with 8 and run 2207 with 3: the first from 2214, the second from 2207.
+ * Rolls on order are as good as in hand: they are bought. Once a watch is stopped, what was found before for the same
+ * rooms and runs stands where the runs still have enough, else the best that is met.
+ * Example: rooms of 6 and 3 rolls, run 2214 with 8 on offer and 3 of run 2207 in hand: the first from 2214, the second
+ * from 2207.
  */
-export function assignRuns(rooms: readonly string[], runs: readonly RunStock[], countRolls: (rooms: readonly string[]) => number, watch?: Watch): readonly RunAssignment[] {
-  const asked = JSON.stringify([rooms, runs]);
-  const known = new Map<string, number>();
-  const count = (indexes: readonly number[]): number => {
-    const key = indexes.join(' ');
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const rolls = countRolls(indexes.map((index) => rooms[index]!));
-    known.set(key, rolls);
-    return rolls;
-  };
-  const stoodBefore = (): readonly RunAssignment[] | undefined => {
-    const before = watch?.isStopped() ? searched.recall(asked) : undefined;
-    const hasEnough = (assignment: RunAssignment) => runs.every(({ run, inHand, offered }) => run !== assignment.run || count(assignment.rooms.map((room) => rooms.indexOf(room))) <= inHand + offered);
-    return before?.every(hasEnough) ? before : undefined;
-  };
-  const atOnce = stoodBefore();
-  if (atOnce) return atOnce;
-  const alone = rooms.map((_, index) => count([index]));
-  const order = rooms.map((_, index) => index).sort((one, other) => alone[other]! - alone[one]! || one - other);
-
-  let best: { readonly choice: readonly (number | null)[]; readonly score: Score } | null = null;
-  const choice: (number | null)[] = rooms.map(() => null);
-  const members = (run: number) => choice.flatMap((chosen, index) => (chosen === run ? [index] : []));
-  const judge = (hung: number) => {
-    const used = runs.map((run, index) => ({ run, rooms: members(index) })).filter((entry) => entry.rooms.length > 0);
-    const bought = used.reduce((sum, { run, rooms: inRun }) => sum + Math.max(0, count(inRun) - run.inHand), 0);
-    const leftOver = used.reduce((sum, { run, rooms: inRun }) => sum + Math.max(0, run.inHand - count(inRun)), 0);
-    const score = { hung, bought, leftOver };
-    if (!best || isBetter(score, best.score)) best = { choice: [...choice], score };
-  };
-  const visit = (depth: number, hung: number): void => {
-    if (best && hung + (order.length - depth) < best.score.hung) return;
-    if (best && (known.size > MOST_CUTTINGS || watch?.isStopped())) return;
-    const index = order[depth];
-    if (index === undefined) {
-      judge(hung);
-      return;
-    }
-    runs.forEach((run, runIndex) => {
-      choice[index] = runIndex;
-      if (count(members(runIndex)) <= run.inHand + run.offered) visit(depth + 1, hung + 1);
+export function assignRuns({ units, runs, counter, sold }: RunQuestion, watch?: Watch): Assignment {
+  const asked = JSON.stringify([units.map(({ rooms, hangings, run }) => [rooms, hangings.map(({ parts }) => parts.length), run]), runs]);
+  const rooms = [...new Set(units.flatMap((unit) => unit.rooms))];
+  const number = new Map(rooms.map((room, index) => [room, index]));
+  const stocks = runs.map(({ inHand, onOrder, offered }) => ({ inHand: inHand + onOrder, offered: asSold(offered, sold) }));
+  const bought = (rolls: number) => choosePacks(Math.min(rolls, MOST_ROLLS), sold).rolls;
+  const count = (indexes: readonly number[]) => counter.take(indexes.map((index) => units[index]!)).rolls;
+  const hasEnough = (assignment: Assignment) =>
+    stocks.every(({ inHand, offered }, run) => {
+      const members = assignment.runs.flatMap((one, unit) => (one === run ? [unit] : []));
+      return members.length === 0 || bought(Math.max(0, count(members) - inHand)) <= offered;
     });
-    choice[index] = null;
-    visit(depth + 1, hung);
-  };
-  visit(0, 0);
-
-  const chosen = (best as { readonly choice: readonly (number | null)[] } | null)?.choice ?? choice;
-  const inRun = (wanted: number | null) => rooms.filter((_, index) => chosen[index] === wanted);
-  const assignments = [...runs.map(({ run }, index) => ({ run, rooms: inRun(index) })), { run: null, rooms: inRun(null) }].filter((assignment) => assignment.rooms.length > 0);
-  if (watch?.isStopped()) return stoodBefore() ?? assignments;
-  if (watch) searched.remember(asked, assignments);
-  return assignments;
+  if (watch?.isStopped()) {
+    const before = searched.recall(asked);
+    if (before && hasEnough(before)) return before;
+  }
+  const assignment = assignUnits(
+    {
+      units: units.map((unit) => ({ rooms: unit.rooms.map((room) => number.get(room)!), ...(unit.run === null ? {} : { run: runs.findIndex(({ run }) => run === unit.run) }) })),
+      runs: stocks,
+      count,
+      bounds: counter.bounds(units),
+      isAdditive: counter.isAdditive,
+      bought,
+    },
+    watch,
+  );
+  return watch?.isStopped() ? assignment : searched.remember(asked, assignment);
 }
 
-function isBetter(one: Score, other: Score): boolean {
-  return one.hung !== other.hung ? one.hung > other.hung : one.bought !== other.bought ? one.bought < other.bought : one.leftOver < other.leftOver;
+/**
+ * What of an offer can be bought in whole sale units.
+ *
+ * Example: of seven rolls on offer that are sold in doubles, six.
+ */
+export function asSold(offered: number, sold: readonly SaleUnit[]): number {
+  const most = Math.min(offered, MOST_ROLLS);
+  return choosePacks(most, sold, most).rolls;
 }

@@ -1,4 +1,4 @@
-import type { CutList, OrderLine } from '../ordering/index.ts';
+import type { CoveringOrder, CutList, LeftOfRun, OrderLine, RoomReadiness } from '../ordering/index.ts';
 import type { BorderLayout, CeilingLayout, Clash, LayoutOption, MuralLayout, StretchLayout } from '../setting-out/index.ts';
 import type { Outline } from '../survey/index.ts';
 
@@ -37,16 +37,24 @@ export interface RoomPlan {
 /** Something worth a look, in words; it stops nothing. */
 export interface Remark {
   /** Where in the work it is mended. */
-  readonly place: 'survey' | 'coverings' | 'set-out' | 'order';
+  readonly place: 'survey' | 'coverings' | 'set-out' | 'order' | 'deliveries';
   readonly room: string | null;
   readonly message: string;
 }
+
+/** The runs of one covering: what there is, what was ordered and came, and what follows from that. */
+export type CoveringRuns = { readonly covering: string } & Pick<CoveringOrder, 'ledger' | 'runs' | 'isBestAssignment' | 'waysOut' | 'difference' | 'returns'>;
 
 /** Everything computed from a house's facts. */
 export interface HousePlan {
   readonly rooms: readonly RoomPlan[];
   readonly order: readonly OrderLine[];
   readonly cuts: readonly CutList[];
+  readonly runs: readonly CoveringRuns[];
+  /** Of each room in which something from rolls hangs. */
+  readonly readiness: readonly RoomReadiness[];
+  /** What is left when all is hung. */
+  readonly left: readonly LeftOfRun[];
   /** What cannot be met: a piece that no roll gives, a room that no run can hang. */
   readonly problems: readonly Remark[];
   readonly warnings: readonly Remark[];

@@ -4,9 +4,11 @@ export { atLowerTolerance, countOtherwise, type OtherCount, type OtherCounts } f
 export { areaOfBand, countRoomsByTextbook, type TextbookRow, type TextbookRows } from './textbook-rooms.ts';
 export { sayLayout } from './say-layout.ts';
 export { sayUnits } from './say-units.ts';
-export type { BandPlan, CeilingPlan, HousePlan, PlannedStretch, Remark, RoomPlan } from './house-plan.ts';
+export type { BandPlan, CeilingPlan, CoveringRuns, HousePlan, PlannedStretch, Remark, RoomPlan } from './house-plan.ts';
 export { countStrips, planDocument } from './plan-document.ts';
-export { CEILING, piecesOf, planHouse } from './plan-house.ts';
-export { nameRoom } from './remarks.ts';
+export { CEILING, piecesOf } from './hangings.ts';
+export { planHouse } from './plan-house.ts';
+export { nameRoom } from './name-room.ts';
 export { explainPiece, explainStrip, type PieceFacts } from './explain-piece.ts';
 export { type PieceRoll, rollsOfBand } from './roll-of-piece.ts';
+export { explainRuns, sayRun, sayWayOut } from './say-runs.ts';

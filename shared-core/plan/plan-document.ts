@@ -2,7 +2,7 @@ import type { House } from '../house/index.ts';
 import type { Mismatch, WallPlace } from '../setting-out/index.ts';
 import { type Length, printLength, printMoney } from '../units/index.ts';
 import type { BandPlan, CeilingPlan, HousePlan, PlannedStretch } from './house-plan.ts';
-import { piecesOf } from './plan-house.ts';
+import { piecesOf } from './hangings.ts';
 
 /** A plan as plain JSON for scripts: lengths as texts with their unit, money as decimal texts. */
 export function planDocument(house: House, plan: HousePlan) {

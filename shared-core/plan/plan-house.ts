@@ -1,9 +1,10 @@
 import type { Effort } from '../cutting/index.ts';
 import { type Covering, type House, hungBand, type HungBand, type Mural, type Room, type Wallcovering } from '../house/index.ts';
-import { asCut, type CoveringOrder, cutPieces, isRollGoods, orderCovering, orderMural, type PlacedPiece, type RollGoods, type Watch } from '../ordering/index.ts';
-import { chosenLayout, findClashes, findStretches, type Piece, setOutBorder, setOutCeiling, setOutLiningAcross, setOutLiningUp, setOutMural, setOutPanels, setOutStrips, type Stretch, type StretchLayout } from '../setting-out/index.ts';
+import { asCut, type CoveringOrder, cutPieces, findLeft, findReadiness, isRollGoods, orderCovering, orderMural, orderOfNone, type RollGoods, type Watch } from '../ordering/index.ts';
+import { chosenLayout, findClashes, findStretches, setOutBorder, setOutCeiling, setOutLiningAcross, setOutLiningUp, setOutMural, setOutPanels, setOutStrips, type Stretch, type StretchLayout } from '../setting-out/index.ts';
 import { drawOutline, type Outline } from '../survey/index.ts';
 import { bestLayouts } from './best-layouts.ts';
+import { hangingOf, piecesOf, placedOverhead } from './hangings.ts';
 import type { BandPlan, CeilingPlan, HousePlan, PlannedStretch, RoomPlan } from './house-plan.ts';
 import { findProblems, findWarnings } from './remarks.ts';
 
@@ -28,12 +29,16 @@ export function planHouse(facts: House, effort: Effort = 'usual', watch?: Watch)
     return order ? [{ covering, ...order }] : [];
   });
   const order = orders.flatMap(({ lines }) => lines);
+  const cuts = orders.flatMap(({ cutLists }) => cutLists);
   return {
     rooms,
     order,
-    cuts: orders.flatMap(({ cutLists }) => cutLists),
+    cuts,
+    runs: orders.filter(({ lines, ledger }) => lines.length + ledger.lines.length + ledger.deliveries.length > 0).map(({ covering, ledger, runs, isBestAssignment, waysOut, difference, returns }) => ({ covering: covering.id, ledger, runs, isBestAssignment, waysOut, difference, returns })),
+    readiness: findReadiness(house, orders),
+    left: findLeft(house, order, cuts),
     problems: findProblems(house, rooms, orders),
-    warnings: findWarnings(house, coverings, rooms, order),
+    warnings: findWarnings(house, coverings, rooms, orders),
   };
 }
 
@@ -44,15 +49,18 @@ interface Asked {
   readonly watch: Watch | undefined;
 }
 
+/** Of a covering that hangs nowhere what was ordered and has come; null of paint. */
 function orderOf(covering: Covering, rooms: readonly RoomPlan[], { house, effort, watch }: Asked): CoveringOrder | null {
   if (isRollGoods(covering)) {
-    const pieces = placedPieces(rooms, covering.id);
-    return pieces.length > 0 ? orderCovering(house, covering, pieces, effort, watch) : null;
+    const hangings = rooms.flatMap((room) => hangingOf(house, room, covering.id));
+    return hangings.length > 0 ? orderCovering(house, covering, hangings, effort, watch) : orderOfNone(house, covering);
   }
   if (covering.kind !== 'mural') return null;
-  const places = rooms.map((room): [string, number] => [room.id, room.bands.filter((band) => band.covering === covering.id).reduce((sum, { stretches }) => sum + stretches.length, 0)]);
-  const hung = places.filter(([, count]) => count > 0);
-  return hung.length > 0 ? orderMural(house, covering, new Map(hung)) : null;
+  const hangings = rooms.flatMap((room) => {
+    const murals = room.bands.filter((band) => band.covering === covering.id).reduce((sum, { stretches }) => sum + stretches.length, 0);
+    return murals > 0 ? [{ room: room.id, parts: [[]], murals }] : [];
+  });
+  return hangings.length > 0 ? orderMural(house, covering, hangings) : orderOfNone(house, covering);
 }
 
 function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, asked: Asked): RoomPlan {
@@ -77,13 +85,6 @@ function planCeiling(room: Room, outline: Outline, coverings: ReadonlyMap<string
   const pieces = placedOverhead(room.id, layout.strips);
   return { ...layout, covering: covering.id, rollsAlone: cutPieces(covering, pieces, effort, watch).plan.rollCount };
 }
-
-function placedOverhead(room: string, strips: CeilingPlan['strips']): readonly PlacedPiece[] {
-  return strips.flatMap(({ pieces }) => pieces.map((piece) => ({ room, band: CEILING, piece })));
-}
-
-/** Stands for a band in lists of pieces. */
-export const CEILING = '(ceiling)';
 
 function planBand(room: Room, band: HungBand, covering: RollGoods | Mural, asked: Asked, above: readonly StretchLayout[]): BandPlan {
   const stretches = findStretches(room, band);
@@ -114,18 +115,4 @@ function planStretch(room: Room, band: HungBand, stretch: Stretch, covering: Wal
   const own = chosenLayout(band);
   const isOwn = own !== undefined && stretch.walls.some(({ id }) => id === own.start.wall);
   return { ...setOutStrips(stretch, band, covering, house.rules, isOwn ? own : options[0]?.layout), options };
-}
-
-/** All pieces of a band, in hanging order from left to right. */
-export function piecesOf(band: Pick<BandPlan, 'kind' | 'stretches'>): readonly Piece[] {
-  return band.stretches.flatMap((stretch) => ('strips' in stretch ? stretch.strips : stretch.lengths).flatMap(({ pieces }) => pieces));
-}
-
-function placedPieces(rooms: readonly RoomPlan[], covering: string): readonly PlacedPiece[] {
-  return rooms.flatMap((room) =>
-    room.bands
-      .filter((band) => band.covering === covering)
-      .flatMap((band) => piecesOf(band).map((piece) => ({ room: room.id, band: band.id, piece })))
-      .concat(room.ceiling?.covering === covering ? placedOverhead(room.id, room.ceiling.strips) : []),
-  );
 }

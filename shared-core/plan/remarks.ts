@@ -1,8 +1,10 @@
 import { type Covering, type House, matchOf, nameCovering, type Room } from '../house/index.ts';
-import { type CoveringOrder, findRuns, isInSequence, isRollGoods, longestPiece, type OrderLine, type PlacedPiece, type RollGoods, type RunStock } from '../ordering/index.ts';
+import { type CoveringOrder, isInSequence, isRollGoods, longestPiece, type OrderLine, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK, readTurn } from '../survey/index.ts';
 import { type Length, showLength } from '../units/index.ts';
 import type { BandPlan, Remark, RoomPlan } from './house-plan.ts';
+import { nameRoom } from './name-room.ts';
+import { sayRun, sayWayOut } from './say-runs.ts';
 import { sayUnits } from './say-units.ts';
 
 type Order = CoveringOrder & { readonly covering: Covering };
@@ -12,12 +14,13 @@ export function findProblems(house: House, rooms: readonly RoomPlan[], orders: r
   return [
     ...orders.flatMap(({ covering, impossible }) => (isRollGoods(covering) ? impossible.map((placed) => pieceTooLong(placed, covering, house)) : [])),
     ...rooms.flatMap((room) => muralsTooSmall(room, house)),
-    ...orders.flatMap(({ lines, runs }) => lines.filter(({ shortfall }) => shortfall > 0).map((line) => noRunFor(line, runs, house))),
+    ...orders.flatMap((order) => order.lines.filter(({ shortfall }) => shortfall > 0).map((line) => noRunFor(line, order, house))),
   ];
 }
 
 /** What is worth a look, in words. */
-export function findWarnings(house: House, coverings: ReadonlyMap<string, Covering>, rooms: readonly RoomPlan[], order: readonly OrderLine[]): readonly Remark[] {
+export function findWarnings(house: House, coverings: ReadonlyMap<string, Covering>, rooms: readonly RoomPlan[], orders: readonly Order[]): readonly Remark[] {
+  const order = orders.flatMap(({ lines }) => lines);
   return [
     ...house.rooms.flatMap((room, index) => roomWarnings(room, rooms[index]!, coverings, house)),
     ...rooms.flatMap((room) => [...sliverWarnings(room), ...borderWarnings(room, house)]),
@@ -27,7 +30,7 @@ export function findWarnings(house: House, coverings: ReadonlyMap<string, Coveri
       room: null,
       message: `Run ${line.run} of ${nameCovering(house, line.covering)} has no rolls left for ${line.spareLacking} of the spare.`,
     })),
-    ...deliveryWarnings(house),
+    ...orders.flatMap((one) => [...deliveryWarnings(one, house), ...differenceWarnings(one, house), ...choiceWarnings(one, house)]),
   ];
 }
 
@@ -53,14 +56,14 @@ function pieceTooLong({ room, piece }: PlacedPiece, covering: RollGoods, house: 
   };
 }
 
-function noRunFor(line: OrderLine, sold: readonly RunStock[], house: House): Remark {
-  const offers = new Map(findRuns(house, line.covering).map(({ run, offered }) => [run, offered]));
-  const runs = sold.map(({ run, inHand, offered }) => `run ${run} has ${inHand + offered}${offered < offers.get(run)! ? ' as it is sold' : ''}`);
+function noRunFor(line: OrderLine, { runs, waysOut }: Order, house: House): Remark {
+  const known = runs.map((run) => `${sayRun(run.run)} has ${run.inHand + run.onOrder + run.offered}`);
   const rooms = line.rooms.map((room) => nameRoom(house, room)).join(', ');
+  const [first] = waysOut;
   return {
     place: 'order',
     room: line.rooms[0] ?? null,
-    message: `No run of ${nameCovering(house, line.covering)} can hang ${rooms}: ${line.rollsNeeded} ${line.rollsNeeded === 1 ? 'roll' : 'rolls'} of one run wanted, ${runs.join(', ')} before the other rooms. Ask for ${line.rollsNeeded} of one run.`,
+    message: `No run of ${nameCovering(house, line.covering)} can hang ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} of one run wanted; as it is sold, ${known.join(', ')}.${first ? ` ${sayWayOut(house, line.covering, first)}` : ''}`,
   };
 }
 
@@ -157,16 +160,29 @@ function borderNotes(rooms: readonly RoomPlan[], house: House, isVinyl: (coverin
   );
 }
 
-function deliveryWarnings(house: House): readonly Remark[] {
-  return house.deliveries.flatMap((delivery) => {
-    const ordered = house.coverings.find(({ id }) => id === delivery.covering)?.patternNumber;
-    return ordered === undefined || ordered === delivery.patternNumber
-      ? []
-      : [{ place: 'order', room: null, message: `${sayUnits(house, delivery.covering, delivery.rolls)} labelled ${delivery.patternNumber}, run ${delivery.run}, came for pattern ${ordered}; not counted as in hand.` }];
+function deliveryWarnings({ covering, ledger }: Order, house: House): readonly Remark[] {
+  return ledger.deliveries.flatMap(({ delivery, verdict }): readonly Remark[] => {
+    const came = `${sayUnits(house, covering.id, delivery.rolls)} labelled ${delivery.patternNumber}, run ${delivery.run}, came`;
+    if (verdict === 'wrong-pattern') return [{ place: 'deliveries', room: null, message: `${came} for pattern ${covering.patternNumber}; not counted as in hand.` }];
+    if (verdict === 'run-not-ordered') return [{ place: 'deliveries', room: null, message: `${came}, and that run was not ordered; not counted as in hand until you keep it.` }];
+    return [];
   });
 }
 
-/** A room as it is called; what hangs in no room that is there is called by its id. */
-export function nameRoom(house: House, id: string): string {
-  return house.rooms.find((room) => room.id === id)?.name ?? id;
+function differenceWarnings({ covering, difference }: Order, house: House): readonly Remark[] {
+  return difference.map(({ run, rolls, rooms, isOffered }) => ({
+    place: 'order' as const,
+    room: rooms[0] ?? null,
+    message: `${sayUnits(house, covering.id, rolls)} of ${nameCovering(house, covering.id)} more than were ordered are wanted, to match ${run === null ? 'the run that comes' : `run ${run}`}.${isOffered ? '' : ' That run may be gone: ask before another room is cut from it.'}`,
+  }));
+}
+
+/** Rooms that must match and were set to different runs. */
+function choiceWarnings({ covering }: Order, house: House): readonly Remark[] {
+  return house.matching.flatMap(({ covering: only, rooms }): readonly Remark[] => {
+    if (only !== undefined && only !== covering.id) return [];
+    const runs = new Set(house.runChoices.flatMap((choice) => (choice.covering === covering.id && rooms.includes(choice.room) ? [choice.run] : [])));
+    if (runs.size < 2) return [];
+    return [{ place: 'order', room: rooms[0] ?? null, message: `${rooms.map((room) => nameRoom(house, room)).join(', ')} must match but are set to runs ${[...runs].join(' and ')} of ${nameCovering(house, covering.id)}: their shades may differ.` }];
+  });
 }

@@ -2,7 +2,7 @@ import { type Band, endsOf, heightsOf, type House, hungBand, type Room } from '.
 import { addTextbookCounts, asCut, countByTextbook, isInSequence, isRollGoods, type OrderLine, rollOf, type TextbookCounts } from '../ordering/index.ts';
 import { addAreas, type Area, areaOf, type Length, lengthOf, rectangleArea, roundedDivide } from '../units/index.ts';
 import type { HousePlan } from './house-plan.ts';
-import { piecesOf } from './plan-house.ts';
+import { piecesOf } from './hangings.ts';
 
 /** One band of a room as textbooks count it, and the rolls that it takes when it alone is cut. */
 export interface TextbookRow extends TextbookCounts {

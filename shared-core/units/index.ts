@@ -22,6 +22,7 @@ export {
   moneyOf,
   parseMoney,
   printMoney,
+  scaleMoney,
   showMoney,
   ZERO_MONEY,
 } from './money.ts';

@@ -1,5 +1,6 @@
 import { assert, type Brand, fault, good, type Outcome } from '../base/index.ts';
 import { fixedDecimal } from './decimal.ts';
+import { ratio, roundRatio } from './ratio.ts';
 
 /** An amount in a currency's smallest unit (cents, yen, fils): a safe integer. The house says which currency. */
 export type Money = Brand<number, 'Money'>;
@@ -91,4 +92,15 @@ export function printMoney(money: Money, currency: string): string {
  */
 export function showMoney(money: Money, currency: string): string {
   return `${printMoney(money, currency)} ${currency}`;
+}
+
+/**
+ * A part or a multiple of an amount, rounded once to the smallest unit; a half goes away from zero.
+ *
+ * Whole numbers in, the denominator above 0; exact at any size, as no float takes part.
+ *
+ * `scaleMoney(moneyOf(42000), 7250, 100000)` is 3045: 7.25 % of 420.00 is 30.45.
+ */
+export function scaleMoney(money: Money, numerator: number, denominator: number): Money {
+  return moneyOf(Number(roundRatio(ratio(BigInt(money) * BigInt(numerator), BigInt(denominator)))));
 }

@@ -27,6 +27,7 @@ const MIGRATIONS: readonly (readonly string[])[] = [
     ) strict`,
   ],
   [factTable('picture')],
+  ['supplier', 'placed_order', 'sent_back', 'leftover', 'matching', 'run_choice'].map(factTable),
 ];
 
 export const SCHEMA_VERSION = MIGRATIONS.length;

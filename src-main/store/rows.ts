@@ -19,28 +19,34 @@ export interface RowChange extends FactPlace {
   readonly after: StoredFacts | null;
 }
 
-const LIST_OF: Readonly<Record<FactTable, 'coverings' | 'rooms' | 'stock' | 'offers' | 'deliveries' | 'pictures'>> = {
+const LIST_OF = {
   covering: 'coverings',
   room: 'rooms',
+  supplier: 'suppliers',
   stock: 'stock',
   offer: 'offers',
+  placed_order: 'orders',
   delivery: 'deliveries',
+  sent_back: 'returns',
+  leftover: 'leftovers',
+  matching: 'matching',
+  run_choice: 'runChoices',
   picture: 'pictures',
-};
+} as const satisfies Readonly<Record<FactTable, keyof House>>;
 
 export type Rows = ReadonlyMap<string, FactPlace & StoredFacts>;
 
 /** A house as rows, one for what is true of it as a whole and one for each thing in its lists. */
 export function toRows(house: House): Rows {
   const document = encodeHouse(house);
-  const { coverings, rooms, stock, offers, deliveries, pictures, ...own } = document;
+  const lists = new Set<string>(Object.values(LIST_OF));
+  const own = Object.fromEntries(Object.entries(document).filter(([key]) => !lists.has(key)));
   const rows = new Map<string, FactPlace & StoredFacts>();
   const add = (table: FactTable | 'house', id: string, position: number, facts: unknown) =>
     rows.set(`${table} ${id}`, { table, id, position, facts: JSON.stringify(facts) });
   add('house', '1', 0, own);
   for (const table of FACT_TABLES) {
-    const list = { coverings, rooms, stock, offers, deliveries, pictures }[LIST_OF[table]] ?? [];
-    list.forEach((item, position) => add(table, rowId(item, position), position, item));
+    (document[LIST_OF[table]] ?? []).forEach((item, position) => add(table, rowId(item, position), position, item));
   }
   return rows;
 }

@@ -3,9 +3,15 @@ export interface Tables {
   house: HouseRow;
   covering: FactRow;
   room: FactRow;
+  supplier: FactRow;
   stock: FactRow;
   offer: FactRow;
+  placed_order: FactRow;
   delivery: FactRow;
+  sent_back: FactRow;
+  leftover: FactRow;
+  matching: FactRow;
+  run_choice: FactRow;
   picture: FactRow;
   edit: EditRow;
 }
@@ -31,5 +37,5 @@ export interface EditRow {
   is_undone: 0 | 1;
 }
 
-export const FACT_TABLES = ['covering', 'room', 'stock', 'offer', 'delivery', 'picture'] as const;
+export const FACT_TABLES = ['covering', 'room', 'supplier', 'stock', 'offer', 'placed_order', 'delivery', 'sent_back', 'leftover', 'matching', 'run_choice', 'picture'] as const;
 export type FactTable = (typeof FACT_TABLES)[number];

@@ -92,7 +92,7 @@ describe('the compiler', () => {
 
   it('knows neither a browser nor Node in shared-core', () => {
     const { lib, types } = optionsOf('shared-core');
-    expect(lib?.map((name) => name.replace(/^lib\.|\.d\.ts$/g, ''))).toEqual(['es2023']);
+    expect(lib?.map((name) => name.replace(/^lib\.|\.d\.ts$/g, ''))).toEqual(['es2024']);
     expect(types).toEqual([]);
   });
 

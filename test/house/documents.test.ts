@@ -145,7 +145,7 @@ describe('a good document', () => {
 
   test('is told by a JSON schema that names every key', () => {
     const schema = documentSchema() as { readonly properties: Record<string, unknown>; readonly required: readonly string[] };
-    expect(Object.keys(schema.properties).toSorted()).toEqual(['built', 'country', 'coverings', 'currency', 'deliveries', 'format', 'lengths', 'name', 'offers', 'pictures', 'rooms', 'rules', 'stock', 'version']);
+    expect(Object.keys(schema.properties).toSorted()).toEqual(['built', 'country', 'coverings', 'currency', 'deliveries', 'format', 'leftovers', 'lengths', 'matching', 'name', 'offers', 'orderNote', 'orders', 'pictures', 'returns', 'rooms', 'rules', 'runChoices', 'stock', 'suppliers', 'tax', 'version']);
     expect(schema.required.toSorted()).toEqual(['format', 'name', 'version']);
   });
 });

@@ -31,7 +31,7 @@ const EDITS: readonly (readonly [Edit, (house: House) => unknown, unknown, strin
   [{ kind: 'remove-band', room: 'bed1', band: 'top' }, ({ rooms }) => rooms[0]!.bands.map(({ id }) => id), ['main'], 'take down band top in Front bedroom'],
   [{ kind: 'set-stock', stock: [{ covering: 'fern', run: '2207', rolls: 3 }] }, ({ stock }) => stock, [{ covering: 'fern', run: '2207', rolls: 3 }], 'change the rolls in hand'],
   [{ kind: 'set-offers', offers: [{ covering: 'fern', run: '2214', rolls: 8 }] }, ({ offers }) => offers, [{ covering: 'fern', run: '2214', rolls: 8 }], 'change what can still be had'],
-  [{ kind: 'set-deliveries', deliveries: [{ covering: 'fern', patternNumber: 'K-2041', run: '2214', rolls: 8 }] }, ({ deliveries }) => deliveries, [{ run: '2214', damaged: 0 }], 'change the deliveries'],
+  [{ kind: 'set-deliveries', deliveries: [{ covering: 'fern', patternNumber: 'K-2041', run: '2214', rolls: 8 }] }, ({ deliveries }) => deliveries, [{ run: '2214', damaged: 0 }], 'receive 8 of K-2041, run 2214'],
   [{ kind: 'replace-house', house: { format: 'struckline-house', version: 1, name: 'Other' } }, ({ name, rooms }) => [name, rooms], ['Other', []], 'replace the whole house by Other'],
 ];
 

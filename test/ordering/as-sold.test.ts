@@ -16,7 +16,7 @@ describe('what a run can give', () => {
     // 21 strips take 7 rolls; six can be bought, so the room hangs from no run.
     const plan = planOf([21], { offers: [offer('1', 7)] }, doubles);
     expect(plan.order).toMatchObject([{ run: null, rooms: ['r1'], rollsNeeded: 7, shortfall: 7, toBuy: 8, price: 160_00 }]);
-    expect(plan.problems.map(({ message }) => message)).toEqual(['No run of P-1 can hang Room 1: 7 rolls of one run wanted, run 1 has 6 as it is sold before the other rooms. Ask for 7 of one run.']);
+    expect(plan.problems.map(({ message }) => message)).toEqual(['No run of P-1 can hang Room 1: 7 rolls of one run wanted; as it is sold, run 1 has 6. Ask for 1 roll more of run 1: then every room hangs.']);
   });
 
   test('and what is in hand, whatever it was sold in', () => {

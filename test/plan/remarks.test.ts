@@ -65,7 +65,7 @@ describe('what runs cannot give', () => {
     const rooms = ['Bath', 'Study'].map((name) => ({ ...room(['180 in']), id: name, name }));
     const { problems } = planOf(documentOf({ coverings: [wallcovering({ repeat: '0 in' })], rooms, offers: [{ covering: 'paper', run: '7', rolls: 2 }], stock: [{ covering: 'paper', run: '8', rolls: 1 }] }));
     // Nine strips a room, three to a roll: 3 rolls each, 6 together.
-    expect(problems).toEqual([{ place: 'order', room: 'Bath', message: 'No run of P-1 can hang Bath, Study: 6 rolls of one run wanted, run 8 has 1, run 7 has 2 before the other rooms. Ask for 6 of one run.' }]);
+    expect(problems).toEqual([{ place: 'order', room: 'Bath', message: 'No run of P-1 can hang Bath, Study: 6 rolls of one run wanted; as it is sold, run 8 has 1, run 7 has 2. Ask for 4 rolls more of run 7: then every room hangs.' }]);
   });
 
   test('of the spare is a warning only', () => {
@@ -75,7 +75,7 @@ describe('what runs cannot give', () => {
   });
 
   test('because the label was wrong is said in rolls or spools, one or many', () => {
-    const messages = (covering: string, rolls: number) => changed((d) => (d.deliveries = [{ covering, patternNumber: 'X-1', run: '5', rolls }])).warnings.filter(({ place }) => place === 'order').map(({ message }) => message);
+    const messages = (covering: string, rolls: number) => changed((d) => (d.deliveries = [{ covering, patternNumber: 'X-1', run: '5', rolls }])).warnings.filter(({ place }) => place === 'deliveries').map(({ message }) => message);
     expect(messages('fern', 1)).toEqual(['1 roll labelled X-1, run 5, came for pattern K-2041; not counted as in hand.']);
     expect(messages('fern', 2)).toEqual(['2 rolls labelled X-1, run 5, came for pattern K-2041; not counted as in hand.']);
     expect(messages('ivy', 3)).toEqual(['3 spools labelled X-1, run 5, came for pattern K-2099; not counted as in hand.']);

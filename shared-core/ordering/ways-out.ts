@@ -1,0 +1,86 @@
+import type { Watch } from './known-cuts.ts';
+import type { RunStock } from './ledger.ts';
+import { assignRuns, type RunQuestion } from './runs.ts';
+import type { Unit } from './units.ts';
+
+/** Something that would let every room hang. */
+export type WayOut =
+  /** Free: rooms that were to match, or that were set to a run, hang from different ones. */
+  | { readonly kind: 'untie'; readonly rooms: readonly string[] }
+  | { readonly kind: 'choose-otherwise'; readonly rooms: readonly string[] }
+  /** The run changes in one room, at the inside corners at the right of these walls. */
+  | { readonly kind: 'change-at-corner'; readonly room: string; readonly walls: readonly string[] }
+  /** So many more of a run than it is known to have. */
+  | { readonly kind: 'ask-for-more'; readonly run: string | null; readonly rolls: number }
+  /** One further run with so many rolls, for the rooms that are left; they wait for it. */
+  | { readonly kind: 'another-run'; readonly rolls: number; readonly rooms: readonly string[] };
+
+/**
+ * What could be done so that all rooms hang, the cheapest first: what costs nothing, then the fewest rolls.
+ *
+ * Shapes: whole rolls. How many more of a run would do is exact for the runs as they are: one fewer would leave a room.
+ * Example: run 2214 has 8, bed 1 takes 6 and the hall 4: 2 more of run 2214, or another run with 4.
+ */
+export function findWaysOut(question: RunQuestion, assigned: readonly (number | null)[], watch?: Watch): readonly WayOut[] {
+  const { units, runs } = question;
+  const unhung = units.filter((_, unit) => assigned[unit] === null);
+  const assign = (changed: Partial<RunQuestion>) => assignRuns({ ...question, ...changed }, watch).runs;
+  const hangsAll = (changed: Partial<RunQuestion>) => assign(changed).every((run) => run !== null);
+  const most = question.counter.take(units).rollsByRoom + Math.max(...question.sold.map(({ rolls }) => rolls));
+  const more = runs.flatMap((run, index): readonly WayOut[] => {
+    const withMore = (rolls: number) => runs.map((one, other) => (other === index ? { ...one, offered: one.offered + rolls } : one));
+    if (!hangsAll({ runs: withMore(most) })) return [];
+    return [{ kind: 'ask-for-more', run: run.run, rolls: leastThat((rolls) => hangsAll({ runs: withMore(rolls) }), most) }];
+  });
+  const further = (rolls: number): readonly RunStock[] => [...runs, { run: null, inHand: 0, onOrder: 0, offered: rolls }];
+  const another: readonly WayOut[] = hangsAll({ runs: further(most) })
+    ? [{ kind: 'another-run', rolls: leastThat((rolls) => hangsAll({ runs: further(rolls) }), most), rooms: roomsOf(unhung) }]
+    : [];
+  const byRolls = [...more, ...another].toSorted((one, other) => rollsOf(one) - rollsOf(other));
+  return [...loosened(question, hangsAll), ...changedAtCorner(question, unhung, assign), ...byRolls];
+}
+
+/** Ties and choices that are in the way: taken away, all rooms hang from what there is. */
+function loosened({ units }: RunQuestion, hangsAll: (changed: Partial<RunQuestion>) => boolean): readonly WayOut[] {
+  const apart = (unit: Unit): readonly Unit[] => unit.hangings.map((hanging) => ({ rooms: [hanging.room], hangings: [hanging], run: unit.run, isHung: unit.isHung }));
+  const tied = units.filter(({ rooms, isHung }) => rooms.length > 1 && !isHung);
+  const chosen = units.filter(({ run, isHung }) => run !== null && !isHung);
+  const ways: WayOut[] = [];
+  if (tied.length > 0 && hangsAll({ units: units.flatMap((unit) => (tied.includes(unit) ? apart(unit) : [unit])) })) ways.push({ kind: 'untie', rooms: roomsOf(tied) });
+  if (chosen.length > 0 && hangsAll({ units: units.map((unit) => (chosen.includes(unit) ? { ...unit, run: null } : unit)) })) ways.push({ kind: 'choose-otherwise', rooms: roomsOf(chosen) });
+  return ways;
+}
+
+/** Rooms that no run can hang and that hang from two or more where the run may change in a corner. */
+function changedAtCorner({ units }: RunQuestion, unhung: readonly Unit[], assign: (changed: Partial<RunQuestion>) => readonly (number | null)[]): readonly WayOut[] {
+  return unhung.flatMap((unit): readonly WayOut[] => {
+    const [hanging, other] = unit.hangings;
+    if (!hanging?.atCorners || other || unit.run !== null) return [];
+    const { parts, changes } = hanging.atCorners();
+    if (parts.length < 2) return [];
+    const others = units.filter((one) => one !== unit);
+    const runs = assign({ units: [...others, ...parts.map((part) => ({ ...unit, hangings: [{ ...hanging, parts: [part] }] }))] });
+    if (runs.includes(null)) return [];
+    const own = runs.slice(others.length);
+    return [{ kind: 'change-at-corner', room: hanging.room, walls: changes.filter(({ from, to }) => own[from] !== own[to]).map(({ after }) => after) }];
+  });
+}
+
+/** The least number of rolls that will do, where `most` does: halved down. */
+function leastThat(isEnough: (rolls: number) => boolean, most: number): number {
+  let [tooFew, enough] = [0, most];
+  while (enough - tooFew > 1) {
+    const middle = tooFew + (enough - tooFew - ((enough - tooFew) % 2)) / 2;
+    if (isEnough(middle)) enough = middle;
+    else tooFew = middle;
+  }
+  return enough;
+}
+
+function roomsOf(units: readonly Unit[]): readonly string[] {
+  return [...new Set(units.flatMap(({ rooms }) => rooms))];
+}
+
+function rollsOf(way: WayOut): number {
+  return 'rolls' in way ? way.rolls : 0;
+}

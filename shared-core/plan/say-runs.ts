@@ -1,0 +1,70 @@
+import type { House } from '../house/index.ts';
+import type { OrderLine, RunStock, WayOut } from '../ordering/index.ts';
+import type { WorkingLine } from './explain-order.ts';
+import type { CoveringRuns } from './house-plan.ts';
+import { nameRoom } from './name-room.ts';
+import { sayUnits } from './say-units.ts';
+
+export function sayRun(run: string | null): string {
+  return run === null ? 'the run on its way' : `run ${run}`;
+}
+
+/**
+ * Why rooms hang from the runs they hang from, a line for each run.
+ *
+ * Example: 'Run 2214 covers Front bedroom and Hall: 8 rolls of the 9 that there are, 1 over.' and 'Run 2215 is not needed.'
+ */
+export function explainRuns(house: House, { covering, runs, isBestAssignment }: Pick<CoveringRuns, 'covering' | 'runs' | 'isBestAssignment'>, order: readonly OrderLine[]): readonly WorkingLine[] {
+  const lines = order.filter((line) => line.covering === covering);
+  const used = runs.flatMap((stock): readonly WorkingLine[] => {
+    const line = lines.find(({ run }) => run === stock.run);
+    return line ? [{ text: sayUse(house, stock, line) }] : stock.run === null ? [] : [{ text: `Run ${stock.run} is not needed${sayThere(house, covering, stock)}.` }];
+  });
+  const tied = house.matching
+    .map(({ covering: only, rooms }) => (only === undefined || only === covering ? rooms.filter((room) => lines.some((line) => line.rooms.includes(room))) : []))
+    .filter((rooms) => rooms.length > 1)
+    .map((rooms) => ({ text: `${list(rooms.map((room) => nameRoom(house, room)))} must match, so they hang from one run.` }));
+  const judged = isBestAssignment ? 'no other way of sharing the runs out is better' : 'the best that was found; a better way is not ruled out';
+  return [...used, ...tied, { text: 'No room mixes runs.', rule: `most rooms first, then the fewest rolls bought, then the least left over: ${judged}` }];
+}
+
+function sayUse(house: House, stock: RunStock, line: OrderLine): string {
+  const there = stock.inHand + stock.onOrder + stock.offered;
+  const rooms = list(line.rooms.map((room) => nameRoom(house, room)));
+  const over = stock.inHand + stock.onOrder + line.toBuy - line.rollsNeeded;
+  return `${capital(sayRun(stock.run))} covers ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} of the ${there} that there are, ${over} over.`;
+}
+
+function sayThere(house: House, covering: string, { inHand, onOrder, offered }: RunStock): string {
+  const parts = [inHand > 0 && `${inHand} in hand`, onOrder > 0 && `${onOrder} on order`, offered > 0 && `${sayUnits(house, covering, offered)} on offer`].filter(Boolean);
+  return parts.length > 0 ? ` (${parts.join(', ')})` : '';
+}
+
+/**
+ * A way out as somebody would say it.
+ *
+ * Example: 'Ask for 2 rolls more of run 2214: then every room hangs.'
+ */
+export function sayWayOut(house: House, covering: string, way: WayOut): string {
+  const rooms = (ids: readonly string[]) => list(ids.map((room) => nameRoom(house, room)));
+  switch (way.kind) {
+    case 'untie':
+      return `Let ${rooms(way.rooms)} hang from different runs: then every room hangs.`;
+    case 'choose-otherwise':
+      return `Let the run of ${rooms(way.rooms)} be chosen anew: then every room hangs.`;
+    case 'change-at-corner':
+      return `Let the run change in ${rooms([way.room])} at the inside corner after wall ${list(way.walls)}: then every room hangs.`;
+    case 'ask-for-more':
+      return `Ask for ${sayUnits(house, covering, way.rolls)} more of ${sayRun(way.run)}: then every room hangs.`;
+    case 'another-run':
+      return `Or wait with ${rooms(way.rooms)} until another run has ${sayUnits(house, covering, way.rolls)}.`;
+  }
+}
+
+export function list(words: readonly string[]): string {
+  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
