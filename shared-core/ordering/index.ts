@@ -6,3 +6,5 @@ export { knownCuts, type Watch } from './known-cuts.ts';
 export { addTextbookCounts, chanceOfShort, countByTextbook, type TextbookCount, type TextbookCounts, type TextbookRoom, usableYield } from './textbook.ts';
 export { assignRuns, findRuns, type RunAssignment, type RunStock } from './runs.ts';
 export type { CutRoll, PlacedPiece, RollCut } from './cut-roll.ts';
+export { checkGtin, findByGtin, type FoundUnit, sameGtin, type SoldCoverings } from './gtin.ts';
+export { readScan, type Scan } from './scan.ts';
