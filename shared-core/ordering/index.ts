@@ -8,3 +8,4 @@ export { assignRuns, findRuns, type RunAssignment, type RunStock } from './runs.
 export type { CutRoll, PlacedPiece, RollCut } from './cut-roll.ts';
 export { checkGtin, findByGtin, type FoundUnit, sameGtin, type SoldCoverings } from './gtin.ts';
 export { readScan, type Scan } from './scan.ts';
+export { type PackageRow, readPackageTable } from './package-table.ts';

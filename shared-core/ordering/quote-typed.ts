@@ -11,9 +11,10 @@ export function quoteTyped(text: string): string {
   return `‘${shown}${characters.length > LONGEST_QUOTE ? '…' : ''}’`;
 }
 
-/** Unicode has a picture of each control character, from U+2400 on. */
+/** Unicode has a picture of each control character of ASCII, from U+2400 on, and a sign for what has none. */
 function inSight(character: string): string {
   const code = character.codePointAt(0)!;
   if (code < 0x20) return String.fromCodePoint(0x2400 + code);
-  return code === 0x7f ? '\u2421' : character;
+  if (code === 0x7f) return '\u2421';
+  return code > 0x7f && code < 0xa0 ? '\ufffd' : character;
 }

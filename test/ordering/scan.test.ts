@@ -212,7 +212,7 @@ test('a day is one of the calendar', () => {
 
 test('what is quoted is short and has its control characters in sight', () => {
   expect(quoteTyped(`10${GS}37`)).toBe('‘10␝37’');
-  expect(quoteTyped('\u007f')).toBe('‘␡’');
+  expect(quoteTyped('~\u007f\u0080\u009f\u00a0')).toBe('‘~␡\ufffd\ufffd\u00a0’');
   expect(quoteTyped('9'.repeat(40))).toBe(`‘${'9'.repeat(40)}’`);
   expect(quoteTyped('9'.repeat(41))).toBe(`‘${'9'.repeat(40)}…’`);
 });
