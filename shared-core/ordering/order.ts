@@ -1,7 +1,7 @@
 import type { CuttingProblem, Effort } from '../cutting/index.ts';
 import type { House, Mural, Wallcovering } from '../house/index.ts';
 import { ceilDivide, type Length, lengthOf, type Money, moneyOf, parseMoney } from '../units/index.ts';
-import { choosePacks, MOST_ROLLS, type SaleUnit } from './packs.ts';
+import { choosePacks, MOST_ROLLS, type Pack, type SaleUnit } from './packs.ts';
 import type { CutRoll, PlacedPiece } from './cut-roll.ts';
 import type { Watch } from './known-cuts.ts';
 import { type Cutting, cutPieces, type RollGoods, rollOf } from './pool.ts';
@@ -22,7 +22,7 @@ export interface OrderLine {
   readonly spare: number;
   readonly inHand: number;
   readonly toBuy: number;
-  readonly packs: readonly { readonly rolls: number; readonly count: number }[];
+  readonly packs: readonly Pack[];
   readonly price: Money | null;
   /** Of goods by the length: what is cut, and what is bought of it in whole sale units; null of others. */
   readonly running: { readonly needed: Length; readonly toBuy: Length; readonly units: number } | null;
@@ -125,7 +125,7 @@ function orderByRuns(house: House, covering: RollGoods | Mural, { rooms, spare, 
     const inHand = stock?.inHand ?? 0;
     const soldBy = covering.kind === 'wallcovering' ? covering.soldBy : undefined;
     const running = soldBy && covering.kind === 'wallcovering' ? runningLength(covering, soldBy, taken.cutRolls(), inHand) : null;
-    const purchase = choosePacks(Math.max(0, taken.rolls + spare - inHand), soldBy ? [{ rolls: 1, price: null }] : saleUnits(covering, house), stock?.offered);
+    const purchase = choosePacks(Math.max(0, taken.rolls + spare - inHand), soldBy ? [{ rolls: 1, price: null, atLeast: 1 }] : saleUnits(covering, house), stock?.offered);
     const line: OrderLine = {
       covering: covering.id,
       patternNumber: covering.patternNumber ?? null,
@@ -185,9 +185,9 @@ function buyableRuns(house: House, covering: RollGoods | Mural): readonly RunSto
 }
 
 function saleUnits(covering: RollGoods | Mural, house: House): readonly SaleUnit[] {
-  if (!covering.soldIn || covering.soldIn.length === 0) return [{ rolls: 1, price: null }];
+  if (!covering.soldIn || covering.soldIn.length === 0) return [{ rolls: 1, price: null, atLeast: 1 }];
   return covering.soldIn.map(({ rolls, price }) => {
     const parsed = price === undefined ? null : parseMoney(price, house.currency);
-    return { rolls, price: parsed?.ok ? parsed.value : null };
+    return { rolls, price: parsed?.ok ? parsed.value : null, atLeast: 1 };
   });
 }

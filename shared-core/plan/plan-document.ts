@@ -53,7 +53,7 @@ export function planDocument(house: House, plan: HousePlan) {
       spare: line.spare,
       inHand: line.inHand,
       toBuy: line.toBuy,
-      packs: line.packs,
+      packs: line.packs.map(({ rolls, count }) => ({ rolls, count })),
       price: line.price === null ? null : printMoney(line.price, house.currency),
       ...(line.running ? { length: print(line.running.toBuy) } : {}),
       ...(line.shortfall > 0 ? { shortfall: line.shortfall } : {}),
