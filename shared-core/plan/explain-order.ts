@@ -1,8 +1,8 @@
-import { assert } from '../base/index.ts';
+import { assert, present } from '../base/index.ts';
 import { explainCount } from '../cutting/index.ts';
 import type { House, Mural } from '../house/index.ts';
 import { asCut, isInSequence, isRollGoods, longestPiece, type OrderLine, type RollGoods, spareRule } from '../ordering/index.ts';
-import { type Length, lengthOf, type Money, moneyOf, parseMoney, printMoney, showLength, showMoney } from '../units/index.ts';
+import { type Length, lengthOf, type Money, parseMoney, printMoney, showLength, showMoney } from '../units/index.ts';
 
 /** One line of arithmetic, with the rule it follows where there is one. */
 export interface WorkingLine {
@@ -95,17 +95,14 @@ function explainPrice(house: House, line: OrderLine, covering: RollGoods | Mural
   if (line.running && 'soldBy' in covering && covering.soldBy) {
     return [{ text: `${line.running.units} × ${covering.soldBy.price} = ${showMoney(line.price, house.currency)}.`, rule: 'prices as typed' }];
   }
-  const terms = line.packs.map(({ rolls: size, count }) => `${count} × ${printMoney(priceOf(size, house, covering), house.currency)}`);
+  const terms = line.packs.map(({ unit, count }) => `${count} × ${printMoney(priceOf(unit, house, covering), house.currency)}`);
   return [{ text: `${terms.join(' + ') || 'nothing to buy'} = ${showMoney(line.price, house.currency)}.`, rule: 'prices as typed' }];
 }
 
-/** The price at which packs of a size are bought: the least, where the same size is sold at several. */
-function priceOf(size: number, house: House, covering: RollGoods | Mural): Money {
-  const prices = (covering.soldIn ?? []).flatMap((unit) => {
-    const parsed = unit.rolls === size && unit.price !== undefined ? parseMoney(unit.price, house.currency) : null;
-    return parsed?.ok ? [parsed.value] : [];
-  });
-  return moneyOf(Math.min(...prices));
+function priceOf(unit: number, house: House, covering: RollGoods | Mural): Money {
+  const parsed = parseMoney(present(covering.soldIn?.[unit]?.price, 'the price of a sale unit that is bought at one'), house.currency);
+  assert(parsed.ok, 'a price that was read once is read again');
+  return parsed.value;
 }
 
 /** The counts that are neither found nor ruled out. */

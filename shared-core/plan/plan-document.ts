@@ -54,7 +54,7 @@ export function planDocument(house: House, plan: HousePlan) {
       inHand: line.inHand,
       ...(line.onOrder > 0 ? { onOrder: line.onOrder } : {}),
       toBuy: line.toBuy,
-      packs: line.packs,
+      packs: line.packs.map(({ rolls, count }) => ({ rolls, count })),
       price: line.price === null ? null : printMoney(line.price, house.currency),
       ...(line.running ? { length: print(line.running.toBuy) } : {}),
       ...(line.shortfall > 0 ? { shortfall: line.shortfall } : {}),
