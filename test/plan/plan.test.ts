@@ -54,7 +54,7 @@ describe('remarks', () => {
 
   test('say which rooms no run can hang', () => {
     const { problems } = planOf((d) => (d.offers = [{ covering: 'fern', run: '2214', rolls: 8 }]));
-    expect(problems).toEqual([{ place: 'order', room: 'bed1', message: 'No run of K-2041 can hang Front bedroom: 9 rolls of one run wanted, run 2214 has 8 before the other rooms. Ask for 9 of one run.' }]);
+    expect(problems).toEqual([{ place: 'order', room: 'bed1', message: 'No run of K-2041 can hang Front bedroom: 9 rolls of one run wanted; as it is sold, run 2214 has 8. Ask for 1 roll more of run 2214: then every room hangs.' }]);
   });
 
   test('say what is recorded and not planned, and what the goods ask for', () => {
@@ -82,7 +82,7 @@ describe('remarks', () => {
 
   test('say what came that was not ordered', () => {
     const { warnings } = planOf((d) => (d.deliveries = [{ covering: 'fern', patternNumber: 'K-2014', run: '2214', rolls: 9 }]));
-    expect(saidAt(warnings, 'order')).toEqual(['9 rolls labelled K-2014, run 2214, came for pattern K-2041; not counted as in hand.']);
+    expect(saidAt(warnings, 'deliveries')).toEqual(['9 rolls labelled K-2014, run 2214, came for pattern K-2041; not counted as in hand.']);
   });
 });
 
@@ -102,6 +102,6 @@ test('the working of a line is right arithmetic', () => {
 
 test('a house with nothing in it has an empty plan', () => {
   const plan = planHouse(houseOf({ format: 'struckline-house', version: 1, name: 'Bare' }));
-  expect(plan).toEqual({ rooms: [], order: [], cuts: [], problems: [], warnings: [] });
+  expect(plan).toEqual({ rooms: [], order: [], cuts: [], runs: [], readiness: [], left: [], problems: [], warnings: [] });
   expect(planHouse(exampleHouse()).order.map(({ covering }) => covering)).toEqual(['fern', 'ivy']);
 });
