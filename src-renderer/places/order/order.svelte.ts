@@ -68,7 +68,7 @@ export class OrderSheet {
   /** The patterns that the words typed are said of, in the order chosen. */
   #found(patterns: readonly PatternOrder[]): readonly PatternOrder[] {
     const words = ({ covering, lines }: PatternOrder) =>
-      [covering.patternNumber, covering.name, covering.id, covering.supplier, ...lines.flatMap(({ run, rooms }) => [run, ...rooms.map((room) => nameRoom(this.house, room))])].join(' ');
+      [covering.patternNumber, covering.name, covering.id, covering.supplier, ...lines.flatMap(({ run, rooms }) => [sayRunFor(run), ...rooms.map((room) => nameRoom(this.house, room))])].join(' ');
     return lookingAt.sort(patterns.filter((pattern) => lookingAt.finds(words(pattern))), {
       pattern: ({ covering }) => covering.patternNumber ?? covering.name ?? covering.id,
       buy: ({ lines }) => -sum(lines, ({ toBuy }) => toBuy),
@@ -89,7 +89,7 @@ export class OrderSheet {
           return { room, line, rollsAlone: bands.reduce((total, { rollsAlone }) => total + rollsAlone, overhead) };
         });
     });
-    return lines.filter(({ room, line }) => lookingAt.finds([room.name, room.storey, line.patternNumber, line.run].join(' ')));
+    return lines.filter(({ room, line }) => lookingAt.finds([room.name, room.storey, line.patternNumber, sayRunFor(line.run)].join(' ')));
   }
 
   async setRun(list: RunList, index: number, change: Partial<RunQuantity>): Promise<string | null> {
@@ -185,6 +185,11 @@ export class OrderSheet {
     const others = suppliers.map((one) => ({ ...one, ...(one.tax ? { tax: { ...one.tax } } : {}) }));
     return this.edit({ kind: 'set-suppliers', suppliers: suppliers.some((one) => one.id === id) ? others.map((one) => (one.id === id ? facts : one)) : [...others, facts] });
   }
+}
+
+/** A run as it may be looked for: what others call a batch or a lot. */
+function sayRunFor(run: string | null): string {
+  return `run batch lot ${run ?? 'not known'}`;
 }
 
 type WrittenOrders = Extract<Edit, { kind: 'set-orders' }>['orders'];

@@ -1,0 +1,77 @@
+import type { House } from '../house/index.ts';
+import { type CheckedDelivery, isRollGoods, type Ledger, type OrderLine, spareRule } from '../ordering/index.ts';
+import type { WorkingLine } from './explain-order.ts';
+import type { HousePlan } from './house-plan.ts';
+import { nameRoom } from './name-room.ts';
+
+/**
+ * Where the rolls of a run that are in hand come from: stock, every package that counts, and what went back.
+ *
+ * Example: '2 in stock.', '8 came on 2026-03-02, 2 of them damaged: 6.' and '2 + 6 = 8 in hand.'
+ */
+export function explainInHand(house: House, { covering, deliveries }: Ledger, run: string | null): readonly WorkingLine[] {
+  if (run === null) return [{ text: 'Nothing has come of it yet.' }];
+  const stock = house.stock.reduce((sum, entry) => sum + (entry.covering === covering && entry.run === run ? entry.rolls : 0), 0);
+  const came = deliveries.filter(({ verdict, delivery }) => verdict === 'counts' && delivery.run === run);
+  const back = came.reduce((sum, { gone }) => sum + gone, 0);
+  const total = stock + came.reduce((sum, { sound }) => sum + sound, 0) - back;
+  const terms = [...(stock > 0 ? [stock] : []), ...came.map(({ sound }) => sound)];
+  return [
+    ...(stock > 0 ? [{ text: `${stock} in stock before the order.` }] : []),
+    ...came.map((one) => ({ text: sayPackage(one) })),
+    ...(back > 0 ? [{ text: `${back} went back.` }] : []),
+    { text: terms.length + (back > 0 ? 1 : 0) > 1 ? `${terms.join(' + ')}${back > 0 ? ` - ${back}` : ''} = ${total} in hand.` : `${total} in hand.` },
+  ];
+}
+
+function sayPackage({ delivery: { rolls, damaged, short, received }, sound }: CheckedDelivery): string {
+  const less = [damaged > 0 && `${damaged} of them damaged`, short > 0 && `${short} missing`].filter(Boolean);
+  return `${rolls} came${received ? ` on ${received}` : ''}${less.length > 0 ? `, ${less.join(', ')}: ${sound}` : ''}.`;
+}
+
+/**
+ * What of a run is still to come, order by order.
+ *
+ * Example: 'Order 1: 10 ordered - 6 come = 4 still to come.'
+ */
+export function explainOnOrder({ lines }: Ledger, run: string | null): readonly WorkingLine[] {
+  const own = lines.filter((line) => line.run === run);
+  if (own.length === 0) return [{ text: 'None of it was ordered.' }];
+  return own.map(({ order, line, received, instead, outstanding }) => ({
+    text: `Order ${order}: ${line.rolls} ordered - ${received} come${instead > 0 ? ` - ${instead} kept of another run` : ''}${line.closed ? '; nothing more of it comes' : ''} = ${outstanding} still to come.`,
+  }));
+}
+
+/**
+ * What each room of a line takes when it is cut on its own.
+ *
+ * Example: 'Front bedroom: 9', 'Nursery: 8' and '9 + 8 = 17, where they take 16 together: 1 saved.'
+ */
+export function explainByRoom(house: House, plan: Pick<HousePlan, 'rooms'>, line: OrderLine): readonly WorkingLine[] {
+  const rooms = line.rooms.map((id) => {
+    const planned = plan.rooms.find((room) => room.id === id);
+    const bands = planned?.bands.filter(({ covering }) => covering === line.covering) ?? [];
+    const overhead = planned?.ceiling?.covering === line.covering ? planned.ceiling.rollsAlone : 0;
+    return { name: nameRoom(house, id), parts: [...bands.map(({ rollsAlone }) => rollsAlone), ...(overhead > 0 ? [overhead] : [])] };
+  });
+  const saved = line.rollsByRoom - line.rollsNeeded;
+  return [
+    ...rooms.map(({ name, parts }) => ({ text: parts.length > 1 ? `${name}: ${parts.join(' + ')} for each of its bands alone, fewer where they share rolls.` : `${name}: ${parts.join('')}.` })),
+    { text: `Room by room ${line.rollsByRoom}; together ${line.rollsNeeded}${saved > 0 ? `: ${saved} saved` : ''}.`, rule: 'what one room leaves of a roll serves another' },
+  ];
+}
+
+/**
+ * How the spare of a line was reckoned.
+ *
+ * Example: '10% of 23 rolls, rounded up: 3.'
+ */
+export function explainSpare(house: House, line: OrderLine): readonly WorkingLine[] {
+  const covering = house.coverings.find(({ id }) => id === line.covering);
+  const rule = covering ? spareRule(house, covering) : 0;
+  const isOwn = covering && covering.kind !== 'paint' && covering.spareRolls !== undefined;
+  const whose = isOwn ? 'the covering’s own rule' : 'the rule of the house; common practice, no source';
+  if (typeof rule === 'string') return [{ text: `${rule} of ${line.rollsNeeded} rolls, rounded up: ${line.spare}.`, rule: whose }];
+  if (covering && !isRollGoods(covering) && !isOwn) return [{ text: 'None: no spare is reckoned for it unless its own facts say so.' }];
+  return [{ text: `${line.spare} for each pattern and run.`, rule: whose }];
+}

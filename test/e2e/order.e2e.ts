@@ -1,0 +1,137 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { openDemo } from './demo.ts';
+import { accessibleNameOfFocus, tabTo } from './keyboard.ts';
+import { expect, test } from './struckline.ts';
+
+const bulk = (page: Page) => page.getByRole('table', { name: /^The bulk order/ });
+
+async function press(page: Page, name: string | RegExp, direction: 'Tab' | 'Shift+Tab' = 'Tab'): Promise<void> {
+  await tabTo(page, name, direction);
+  await page.keyboard.press('Enter');
+}
+
+test('the order is looked at by pattern, by room and by supplier, and only what is asked for', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await expect(bulk(page).locator('tbody')).toHaveCount(4);
+  await page.getByLabel('Only what is said of').fill('batch 2214');
+  await expect(bulk(page).locator('tbody')).toHaveCount(1);
+  await expect(bulk(page)).toContainText('K-2041');
+  await page.getByLabel('Only what is said of').fill('nothing of this');
+  await expect(bulk(page)).toContainText('Nothing in the order is called so.');
+  await page.getByLabel('Only what is said of').fill('');
+  await page.getByLabel('In order of').selectOption('dearest first');
+  await expect(bulk(page).locator('tbody').first()).toContainText('K-3310');
+
+  await page.getByRole('button', { name: 'By room', exact: true }).click();
+  await expect(bulk(page).getByRole('rowheader').first()).toHaveText(/Front bedroom/);
+  await page.getByLabel('Only what is said of').fill('hall');
+  await expect(bulk(page).locator('tbody')).toHaveCount(1);
+  await expect(bulk(page)).toContainText('Sitting room');
+  await page.getByLabel('Only what is said of').fill('');
+
+  await page.getByRole('button', { name: 'By supplier' }).click();
+  const northgate = bulk(page).locator('tbody').filter({ hasText: 'Northgate Papers' });
+  await expect(northgate).toContainText('Tax of 6.5 %');
+  const figures = (await northgate.getByRole('row').filter({ hasText: /Before tax|Tax of|To pay/ }).allInnerTexts()).map((row) => Number(/(\d+\.\d\d)/.exec(row)?.[1]));
+  expect(figures[0]! + figures[1]!).toBeCloseTo(figures[2]!, 2);
+});
+
+test('every figure of a line opens to its working', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  const row = bulk(page).getByRole('row', { name: /Run 2207/ });
+  for (const [name, says] of [['rolls room by room', 'Room by room'], ['rolls needed', 'Cut together'], ['spare', 'for each pattern and run'], ['rolls in hand', 'in stock before the order'], ['rolls to buy', 'in hand'], ['price', '84.00']] as const) {
+    await row.getByRole('button', { name: new RegExp(`^${name}: `) }).click();
+    await expect(page.getByRole('region', { name: `Working of ${name}` })).toContainText(says);
+    await page.keyboard.press('Escape');
+  }
+});
+
+test('a room is set to a run that has too few, and the ways out are taken, from the keyboard alone', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await press(page, 'Runs and rooms');
+  await expect(page.getByText(/^Run 2214 covers Front bedroom and Nursery: 16 rolls of the 24 that there are, 1 over\.$/)).toBeVisible();
+  await tabTo(page, 'Run of Nursery');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  const nursery = page.getByRole('row', { name: /^Nursery/ }).filter({ has: page.getByLabel('Run of Nursery') });
+  await expect(nursery.getByRole('cell').first()).toHaveText(/2207|no run has it/);
+  // Both bedrooms' 16 rolls with the nursery from run 2207 do not fit its 8: one room or the other is left.
+  await page.getByLabel('Run of Back bedroom').selectOption('run 2207');
+  await expect(page.getByRole('alert').filter({ hasText: /No run of K-2041 can hang/ })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'What would let every room hang' })).toBeVisible();
+  await press(page, 'Choose anew', 'Shift+Tab');
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await expect(page.getByLabel('Run of Nursery')).toHaveValue('(by the plan)');
+  await page.keyboard.press('Control+z');
+  await expect(page.getByRole('alert').filter({ hasText: /No run of K-2041 can hang/ })).toBeVisible();
+});
+
+test('rooms are tied together and let go again', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  const tied = page.getByRole('region', { name: 'Rooms that must match' });
+  await expect(tied).toContainText('Sitting room, Hall');
+  await tied.getByRole('button', { name: 'Tie together' }).click();
+  await expect(tied.getByRole('alert')).toHaveText('Tick two rooms or more that are seen together.');
+  await tied.getByLabel('Front bedroom').check();
+  await tied.getByLabel('Nursery').check();
+  await tied.getByLabel('In', { exact: true }).selectOption('K-2041');
+  await tied.getByRole('button', { name: 'Tie together' }).click();
+  await expect(tied.getByRole('listitem').nth(1)).toContainText('Front bedroom, Nursery, in K-2041');
+  await tied.getByRole('button', { name: 'Let Front bedroom, Nursery differ' }).click();
+  await expect(tied.getByRole('listitem')).toHaveCount(1);
+});
+
+test('a spare by percent, a tax and a currency are rules of the house; nonsense stays with what was wrong', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  const spare = page.getByLabel('Spare rolls, each pattern and run');
+  await spare.fill('some');
+  await spare.press('Tab');
+  await expect(page.getByText('The spare is a whole number of rolls, or a percentage of those needed such as 10%.')).toBeVisible();
+  await expect(spare).toHaveValue('some');
+  await spare.fill('10%');
+  await spare.press('Tab');
+  // 10 % of 16 rolls, rounded up.
+  await expect(bulk(page).getByRole('row', { name: /Run 2214/ }).getByRole('cell').nth(4)).toHaveText('2');
+  const tax = page.getByLabel('Tax on what is bought, %');
+  await tax.fill('seven');
+  await tax.press('Tab');
+  await expect(page.getByText(/it takes a rate in percent/)).toBeVisible();
+  await tax.fill('');
+  await tax.press('Tab');
+  await expect(bulk(page).getByRole('row', { name: /^Tax/ })).toHaveCount(0);
+});
+
+test('an order is placed and stays as it was when the house changes', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await press(page, 'Place it: the order with Weir & Loom');
+  await expect(page.getByRole('status').filter({ hasText: 'Order 1 is placed and stays as it is.' })).toBeVisible();
+  expect(await accessibleNameOfFocus(page)).not.toBe('');
+  const placed = page.getByRole('table', { name: /^Order 1/ });
+  await expect(placed.getByRole('row').nth(1)).toContainText(/T-118any oneStudy, Bathroom707/);
+  await expect(bulk(page).getByRole('row', { name: /the run on its way/ }).getByRole('button', { name: 'rolls on order: 7. Show the working' })).toBeVisible();
+  const spare = page.getByLabel('Spare rolls, each pattern and run');
+  await spare.fill('3');
+  await spare.press('Tab');
+  await expect(page.getByRole('listitem').filter({ hasText: '2 rolls of T-118 more, to match the run on its way' })).toBeVisible();
+  await expect(placed.getByRole('row').nth(1)).toContainText(/T-118any oneStudy, Bathroom707/);
+  await page.getByLabel('Nothing more comes of T-118 in order 1').check();
+  await expect(placed.getByRole('row').nth(1)).toContainText(/Bathroom700/);
+  await page.reload();
+  await expect(page.getByLabel('Nothing more comes of T-118 in order 1')).toBeChecked();
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`axe finds nothing in the order's views, its runs and placed orders, ${colorScheme}`, async ({ page, running }) => {
+    await page.emulateMedia({ colorScheme });
+    await openDemo(page, running.address);
+    await page.getByRole('button', { name: 'Place it: the order with Northgate Papers' }).click();
+    await expect(page.getByRole('table', { name: /^Order 1/ })).toBeVisible();
+    await page.getByRole('button', { name: 'Runs and rooms' }).first().click();
+    for (const view of ['By pattern', 'By room', 'By supplier']) {
+      await page.getByRole('button', { name: view, exact: true }).click();
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
+    }
+  });
+}
