@@ -1,0 +1,214 @@
+import type { Budget } from './assign-budget.ts';
+import type { Model } from './assign-model.ts';
+import { ceilDivide } from '../units/index.ts';
+import { type Choice, compareJudged, type Found, type Judged, judge, setsOf } from './assign-score.ts';
+import { lightestGroups } from './assign-starts.ts';
+
+/**
+ * Deals the units of each kind evenly over the runs, so that the mixture of each is like the whole's.
+ *
+ * Rule: each run is to take a part of what is in hand and bought; the next unit of a kind goes where most of the kind is
+ * lacking by that part, and of equals where most is lacking of all kinds.
+ * Example: six rooms of one kind and three of another over runs that take two thirds and one third: 4 and 2, 2 and 1.
+ */
+export function dealEvenly(model: Model, runs: readonly number[], goal: Judged): Choice {
+  const { values, worth } = model.size;
+  const chosen = lightestGroups(model, runs, goal.hung).toSorted((one, other) => one - other);
+  const units = chosen.flatMap((group) => Array.from({ length: model.groups[group]!.end - model.groups[group]!.first }, (_, index) => model.groups[group]!.first + index));
+  const all = units.reduce((sum, unit) => sum + values[unit]!, 0);
+  const shares = shareOut(model, runs, ceilDivide(all, worth));
+  const whole = shares.reduce((sum, share) => sum + share, 0);
+  const choice: number[] = model.typed.map(() => -1);
+  const lacking = shares.map((share) => (share / Math.max(1, whole)) * all);
+  const ofKind = new Map<number, number[]>();
+  const kindCount = new Map<number, number>();
+  for (const unit of units) kindCount.set(model.kinds[unit]!, (kindCount.get(model.kinds[unit]!) ?? 0) + 1);
+  for (const unit of units) {
+    const kind = model.kinds[unit]!;
+    const pin = model.pins[unit];
+    const wanted = ofKind.get(kind) ?? shares.map((share) => (share / Math.max(1, whole)) * kindCount.get(kind)!);
+    ofKind.set(kind, wanted);
+    const isRare = kind < 0 || kindCount.get(kind)! < runs.length;
+    const order = runs.map((_, index) => index).sort((one, other) => (isRare ? 0 : Math.round(wanted[other]!) - Math.round(wanted[one]!)) || lacking[other]! - lacking[one]! || one - other);
+    const taker = typeof pin === 'number' ? runs.indexOf(pin) : order[0]!;
+    choice[unit] = runs[taker]!;
+    wanted[taker] = wanted[taker]! - 1;
+    lacking[taker] = lacking[taker]! - values[unit]!;
+  }
+  return choice;
+}
+
+/** So many rolls over the runs: what is in hand first, then of each offer a like part; all there is where that is less. */
+function shareOut(model: Model, runs: readonly number[], rolls: number): readonly number[] {
+  const inHand = runs.map((run) => model.runs[run]!.inHand);
+  const offered = runs.map((run) => model.runs[run]!.most - model.runs[run]!.inHand);
+  const sum = (of: readonly number[]) => of.reduce((total, one) => total + one, 0);
+  const beyond = rolls - sum(inHand);
+  if (beyond <= 0) return inHand;
+  const most = sum(offered);
+  if (beyond >= most) return inHand.map((hand, index) => hand + offered[index]!);
+  let left = beyond;
+  const shares = offered.map((one) => {
+    const part = beyond * one;
+    const share = (part - (part % most)) / most;
+    left -= share;
+    return share;
+  });
+  for (let index = 0; left > 0; index = (index + 1) % shares.length) {
+    if (shares[index]! >= offered[index]!) continue;
+    shares[index] = shares[index]! + 1;
+    left -= 1;
+  }
+  return inHand.map((hand, index) => hand + shares[index]!);
+}
+
+/** What a choice comes to, whether or not the runs have enough; `over` are the rolls that they lack. */
+interface Weighed extends Judged {
+  readonly over: number;
+}
+
+function compareWeighed(one: Weighed, other: Weighed): number {
+  return one.over - other.over || compareJudged(one, other);
+}
+
+function weigh(model: Model, hung: number, rolls: readonly number[], sizes: readonly number[]): Weighed {
+  let [over, bought, leftOver, used] = [0, 0, 0, 0];
+  model.runs.forEach(({ inHand, most }, run) => {
+    if (sizes[run] === 0) return;
+    over += Math.max(0, rolls[run]! - most);
+    const more = model.bought(rolls[run]! - inHand);
+    bought += more;
+    leftOver += Math.max(0, inHand + more - rolls[run]!);
+    used += 1;
+  });
+  return { over, hung, bought, leftOver, used };
+}
+
+/** A unit that goes from one run to another, and one that may come back for it. */
+interface Change {
+  readonly unit: number;
+  readonly back: number | null;
+  readonly from: number;
+  readonly to: number;
+  readonly weighed: Weighed;
+  /** How far the fuller of the two is below the rolls it is to take: the further, the likelier a cutting comes to that. */
+  readonly margin: number;
+}
+
+/** What a cutting is thought to take beyond its scale, in parts of a roll: of 100. First what is usual, then what is possible. */
+const USUAL_EXCESS = [30, 0];
+
+/**
+ * Moves and exchanges units between runs, where by the scale the whole comes to less, and asks for the two cuttings.
+ *
+ * Rule: of the changes that promise most, the one whose loads stay furthest below whole rolls is asked about first; what
+ * was asked about is judged by its cutting. Rooms are given up only where the budget ends and a run has not enough.
+ * Example: runs of 4 and 4, rooms of 2.6, 1.6, 1.9 and 1.7 rolls as 2.6 + 1.6 and 1.9 + 1.7: exchanging 1.6 and 1.9 lets
+ * neither fit; 2.6 + 1.7 neither; so 1.6 is exchanged for none and a room is given up.
+ */
+export function improveByAsking(model: Model, runs: readonly number[], start: Choice, goal: Judged, budget: Budget): Found | null {
+  const choice = [...start];
+  const hung = model.groups.reduce((sum, { first, rooms }) => sum + (choice[first]! >= 0 ? rooms : 0), 0);
+  const sets = setsOf(model, choice);
+  let rolls = sets.map((set) => model.count(set));
+  let now = weigh(model, hung, rolls, sets.map((set) => set.length));
+  const asked = new Set<string>();
+  while (!budget.isOver() && (now.over > 0 || compareJudged(now, goal) > 0)) {
+    const change = nextChange(model, runs, choice, rolls, now, asked, budget);
+    if (!change) break;
+    apply(choice, change);
+    const after = setsOf(model, choice);
+    const counted = after.map((set, run) => (run === change.from || run === change.to ? model.count(set) : rolls[run]!));
+    const weighed = weigh(model, hung, counted, after.map((set) => set.length));
+    if (compareWeighed(weighed, now) < 0) {
+      rolls = counted;
+      now = weighed;
+      asked.clear();
+    } else {
+      apply(choice, { ...change, from: change.to, to: change.from });
+      asked.add(keyOf(model, change));
+    }
+  }
+  giveUp(model, choice);
+  const judged = judge(model, choice);
+  return judged && { choice, judged };
+}
+
+function apply(choice: number[], { unit, back, from, to }: Pick<Change, 'unit' | 'back' | 'from' | 'to'>): void {
+  choice[unit] = to;
+  if (back !== null) choice[back] = from;
+}
+
+function keyOf({ kinds }: Model, { unit, back, from, to }: Change): string {
+  const name = (one: number | null) => (one === null ? 'none' : kinds[one]! < 0 ? `unit ${one}` : kinds[one]!);
+  return `${name(unit)} ${name(back)} ${from} ${to}`;
+}
+
+function nextChange(model: Model, runs: readonly number[], choice: Choice, rolls: readonly number[], now: Weighed, asked: ReadonlySet<string>, budget: Budget): Change | null {
+  const { values, worth } = model.size;
+  const sets = setsOf(model, choice);
+  const sizes = sets.map((set) => set.length);
+  const loads = sets.map((set) => set.reduce((sum, unit) => sum + values[unit]!, 0));
+  const movable = sets.map((set) => onePerKind(model, set.filter((unit) => model.pins[unit] === null)));
+  for (const excess of USUAL_EXCESS) {
+    let best: Change | null = null;
+    const beyond = ((worth - (worth % 100)) / 100) * excess;
+    for (const from of runs) {
+      for (const to of runs) {
+        if (from === to) continue;
+        budget.spend(movable[from]!.length * (movable[to]!.length + 1) * 4);
+        for (const unit of movable[from]!) {
+          for (const back of [null, ...(from < to ? movable[to]! : [])]) {
+            const moved = values[unit]! - (back === null ? 0 : values[back]!);
+            if (moved === 0) continue;
+            const [loadFrom, loadTo] = [loads[from]! - moved, loads[to]! + moved];
+            const expected = rolls.map((one, run) => (run === from ? ceilDivide(loadFrom + (loadFrom > 0 ? beyond : 0), worth) : run === to ? ceilDivide(loadTo + beyond, worth) : one));
+            const held = back === null ? sizes.map((size, run) => size + (run === to ? 1 : run === from ? -1 : 0)) : sizes;
+            const weighed = weigh(model, now.hung, expected, held);
+            if (compareWeighed(weighed, now) >= 0) continue;
+            const margin = Math.min(expected[from]! * worth - loadFrom, expected[to]! * worth - loadTo);
+            if (best && (compareWeighed(weighed, best.weighed) || best.margin - margin) >= 0) continue;
+            const change = { unit, back, from, to, weighed, margin };
+            if (!asked.has(keyOf(model, change))) best = change;
+          }
+        }
+      }
+    }
+    if (best) return best;
+  }
+  return null;
+}
+
+function onePerKind({ kinds }: Model, units: readonly number[]): readonly number[] {
+  return [...new Map(units.map((unit) => [kinds[unit]! < 0 ? `unit ${unit}` : kinds[unit], unit])).values()];
+}
+
+/** Takes groups off runs that have not enough, and hangs them elsewhere where a run has. */
+function giveUp(model: Model, choice: number[]): void {
+  const { values, worth } = model.size;
+  const given: number[] = [];
+  model.runs.forEach(({ most }, run) => {
+    for (;;) {
+      const set = setsOf(model, choice)[run]!;
+      const over = model.count(set) - most;
+      if (set.length === 0 || over <= 0) return;
+      // The least that may be enough, else the largest there is.
+      const need = (over - 1) * worth;
+      const lightFirst = set.toSorted((one, other) => values[one]! - values[other]! || other - one);
+      const group = model.groupOf[lightFirst.find((unit) => values[unit]! > need) ?? lightFirst.at(-1)!]!;
+      for (let unit = model.groups[group]!.first; unit < model.groups[group]!.end; unit += 1) choice[unit] = -1;
+      given.push(group);
+    }
+  });
+  for (const group of given.toSorted((one, other) => other - one)) {
+    const { first, end } = model.groups[group]!;
+    if (end > first + 1) continue;
+    const value = values[first]!;
+    const sets = setsOf(model, choice);
+    const pin = model.pins[first];
+    const free = (run: number) => model.runs[run]!.most * worth - sets[run]!.reduce((sum, unit) => sum + values[unit]!, 0);
+    const [taker] = model.runs.map((_, run) => run).filter((run) => (pin === null || pin === run) && free(run) >= value).sort((one, other) => free(other) - free(one) || one - other);
+    if (taker === undefined) continue;
+    if (model.count([...sets[taker]!, first].sort((one, other) => one - other)) <= model.runs[taker]!.most) choice[first] = taker;
+  }
+}
