@@ -90,8 +90,10 @@ export function searchAll(model: Model, start: Found, floor: Judged, leastBought
       if (rooms > judged.hung) continue;
       isMoreRooms = false;
       const needed = after.least(group, judged.hung - hung);
-      const paid = runs.reduce((sum, run, index) => sum + room(Math.min(run.most, Math.max(run.inHand, least[index]!)), index), 0);
-      const packed = runs.reduce((sum, run, index) => sum + room(Math.min(run.most, run.inHand + model.bought(Math.max(0, least[index]! - run.inHand))), index), 0);
+      // Of what is paid for already as much as is left there: a unit may take it and more.
+      const within = (rolls: number, index: number) => Math.min(Math.max(0, rolls * worth - loads[scale]![index]!), room(runs[index]!.most, index));
+      const paid = runs.reduce((sum, { inHand }, index) => sum + within(Math.max(inHand, least[index]!), index), 0);
+      const packed = runs.reduce((sum, { inHand }, index) => sum + within(inHand + model.bought(least[index]! - inHand), index), 0);
       extra = Math.max(extra, ceilDivide(Math.max(0, needed - paid), worth));
       extraOfPacks = Math.max(extraOfPacks, ceilDivide(Math.max(0, needed - packed), worth));
       const inUsed = runs.reduce((sum, run, index) => sum + (members[index]!.length > 0 ? room(run.most, index) : 0), 0);
