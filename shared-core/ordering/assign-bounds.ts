@@ -7,6 +7,8 @@ import { compareJudged, type Judged } from './assign-score.ts';
 export interface RunsToUse {
   readonly runs: readonly number[];
   readonly bound: Judged;
+  /** The same where so many rooms are to hang and no more; null where that is none. */
+  readonly boundFor: (rooms: number) => Judged | null;
 }
 
 /** More runs than this are not tried in every combination. */
@@ -24,17 +26,17 @@ export function runsToUse(model: Model, leastBought: (rolls: number) => number):
   const open = model.runs.flatMap(({ most }, index) => (most > 0 || model.scales[0]!.values.includes(0) ? [index] : []));
   const reach = fullestOf(model);
   const leastFor = leastRollsOf(model);
-  const boundOf = (runs: readonly number[]) => judgeAtBest(model, runs, reach, leastFor(runs), leastBought);
+  const boundOf = (runs: readonly number[], rooms = Infinity) => judgeAtBest(model, runs, rooms, reach, leastFor(runs), leastBought);
   if (open.length > MOST_COMBINED) {
     const bound = boundOf(open);
-    return bound ? [{ runs: open, bound: { ...bound, leftOver: 0, used: 1 } }] : [];
+    return bound ? [{ runs: open, bound: { ...bound, leftOver: 0, used: 1 }, boundFor: (rooms) => boundOf(open, rooms) }] : [];
   }
   const found: RunsToUse[] = [];
   for (let combination = 1; combination < 2 ** open.length; combination += 1) {
     const runs = open.filter((_, bit) => (combination >> bit) % 2 === 1);
     if (runs.length > model.typed.length || runs.some((run) => isPassedOver(model, open, runs, run))) continue;
     const bound = boundOf(runs);
-    if (bound) found.push({ runs, bound });
+    if (bound) found.push({ runs, bound, boundFor: (rooms) => boundOf(runs, rooms) });
   }
   return found.sort((one, other) => compareJudged(one.bound, other.bound));
 }
@@ -68,14 +70,14 @@ function leastRollsOf({ groups, pins, scales }: Model): (runs: readonly number[]
   };
 }
 
-function judgeAtBest(model: Model, runs: readonly number[], reach: readonly number[], rolls: readonly LeastRolls[], leastBought: (rolls: number) => number): Judged | null {
+function judgeAtBest(model: Model, runs: readonly number[], rooms: number, reach: readonly number[], rolls: readonly LeastRolls[], leastBought: (rolls: number) => number): Judged | null {
   const capacity = runs.reduce((sum, run) => sum + reach[run]!, 0);
-  const hung = Math.min(...rolls.map((least) => least.mostRooms(capacity)));
-  if (hung === 0) return null;
+  const hung = Math.min(rooms, ...rolls.map((least) => least.mostRooms(capacity)));
+  if (hung <= 0) return null;
   const inHand = runs.reduce((sum, run) => sum + Math.min(reach[run]!, model.runs[run]!.inHand), 0);
   const bought = leastBought(Math.max(0, Math.max(...rolls.map((least) => least.forRooms(hung))) - inHand));
   const held = runs.reduce((sum, run) => sum + model.runs[run]!.inHand, 0);
-  const taken = model.isAdditive ? Math.min(capacity, rolls[0]!.mostForRooms(hung)) : held + bought;
+  const taken = model.isAdditive ? rolls[0]!.mostForRooms(hung, capacity) : held + bought;
   return { hung, bought, leftOver: Math.max(0, held + bought - taken), used: runs.length };
 }
 
@@ -112,12 +114,39 @@ class LeastRolls {
     return ceilDivide(value, this.#scale.worth);
   }
 
-  /** At most what so many rooms take, in a scale that is exact. */
-  mostForRooms(rooms: number): number {
+  /** At most what so many rooms take of a capacity, in a scale that is exact. */
+  mostForRooms(rooms: number, capacity: number): number {
     const isByRoom = this.#rooms.every((one) => one === 1);
-    const values = isByRoom ? this.#values.slice(Math.max(0, this.#values.length - rooms)) : this.#values;
-    return values.reduce((sum, value) => sum + value, 0);
+    if (!isByRoom) return Math.min(capacity, sumOf(this.#values));
+    const most = Math.min(capacity, sumOf(this.#values.slice(Math.max(0, this.#values.length - rooms))));
+    const [inside, outside] = [this.#values.slice(0, rooms), this.#values.slice(rooms)];
+    const least = sumOf(inside);
+    // Any other such rooms come of the lightest by exchanges, each of which adds one of these.
+    const steps = [...new Set(distinct(outside).flatMap((to) => distinct(inside).map((from) => to - from)))].filter((step) => step > 0);
+    return most - least > LONGEST_EXCHANGE || most <= least ? most : least + fullestOfSteps(steps, most - least);
   }
+}
+
+/** Beyond so many rolls more than the least it is not worked out which can be come to. */
+const LONGEST_EXCHANGE = 500;
+
+/** The most up to a limit that steps, each as often as wanted, come to. */
+function fullestOfSteps(steps: readonly number[], limit: number): number {
+  const isReached = [true];
+  let fullest = 0;
+  for (let sum = 1; sum <= limit; sum += 1) {
+    isReached[sum] = steps.some((step) => isReached[sum - step] ?? false);
+    if (isReached[sum]) fullest = sum;
+  }
+  return fullest;
+}
+
+function sumOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0);
+}
+
+function distinct(values: readonly number[]): readonly number[] {
+  return [...new Set(values)];
 }
 
 export function valueOf({ values }: Scale, { first, end }: Group): number {

@@ -1,7 +1,7 @@
 import type { Budget } from './assign-budget.ts';
 import type { Model } from './assign-model.ts';
 import { ceilDivide } from '../units/index.ts';
-import { type Choice, compareJudged, type Found, type Judged, judge, setsOf } from './assign-score.ts';
+import { type Choice, compareJudged, type Found, type Judged, judge, roomsHung, setsOf } from './assign-score.ts';
 import { lightestGroups } from './assign-starts.ts';
 
 /**
@@ -90,39 +90,49 @@ interface Change {
   readonly back: number | null;
   readonly from: number;
   readonly to: number;
-  readonly weighed: Weighed;
-  /** How far the fuller of the two is below the rolls it is to take: the further, the likelier a cutting comes to that. */
-  readonly margin: number;
 }
 
-/** What a cutting is thought to take beyond its scale, in parts of a roll: of 100. First what is usual, then what is possible. */
-const USUAL_EXCESS = [30, 0];
+/** A change with what is expected of it; of equals the one of the greater promise is asked about first. */
+interface Prospect extends Change {
+  readonly weighed: Weighed;
+  readonly promise: number;
+}
+
+/** Rolls, loads and units of every run as they stand. */
+interface Standing {
+  readonly sets: readonly (readonly number[])[];
+  readonly rolls: readonly number[];
+  readonly loads: readonly number[];
+  readonly weighed: Weighed;
+  readonly gathered: number;
+}
+
+/** What a cutting is thought to take beyond its scale, in hundredths of a roll: first what is usual, then nothing. */
+const EXCESSES = [30, 0];
+/** Less than this is no gathering of what is left over, in rolls squared. */
+const LEAST_GATHERED = 1 / 1_000;
 
 /**
  * Moves and exchanges units between runs, where by the scale the whole comes to less, and asks for the two cuttings.
  *
  * Rule: of the changes that promise most, the one whose loads stay furthest below whole rolls is asked about first; what
- * was asked about is judged by its cutting. Rooms are given up only where the budget ends and a run has not enough.
- * Example: runs of 4 and 4, rooms of 2.6, 1.6, 1.9 and 1.7 rolls as 2.6 + 1.6 and 1.9 + 1.7: exchanging 1.6 and 1.9 lets
- * neither fit; 2.6 + 1.7 neither; so 1.6 is exchanged for none and a room is given up.
+ * was asked about is judged by its cuttings. Where none promises less, what is left of the last rolls is gathered in one
+ * run, until a roll of it can be saved. Groups are given up only where at the end a run has not enough. Ends at `goal`.
+ * Example: one run has taken 2.6 and 1.6 rolls, 5, another 1.9 and 0.9, 3: with 1.6 and 1.9 exchanged they are to take
+ * 4.5 and 2.5, nothing less; with 0.9 moved 5.1 and 1.9, nothing less; with 1.6 and 0.9 exchanged 3.5 and 3.5, nothing less.
  */
 export function improveByAsking(model: Model, runs: readonly number[], start: Choice, goal: Judged, budget: Budget): Found | null {
   const choice = [...start];
-  const hung = model.groups.reduce((sum, { first, rooms }) => sum + (choice[first]! >= 0 ? rooms : 0), 0);
-  const sets = setsOf(model, choice);
-  let rolls = sets.map((set) => model.count(set));
-  let now = weigh(model, hung, rolls, sets.map((set) => set.length));
+  const hung = roomsHung(model, choice);
+  let now = standingOf(model, choice, hung);
   const asked = new Set<string>();
-  while (!budget.isOver() && (now.over > 0 || compareJudged(now, goal) > 0)) {
-    const change = nextChange(model, runs, choice, rolls, now, asked, budget);
+  while (!budget.isOver() && (now.weighed.over > 0 || compareJudged(now.weighed, goal) > 0)) {
+    const change = nextChange(model, runs, now, asked, budget);
     if (!change) break;
     apply(choice, change);
-    const after = setsOf(model, choice);
-    const counted = after.map((set, run) => (run === change.from || run === change.to ? model.count(set) : rolls[run]!));
-    const weighed = weigh(model, hung, counted, after.map((set) => set.length));
-    if (compareWeighed(weighed, now) < 0) {
-      rolls = counted;
-      now = weighed;
+    const after = standingOf(model, choice, hung);
+    if ((compareWeighed(after.weighed, now.weighed) || now.gathered + LEAST_GATHERED - after.gathered) < 0) {
+      now = after;
       asked.clear();
     } else {
       apply(choice, { ...change, from: change.to, to: change.from });
@@ -134,7 +144,20 @@ export function improveByAsking(model: Model, runs: readonly number[], start: Ch
   return judged && { choice, judged };
 }
 
-function apply(choice: number[], { unit, back, from, to }: Pick<Change, 'unit' | 'back' | 'from' | 'to'>): void {
+function standingOf(model: Model, choice: Choice, hung: number): Standing {
+  const { values, worth } = model.size;
+  const sets = setsOf(model, choice);
+  const rolls = sets.map((set) => model.count(set));
+  const loads = sets.map((set) => set.reduce((sum, unit) => sum + values[unit]!, 0));
+  return { sets, rolls, loads, weighed: weigh(model, hung, rolls, sets.map((set) => set.length)), gathered: gatheredOf(rolls, loads, worth) };
+}
+
+/** The sum of the squares of what is left of each run's rolls; the more, the less it is scattered. */
+function gatheredOf(rolls: readonly number[], loads: readonly number[], worth: number): number {
+  return rolls.reduce((sum, one, run) => sum + (one - loads[run]! / worth) ** 2, 0);
+}
+
+function apply(choice: number[], { unit, back, from, to }: Change): void {
   choice[unit] = to;
   if (back !== null) choice[back] = from;
 }
@@ -144,39 +167,47 @@ function keyOf({ kinds }: Model, { unit, back, from, to }: Change): string {
   return `${name(unit)} ${name(back)} ${from} ${to}`;
 }
 
-function nextChange(model: Model, runs: readonly number[], choice: Choice, rolls: readonly number[], now: Weighed, asked: ReadonlySet<string>, budget: Budget): Change | null {
-  const { values, worth } = model.size;
-  const sets = setsOf(model, choice);
-  const sizes = sets.map((set) => set.length);
-  const loads = sets.map((set) => set.reduce((sum, unit) => sum + values[unit]!, 0));
-  const movable = sets.map((set) => onePerKind(model, set.filter((unit) => model.pins[unit] === null)));
-  for (const excess of USUAL_EXCESS) {
-    let best: Change | null = null;
-    const beyond = ((worth - (worth % 100)) / 100) * excess;
-    for (const from of runs) {
-      for (const to of runs) {
-        if (from === to) continue;
-        budget.spend(movable[from]!.length * (movable[to]!.length + 1) * 4);
-        for (const unit of movable[from]!) {
-          for (const back of [null, ...(from < to ? movable[to]! : [])]) {
-            const moved = values[unit]! - (back === null ? 0 : values[back]!);
-            if (moved === 0) continue;
-            const [loadFrom, loadTo] = [loads[from]! - moved, loads[to]! + moved];
-            const expected = rolls.map((one, run) => (run === from ? ceilDivide(loadFrom + (loadFrom > 0 ? beyond : 0), worth) : run === to ? ceilDivide(loadTo + beyond, worth) : one));
-            const held = back === null ? sizes.map((size, run) => size + (run === to ? 1 : run === from ? -1 : 0)) : sizes;
-            const weighed = weigh(model, now.hung, expected, held);
-            if (compareWeighed(weighed, now) >= 0) continue;
-            const margin = Math.min(expected[from]! * worth - loadFrom, expected[to]! * worth - loadTo);
-            if (best && (compareWeighed(weighed, best.weighed) || best.margin - margin) >= 0) continue;
-            const change = { unit, back, from, to, weighed, margin };
-            if (!asked.has(keyOf(model, change))) best = change;
-          }
-        }
-      }
-    }
+/** The change to ask about next: one that promises less, the usual excess heeded or not, else one that gathers what is left. */
+function nextChange(model: Model, runs: readonly number[], now: Standing, asked: ReadonlySet<string>, budget: Budget): Change | null {
+  for (const excess of EXCESSES) {
+    const best = bestProspect(model, runs, now, excess, asked, budget, ({ weighed }) => compareWeighed(weighed, now.weighed) < 0);
+    if (best) return best;
+  }
+  const isGathering = ({ weighed, promise }: Prospect) => compareWeighed(weighed, now.weighed) === 0 && promise > now.gathered + LEAST_GATHERED;
+  for (const excess of EXCESSES) {
+    const best = bestProspect(model, runs, now, excess, asked, budget, isGathering, true);
     if (best) return best;
   }
   return null;
+}
+
+function bestProspect(model: Model, runs: readonly number[], now: Standing, excess: number, asked: ReadonlySet<string>, budget: Budget, isWanted: (prospect: Prospect) => boolean, isGathering = false): Prospect | null {
+  const { values, worth } = model.size;
+  const movable = now.sets.map((set) => onePerKind(model, set.filter((unit) => model.pins[unit] === null)));
+  const beyond = ((worth - (worth % 100)) / 100) * excess;
+  const expectedFrom = (load: number) => (load <= 0 ? 0 : ceilDivide(load + beyond, worth));
+  let best: Prospect | null = null;
+  for (const from of runs) {
+    for (const to of runs) {
+      if (from === to || budget.isOver()) continue;
+      budget.spend(movable[from]!.length * (movable[to]!.length + 1) * runs.length);
+      for (const unit of movable[from]!) {
+        // An exchange is the same from either side.
+        for (const back of from < to ? [null, ...movable[to]!] : [null]) {
+          const moved = values[unit]! - (back === null ? 0 : values[back]!);
+          if (moved === 0) continue;
+          const loads = now.loads.with(from, now.loads[from]! - moved).with(to, now.loads[to]! + moved);
+          const rolls = now.rolls.with(from, expectedFrom(loads[from]!)).with(to, expectedFrom(loads[to]!));
+          const sizes = now.sets.map((set, run) => set.length + (back !== null ? 0 : run === to ? 1 : run === from ? -1 : 0));
+          const margin = Math.min(rolls[from]! - loads[from]! / worth, rolls[to]! - loads[to]! / worth);
+          const prospect = { unit, back, from, to, weighed: weigh(model, now.weighed.hung, rolls, sizes), promise: isGathering ? gatheredOf(rolls, loads, worth) : margin };
+          if (!isWanted(prospect) || (best && (compareWeighed(prospect.weighed, best.weighed) || best.promise - prospect.promise) >= 0)) continue;
+          if (!asked.has(keyOf(model, prospect))) best = prospect;
+        }
+      }
+    }
+  }
+  return best;
 }
 
 function onePerKind({ kinds }: Model, units: readonly number[]): readonly number[] {

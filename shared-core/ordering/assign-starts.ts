@@ -48,7 +48,8 @@ export function* startsOf(model: Model, runs: readonly number[], goal: Judged, b
 function begin(model: Model, runs: readonly number[], goal: Judged, way: Way, budget: Budget): Hanging {
   const { values } = model.scales[0]!;
   const hanging = hangingOf(model, []);
-  const chosen = lightestGroups(model, runs, goal.hung).toSorted((one, other) => one - other);
+  const held = runs.reduce((sum, run) => sum + model.runs[run]!.inHand, 0);
+  const chosen = heavierBy(model, runs, lightestGroups(model, runs, goal.hung), held + goal.bought - goal.leftOver).toSorted((one, other) => one - other);
   let units = chosen.flatMap((group) => Array.from({ length: model.groups[group]!.end - model.groups[group]!.first }, (_, index) => model.groups[group]!.first + index));
   const hang = (unit: number, run: number) => {
     moveUnit(model, hanging, unit, run);
@@ -75,4 +76,41 @@ function begin(model: Model, runs: readonly number[], goal: Judged, way: Way, bu
     for (let unit = model.groups[group]!.first; unit < model.groups[group]!.end; unit += 1) moveUnit(model, hanging, unit, -1);
   }
   return hanging;
+}
+
+/** So many exchanges are tried to come to a weight. */
+const MOST_EXCHANGED = 4;
+
+/**
+ * The same number of rooms with others in place of some, so that together they take as nearly so many rolls as they can.
+ *
+ * Rule: among what no room hangs from, the larger rooms waste less. Rooms that are alone in their groups are exchanged,
+ * the fewest first. Example: rooms of 4 and 4 chosen, 5 and 7 not, 10 rolls wanted: 5 and 5 are not there, 4 and 5 come
+ * to 9.
+ */
+function heavierBy(model: Model, runs: readonly number[], chosen: readonly number[], rolls: number): readonly number[] {
+  const { groups, pins } = model;
+  const [scale] = model.scales;
+  const sizeOf = (group: number) => valueOf(scale!, groups[group]!);
+  const missing = rolls - chosen.reduce((sum, group) => sum + sizeOf(group), 0);
+  const isIn = new Set(chosen);
+  const isPlain = (group: number) => groups[group]!.rooms === 1 && groups[group]!.end === groups[group]!.first + 1 && (pins[groups[group]!.first] ?? -1) === -1;
+  const bySize = (of: readonly number[]) => of.reduce((sizes, group) => sizes.set(sizeOf(group), [...(sizes.get(sizeOf(group)) ?? []), group]), new Map<number, number[]>());
+  const inside = bySize(chosen.filter(isPlain));
+  const outside = bySize(groups.flatMap((_, group) => (isIn.has(group) || !isPlain(group) ? [] : [group])));
+  if (missing <= 0 || outside.size === 0 || runs.length === 0) return chosen;
+  const steps = [...inside.keys()].flatMap((from) => [...outside.keys()].map((to) => ({ from, to, more: to - from }))).filter(({ more }) => more > 0 && more <= missing);
+  const reached = new Map<number, readonly (typeof steps)[number][]>([[0, []]]);
+  for (let length = 0; length < MOST_EXCHANGED && !reached.has(missing); length += 1) {
+    for (const [sum, taken] of [...reached].filter(([, list]) => list.length === length)) {
+      for (const step of steps) {
+        const all = [...taken, step];
+        const isThere = all.filter(({ from }) => from === step.from).length <= inside.get(step.from)!.length && all.filter(({ to }) => to === step.to).length <= outside.get(step.to)!.length;
+        if (isThere && sum + step.more <= missing && !reached.has(sum + step.more)) reached.set(sum + step.more, all);
+      }
+    }
+  }
+  const taken = reached.get(Math.max(...reached.keys()))!;
+  const gone = new Set(taken.map(({ from }) => inside.get(from)!.pop()!));
+  return [...chosen.filter((group) => !gone.has(group)), ...taken.map(({ to }) => outside.get(to)!.pop()!)];
 }

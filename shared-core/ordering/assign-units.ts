@@ -11,11 +11,11 @@ export type { Assignment, AssignmentProblem, AssignmentScore } from './assign-pr
 
 const STEPS = { starts: 60_000_000, search: 3_000_000, fewerRuns: 300_000 };
 /** Units cut to be counted: some hundred cuttings of a few rooms, some dozens of very many. */
-const CUT_UNITS = { atLeast: 1_000, byUnit: 4 };
+const CUT_UNITS = { atLeast: 1_000, byUnit: 6 };
 /** Combinations of runs that are begun with. */
 const MOST_BEGUN = { additive: 24, pooled: 3 };
 /** Of more units not every assignment is tried. */
-const MOST_SEARCHED = { additive: 200, pooled: 60 };
+const MOST_SEARCHED = { additive: 200, pooled: 20 };
 
 /**
  * Assigns rooms to runs so that no room mixes runs, and says whether a better assignment is possible.
@@ -31,6 +31,7 @@ const MOST_SEARCHED = { additive: 200, pooled: 60 };
  * Example: rooms of 6 and 3 rolls, 8 on offer of the first run and 3 in hand of the second: the room of 6 from the first,
  * that of 3 from the second; 2 hung, 6 bought, none left over, proved.
  */
+export const debug: { floor?: Judged; best?: Judged } = {};
 export function assignUnits(problem: AssignmentProblem, watch?: { isStopped(): boolean }): Assignment {
   const budget = assignBudget(Infinity, CUT_UNITS.atLeast + CUT_UNITS.byUnit * problem.units.length, watch);
   const model = modelOf(problem, budget);
@@ -48,6 +49,7 @@ export function assignUnits(problem: AssignmentProblem, watch?: { isStopped(): b
   const isSearchable = model.typed.length <= (model.isAdditive ? MOST_SEARCHED.additive : MOST_SEARCHED.pooled);
   const steps = partOfBudget(budget, isScoreMet ? STEPS.fewerRuns : STEPS.search, Infinity);
   const isSearched = !isMet && isSearchable && !budget.isOver() && searchAll(model, best, floor, leastBought, steps, consider);
+  debug.floor = floor; debug.best = best.judged;
   const { hung, bought, leftOver } = best.judged;
   return {
     runs: inTypedOrder(problem, model, tidied(model, best.choice)),
@@ -58,11 +60,12 @@ export function assignUnits(problem: AssignmentProblem, watch?: { isStopped(): b
 
 /** Begins with one combination of runs after the other until none that is left can be better. */
 function begin(model: Model, ways: readonly RunsToUse[], budget: Budget, best: () => Found, consider: (found: Found | null) => void): void {
-  for (const { runs, bound } of ways.slice(0, model.isAdditive ? MOST_BEGUN.additive : MOST_BEGUN.pooled)) {
+  for (const way of ways.slice(0, model.isAdditive ? MOST_BEGUN.additive : MOST_BEGUN.pooled)) {
+    const { runs, bound } = way;
     if (compareJudged(bound, best().judged) >= 0) return;
     const isFirst = best().judged.hung === 0;
     if (budget.isOver() && !isFirst) return;
-    if (!model.isAdditive) consider(improveByAsking(model, runs, dealEvenly(model, runs, bound), bound, budget));
+    if (!model.isAdditive) dealAndAsk(model, way, budget, best, consider);
     else {
       for (const choice of startsOf(model, runs, bound, budget)) {
         const judged = judge(model, choice);
@@ -70,6 +73,18 @@ function begin(model: Model, ways: readonly RunsToUse[], budget: Budget, best: (
         if (compareJudged(best().judged, bound) <= 0) return;
       }
     }
+  }
+}
+
+/** Of what may be cut, units for one number of rooms that are to hang. */
+const CUT_AT_A_TIME = 600;
+
+/** Deals as many rooms as may hang, and where runs have not enough for them one room fewer each time, until they have. */
+function dealAndAsk(model: Model, { runs, bound, boundFor }: RunsToUse, budget: Budget, best: () => Found, consider: (found: Found | null) => void): void {
+  for (let goal: Judged | null = bound; goal; goal = boundFor(goal.hung - 1)) {
+    const found = improveByAsking(model, runs, dealEvenly(model, runs, goal), goal, partOfBudget(budget, Infinity, CUT_AT_A_TIME + 2 * model.typed.length));
+    consider(found);
+    if (found?.judged.hung === goal.hung || goal.hung <= best().judged.hung || budget.isOver()) return;
   }
 }
 
