@@ -2,7 +2,7 @@ import type { Budget } from './assign-budget.ts';
 import { valueOf } from './assign-bounds.ts';
 import { reachSums, sizesOfSum } from './assign-fill.ts';
 import type { Model } from './assign-model.ts';
-import { compareJudged, type Judged, judge } from './assign-score.ts';
+import { compareJudged, type Judged, judge, roomsHung } from './assign-score.ts';
 
 /** An assignment of the additive form while it is worked on. */
 export interface Hanging {
@@ -62,7 +62,7 @@ export function improveByPairs(model: Model, runs: readonly number[], hanging: H
         if (one < other && !budget.isOver() && shareAnew(model, hanging, one, other, false, budget)) isChanged = true;
       }
     }
-    if (hangMore(model, runs, hanging, budget)) isChanged = true;
+    if (hangMore(model, runs, hanging, goal, budget)) isChanged = true;
     if (exchange(model, runs, hanging, budget)) isChanged = true;
     if (!isChanged || budget.isOver()) return;
     const judged = judge(model, hanging.runOf);
@@ -123,27 +123,37 @@ function comparePairs(one: PairCost, other: PairCost): number {
   return one.bought - other.bought || one.leftOver - other.leftOver || one.used - other.used || one.gathered - other.gathered;
 }
 
-/** Hangs groups that do not hang, the smallest first. */
-function hangMore(model: Model, runs: readonly number[], hanging: Hanging, budget: Budget): boolean {
+/** Hangs groups that do not hang, the smallest first; the last that is wanted is the largest that can be, to leave less. */
+function hangMore(model: Model, runs: readonly number[], hanging: Hanging, goal: Judged, budget: Budget): boolean {
   const [scale] = model.scales;
-  const missing = model.groups.filter(({ first }) => hanging.runOf[first]! < 0).map((group) => ({ group, size: valueOf(scale!, group) }));
+  const sizes = model.groups.map((group) => valueOf(scale!, group));
   const refused = new Set<string>();
+  const likenessOf = (group: number) => `${sizes[group]} ${model.groups[group]!.end - model.groups[group]!.first} ${model.pins[model.groups[group]!.first]}`;
   let isChanged = false;
-  for (const { group, size } of missing.sort((one, other) => one.size - other.size)) {
+  for (;;) {
     const free = runs.reduce((sum, run) => sum + model.runs[run]!.most - hanging.loads[run]!, 0);
-    if (size > free || budget.isOver()) break;
-    const likeness = `${size} ${group.end - group.first} ${model.pins[group.first]}`;
-    if (refused.has(likeness)) continue;
-    const before = [...hanging.runOf];
-    let hangs = true;
-    for (let unit = group.first; hangs && unit < group.end; unit += 1) hangs = hangUnit(model, runs, hanging, unit, budget);
-    if (hangs) isChanged = true;
-    else {
-      refused.add(likeness);
-      before.forEach((run, unit) => moveUnit(model, hanging, unit, run));
-    }
+    const isLast = goal.hung - roomsHung(model, hanging.runOf) <= 1;
+    const [next] = model.groups
+      .flatMap(({ first }, group) => (hanging.runOf[first]! < 0 && sizes[group]! <= free && !refused.has(likenessOf(group)) ? [group] : []))
+      .sort((one, other) => (isLast ? sizes[other]! - sizes[one]! : sizes[one]! - sizes[other]!) || one - other);
+    if (next === undefined || budget.isOver()) return isChanged;
+    if (hangGroup(model, runs, hanging, next, budget)) {
+      isChanged = true;
+      refused.clear();
+    } else refused.add(likenessOf(next));
   }
-  return isChanged;
+}
+
+/** Hangs all units of a group, or leaves everything as it was. */
+function hangGroup(model: Model, runs: readonly number[], hanging: Hanging, group: number, budget: Budget): boolean {
+  const before = [...hanging.runOf];
+  const { first, end } = model.groups[group]!;
+  for (let unit = first; unit < end; unit += 1) {
+    if (hangUnit(model, runs, hanging, unit, budget)) continue;
+    before.forEach((run, one) => moveUnit(model, hanging, one, run));
+    return false;
+  }
+  return true;
 }
 
 /** Hangs a unit where it costs least, or after two runs have been shared out anew. */
