@@ -168,19 +168,25 @@ const MOST_SPLITS = 20_000_000;
 /**
  * The fewest rolls bought for so many beyond those in hand, however they are split over runs.
  *
- * Rule: the best first part and the best of the rest; where that would be too long a table, as many as are needed.
+ * Rule: where packs are of one size, whole packs; else the best first part and the best of the rest; where that would be
+ * too long a table, as many rolls as are needed, which is never more.
  * Example: in sixes, 7 rolls are 12 bought.
  */
 export function leastBoughtOf(model: Model): (rolls: number) => number {
   const part = Math.max(0, ...model.runs.map(({ inHand, most }) => most - inHand));
   const least = [0];
-  let isByTheRoll: boolean | null = null;
+  let [pack, checked, isInPacks] = [1, 0, true];
   return (rolls) => {
+    if (rolls <= 0) return 0;
+    if (part === 0) return Infinity;
     const largest = Math.min(part, rolls);
+    for (; isInPacks && checked < largest; checked += 1) {
+      if (checked === 0) pack = Math.max(1, model.bought(1));
+      isInPacks = model.bought(checked + 1) === ceilDivide(checked + 1, pack) * pack;
+    }
+    if (isInPacks) return ceilDivide(rolls, pack) * pack;
     if (rolls < least.length) return least[rolls]!;
     if (largest * rolls > MOST_SPLITS) return rolls;
-    isByTheRoll ??= largest === part && everyRoll(model, part);
-    if (isByTheRoll) return rolls;
     for (let total = least.length; total <= rolls; total += 1) {
       let best = Infinity;
       for (let first = Math.min(part, total); first > 0; first -= 1) best = Math.min(best, model.bought(first) + least[total - first]!);
@@ -188,9 +194,4 @@ export function leastBoughtOf(model: Model): (rolls: number) => number {
     }
     return least[rolls]!;
   };
-}
-
-function everyRoll({ bought }: Model, most: number): boolean {
-  for (let rolls = 1; rolls <= most; rolls += 1) if (bought(rolls) !== rolls) return false;
-  return true;
 }

@@ -31,7 +31,6 @@ const MOST_SEARCHED = { additive: 200, pooled: 20 };
  * Example: rooms of 6 and 3 rolls, 8 on offer of the first run and 3 in hand of the second: the room of 6 from the first,
  * that of 3 from the second; 2 hung, 6 bought, none left over, proved.
  */
-export const debug: { floor?: Judged; best?: Judged } = {};
 export function assignUnits(problem: AssignmentProblem, watch?: { isStopped(): boolean }): Assignment {
   const budget = assignBudget(Infinity, CUT_UNITS.atLeast + CUT_UNITS.byUnit * problem.units.length, watch);
   const model = modelOf(problem, budget);
@@ -49,7 +48,6 @@ export function assignUnits(problem: AssignmentProblem, watch?: { isStopped(): b
   const isSearchable = model.typed.length <= (model.isAdditive ? MOST_SEARCHED.additive : MOST_SEARCHED.pooled);
   const steps = partOfBudget(budget, isScoreMet ? STEPS.fewerRuns : STEPS.search, Infinity);
   const isSearched = !isMet && isSearchable && !budget.isOver() && searchAll(model, best, floor, leastBought, steps, consider);
-  debug.floor = floor; debug.best = best.judged;
   const { hung, bought, leftOver } = best.judged;
   return {
     runs: inTypedOrder(problem, model, tidied(model, best.choice)),
@@ -77,7 +75,7 @@ function begin(model: Model, ways: readonly RunsToUse[], budget: Budget, best: (
 }
 
 /** Of what may be cut, units for one number of rooms that are to hang. */
-const CUT_AT_A_TIME = 600;
+const CUT_AT_A_TIME = 400;
 
 /** Deals as many rooms as may hang, and where runs have not enough for them one room fewer each time, until they have. */
 function dealAndAsk(model: Model, { runs, bound, boundFor }: RunsToUse, budget: Budget, best: () => Found, consider: (found: Found | null) => void): void {
