@@ -118,8 +118,8 @@ const LEAST_GATHERED = 1 / 1_000;
  * Rule: of the changes that promise most, the one whose loads stay furthest below whole rolls is asked about first; what
  * was asked about is judged by its cuttings. Where none promises less, what is left of the last rolls is gathered in one
  * run, until a roll of it can be saved. Groups are given up only where at the end a run has not enough. Ends at `goal`.
- * Example: one run has taken 2.6 and 1.6 rolls, 5, another 1.9 and 0.9, 3: with 1.6 and 1.9 exchanged they are to take
- * 4.5 and 2.5, nothing less; with 0.9 moved 5.1 and 1.9, nothing less; with 1.6 and 0.9 exchanged 3.5 and 3.5, nothing less.
+ * Example: rooms of 2.6 and 0.6 take 4 rolls of one run, rooms of 1.4 and 0.9 take 3 of another: that of 0.6 moves, and
+ * each run gives 3.
  */
 export function improveByAsking(model: Model, runs: readonly number[], start: Choice, goal: Judged, budget: Budget): Found | null {
   const choice = [...start];

@@ -18,8 +18,9 @@ const MOST_ALONE = 12;
  * and a state of the additive form that was searched is not searched again. Elsewhere a set counts for what the scales
  * say until nothing is left to hang and the whole looks better than the best: then its cuttings are asked for.
  *
- * Says whether all was tried. `found` is told of each better one. Example: rooms of 4, 4 and 3, runs of 7 and 4: the
- * second 4 goes with the 3 to the first run only after the first 4 has gone to the second.
+ * Says whether all was tried, or the best met `floor`; `found` is told of each better one.
+ * Example: rooms of 4, 4 and 3, runs of 7 and 4: with both rooms of 4 in turn in the first run 2 hang; with one of them in
+ * the second all 3 do.
  */
 export function searchAll(model: Model, start: Found, floor: Judged, leastBought: (rolls: number) => number, budget: Budget, found: (better: Found) => void): boolean {
   let best = start;

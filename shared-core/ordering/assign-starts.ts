@@ -5,7 +5,11 @@ import type { Model } from './assign-model.ts';
 import { hangingOf, hangUnit, improveByPairs, moveUnit, type Hanging } from './assign-pairs.ts';
 import type { Choice, Judged } from './assign-score.ts';
 
-/** The groups that take least by room, until so many rooms are together. */
+/**
+ * The groups that take least by room, until so many rooms are together; of those that may hang from these runs.
+ *
+ * Example: of rooms of 5, 3 and 4 two: those of 3 and 4.
+ */
 export function lightestGroups(model: Model, runs: readonly number[], rooms: number): readonly number[] {
   const hanging = model.groups
     .map((group, index) => ({ index, value: valueOf(model.size, group), rooms: group.rooms }))
@@ -84,9 +88,8 @@ const MOST_EXCHANGED = 4;
 /**
  * The same number of rooms with others in place of some, so that together they take as nearly so many rolls as they can.
  *
- * Rule: among what no room hangs from, the larger rooms waste less. Rooms that are alone in their groups are exchanged,
- * the fewest first. Example: rooms of 4 and 4 chosen, 5 and 7 not, 10 rolls wanted: 5 and 5 are not there, 4 and 5 come
- * to 9.
+ * Rule: where the same is bought, larger rooms leave less over. Rooms that are alone in their groups are exchanged, as few
+ * as do. Example: of rooms of 4, 4, 5 and 7 two are to come to 10: 4 and 5 do with 9, one exchanged.
  */
 function heavierBy(model: Model, runs: readonly number[], chosen: readonly number[], rolls: number): readonly number[] {
   const { groups, pins } = model;

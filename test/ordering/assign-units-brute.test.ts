@@ -28,9 +28,11 @@ const facts: fc.Arbitrary<Facts> = fc
     units: fc.array(fc.record({ kind: fc.constantFrom('room', 'room', 'room', 'room', 'tied', 'part', 'both'), pin: fc.integer({ min: 0, max: 24 }), takes: fc.integer({ min: 0, max: 900 }) }), { minLength: 3, maxLength: MOST_UNITS }),
     weights: fc.array(fc.record({ weight: fc.integer({ min: 0, max: 20 }), inHand: fc.constantFrom(0, 0, 30, 60, 100) }), { minLength: 1, maxLength: 4 }),
     percent: fc.integer({ min: 60, max: 130 }),
+    // Offers that are no whole number of packs.
+    odd: fc.constantFrom(0, 0, 1, 2),
     sale: fc.nat(SALES.length - 1),
   })
-  .map(({ units, weights, percent, sale }) => {
+  .map(({ units, weights, percent, odd, sale }) => {
     const bought = SALES[sale]!;
     const all = Math.floor((units.reduce((sum, { takes }) => sum + takes, 0) * percent) / 10_000);
     const whole = Math.max(1, weights.reduce((sum, { weight }) => sum + weight, 0));
@@ -44,7 +46,7 @@ const facts: fc.Arbitrary<Facts> = fc
       runs: weights.map(({ weight, inHand }) => {
         const rolls = Math.floor((all * weight) / whole);
         const stock = Math.floor((rolls * inHand) / 100);
-        return { inHand: stock, offered: bought(rolls - stock) };
+        return { inHand: stock, offered: bought(rolls - stock) + odd };
       }),
       bought,
     };
@@ -72,6 +74,10 @@ const sum = (of: readonly number[], set: readonly number[]) => set.reduce((total
 describe('as trying everything does', () => {
   test('where each room takes what it takes alone', () => {
     fc.assert(fc.property(facts, ({ takes, ...some }) => expectBest(additive(takes.map((part) => Math.round(part / 100)), some))), { numRuns: 500 });
+  });
+
+  test('where many rooms take the same, and some are tied', () => {
+    fc.assert(fc.property(facts, ({ takes, ...some }) => expectBest(additive(takes.map((part) => 1 + (part % 3)), { ...some, runs: some.runs.map(({ inHand, offered }) => ({ inHand: inHand % 4, offered: offered % 5 })) }))), { numRuns: 500 });
   });
 
   test('where rooms are cut together, and a set takes its hundredths rounded up', () => {

@@ -38,6 +38,7 @@ describe('of equals', () => {
     const alike = Array.from({ length: 2 }, () => ({ inHand: 0, offered: 10 }));
     expect(assignUnits(additive([4, 6, 9], { runs: alike })).runs).toEqual([0, 0, 1]);
     expect(assignUnits(additive([5, 5, 5, 5], { runs: alike })).runs).toEqual([0, 0, 1, 1]);
+    expect(assignUnits(additive([5, 5, 5], { runs: [{ inHand: 0, offered: 10 }, { inHand: 0, offered: 5 }] })).runs).toEqual([0, 0, 1]);
   });
 
   test('the score is the same in whatever order the rooms are typed, and so is the run of each room of a size of its own', () => {
@@ -140,6 +141,18 @@ describe('what is large', () => {
     // The lightest rooms, as many as there are rolls for: the bound of a child's sum.
     let left = all;
     expect(assignment.score.hung).toBe(needs.toSorted((one, other) => one - other).filter((rolls) => (left -= rolls) >= 0).length);
+  });
+
+  test('in packs, where not all rooms hang, those that leave least are hung, proved', () => {
+    for (const percent of [90, 93, 96, 99]) {
+      for (const pack of [2, 6]) {
+        const needs = Array.from({ length: 400 }, (_, room) => [2, 3, 5, 6, 8, 9, 11, 12, 14][spread(room, percent + pack) % 9]!);
+        const offered = Math.floor((needs.reduce((sum, rolls) => sum + rolls, 0) * percent) / 800);
+        const runs = Array.from({ length: 8 }, (_, run) => ({ inHand: 5 * run, offered: Math.floor((offered - 5 * run) / pack) * pack }));
+        const { score, isProven } = assignUnits(additive(needs, { runs, bought: inPacks(pack) }));
+        expect([isProven, score.leftOver <= 1]).toEqual([true, true]);
+      }
+    }
   });
 
   test('a few dozen cuttings are asked for, each once, where rooms are cut together', () => {
