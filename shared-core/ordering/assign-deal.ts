@@ -107,8 +107,8 @@ interface Standing {
   readonly gathered: number;
 }
 
-/** What a cutting is thought to take beyond its scale, in hundredths of a roll: first what is usual, then nothing. */
-const EXCESSES = [30, 0];
+/** What a cutting usually takes beyond its scale, in hundredths of a roll. */
+const USUAL_EXCESS = 30;
 /** Less than this is no gathering of what is left over, in rolls squared. */
 const LEAST_GATHERED = 1 / 1_000;
 
@@ -169,37 +169,48 @@ function keyOf({ kinds }: Model, { unit, back, from, to }: Change): string {
 
 /** The change to ask about next: one that promises less, the usual excess heeded or not, else one that gathers what is left. */
 function nextChange(model: Model, runs: readonly number[], now: Standing, asked: ReadonlySet<string>, budget: Budget): Change | null {
-  for (const excess of EXCESSES) {
+  const excesses = excessesOf(model, now);
+  for (const excess of excesses) {
     const best = bestProspect(model, runs, now, excess, asked, budget, ({ weighed }) => compareWeighed(weighed, now.weighed) < 0);
     if (best) return best;
   }
   const isGathering = ({ weighed, promise }: Prospect) => compareWeighed(weighed, now.weighed) === 0 && promise > now.gathered + LEAST_GATHERED;
-  for (const excess of EXCESSES) {
+  for (const excess of excesses) {
     const best = bestProspect(model, runs, now, excess, asked, budget, isGathering, true);
     if (best) return best;
   }
   return null;
 }
 
+/** What cuttings may take beyond the scale: at least what they took as things stand, what is usual, and nothing. */
+function excessesOf({ size: { worth } }: Model, { rolls, loads }: Standing): readonly number[] {
+  const usual = ((worth - (worth % 100)) / 100) * USUAL_EXCESS;
+  const seen = Math.max(...rolls.map((one, run) => (one - 1) * worth - loads[run]!));
+  return seen > usual ? [seen + 1, usual, 0] : [usual, 0];
+}
+
 function bestProspect(model: Model, runs: readonly number[], now: Standing, excess: number, asked: ReadonlySet<string>, budget: Budget, isWanted: (prospect: Prospect) => boolean, isGathering = false): Prospect | null {
   const { values, worth } = model.size;
   const movable = now.sets.map((set) => onePerKind(model, set.filter((unit) => model.pins[unit] === null)));
-  const beyond = ((worth - (worth % 100)) / 100) * excess;
-  const expectedFrom = (load: number) => (load <= 0 ? 0 : ceilDivide(load + beyond, worth));
+  const expectedFrom = (load: number) => (load <= 0 ? 0 : ceilDivide(load + excess, worth));
   let best: Prospect | null = null;
   for (const from of runs) {
     for (const to of runs) {
       if (from === to || budget.isOver()) continue;
-      budget.spend(movable[from]!.length * (movable[to]!.length + 1) * runs.length);
+      budget.spend(movable[from]!.length * (movable[to]!.length + 1) * 8);
       for (const unit of movable[from]!) {
         // An exchange is the same from either side.
         for (const back of from < to ? [null, ...movable[to]!] : [null]) {
           const moved = values[unit]! - (back === null ? 0 : values[back]!);
           if (moved === 0) continue;
-          const loads = now.loads.with(from, now.loads[from]! - moved).with(to, now.loads[to]! + moved);
-          const rolls = now.rolls.with(from, expectedFrom(loads[from]!)).with(to, expectedFrom(loads[to]!));
+          const [loadFrom, loadTo] = [now.loads[from]! - moved, now.loads[to]! + moved];
+          const [rollsFrom, rollsTo] = [expectedFrom(loadFrom), expectedFrom(loadTo)];
+          // Where neither takes fewer nothing is better, and what is left is gathered only among as many.
+          if (isGathering ? rollsFrom + rollsTo !== now.rolls[from]! + now.rolls[to]! : rollsFrom >= now.rolls[from]! && rollsTo >= now.rolls[to]!) continue;
+          const loads = now.loads.with(from, loadFrom).with(to, loadTo);
+          const rolls = now.rolls.with(from, rollsFrom).with(to, rollsTo);
           const sizes = now.sets.map((set, run) => set.length + (back !== null ? 0 : run === to ? 1 : run === from ? -1 : 0));
-          const margin = Math.min(rolls[from]! - loads[from]! / worth, rolls[to]! - loads[to]! / worth);
+          const margin = Math.min(rollsFrom - loadFrom / worth, rollsTo - loadTo / worth);
           const prospect = { unit, back, from, to, weighed: weigh(model, now.weighed.hung, rolls, sizes), promise: isGathering ? gatheredOf(rolls, loads, worth) : margin };
           if (!isWanted(prospect) || (best && (compareWeighed(prospect.weighed, best.weighed) || best.promise - prospect.promise) >= 0)) continue;
           if (!asked.has(keyOf(model, prospect))) best = prospect;

@@ -2,7 +2,7 @@ import type { Budget } from './assign-budget.ts';
 import { valueOf } from './assign-bounds.ts';
 import { reachSums, sizesOfSum } from './assign-fill.ts';
 import type { Model } from './assign-model.ts';
-import { compareJudged, type Judged, judge, roomsHung } from './assign-score.ts';
+import { compareJudged, type Judged, judge } from './assign-score.ts';
 
 /** An assignment of the additive form while it is worked on. */
 export interface Hanging {
@@ -62,7 +62,7 @@ export function improveByPairs(model: Model, runs: readonly number[], hanging: H
         if (one < other && !budget.isOver() && shareAnew(model, hanging, one, other, false, budget)) isChanged = true;
       }
     }
-    if (hangMore(model, runs, hanging, goal, budget)) isChanged = true;
+    if (hangMore(model, runs, hanging, budget)) isChanged = true;
     if (exchange(model, runs, hanging, budget)) isChanged = true;
     if (!isChanged || budget.isOver()) return;
     const judged = judge(model, hanging.runOf);
@@ -123,8 +123,8 @@ function comparePairs(one: PairCost, other: PairCost): number {
   return one.bought - other.bought || one.leftOver - other.leftOver || one.used - other.used || one.gathered - other.gathered;
 }
 
-/** Hangs groups that do not hang, the smallest first; the last that is wanted is the largest that can be, to leave less. */
-function hangMore(model: Model, runs: readonly number[], hanging: Hanging, goal: Judged, budget: Budget): boolean {
+/** Hangs groups that do not hang, the smallest first. */
+function hangMore(model: Model, runs: readonly number[], hanging: Hanging, budget: Budget): boolean {
   const [scale] = model.scales;
   const sizes = model.groups.map((group) => valueOf(scale!, group));
   const refused = new Set<string>();
@@ -132,10 +132,9 @@ function hangMore(model: Model, runs: readonly number[], hanging: Hanging, goal:
   let isChanged = false;
   for (;;) {
     const free = runs.reduce((sum, run) => sum + model.runs[run]!.most - hanging.loads[run]!, 0);
-    const isLast = goal.hung - roomsHung(model, hanging.runOf) <= 1;
     const [next] = model.groups
       .flatMap(({ first }, group) => (hanging.runOf[first]! < 0 && sizes[group]! <= free && !refused.has(likenessOf(group)) ? [group] : []))
-      .sort((one, other) => (isLast ? sizes[other]! - sizes[one]! : sizes[one]! - sizes[other]!) || one - other);
+      .sort((one, other) => sizes[one]! - sizes[other]! || one - other);
     if (next === undefined || budget.isOver()) return isChanged;
     if (hangGroup(model, runs, hanging, next, budget)) {
       isChanged = true;
