@@ -3,6 +3,8 @@ export interface Budget {
   spend(steps: number): void;
   /** Counts a cutting of so many units. */
   cut(units: number): void;
+  /** How many units have been cut. */
+  cutSoFar(): number;
   isOver(): boolean;
   /** Somebody has stopped it from outside. */
   isStopped(): boolean;
@@ -31,28 +33,27 @@ export function assignBudget(steps: number, units: number, watch?: { isStopped()
       cut += more;
       look();
     },
+    cutSoFar: () => cut,
     isOver: () => isStopped || spent >= steps || cut >= units,
     isStopped: () => isStopped,
   };
 }
 
 /**
- * A part of a budget: over after so many steps and cut units of its own, or with the whole.
+ * A part of a budget: over after so many steps and cut units from here on, or with the whole.
  *
- * Example: a part of 3 steps of a budget of 10 is over after 3 and leaves 7.
+ * What is cut may be told to the part or to the whole. Example: a part of 3 steps of a budget of 10 is over after 3 and
+ * leaves 7.
  */
 export function partOfBudget(whole: Budget, steps: number, units: number): Budget {
-  const part = assignBudget(steps, units);
+  const part = assignBudget(steps, Infinity);
+  const before = whole.cutSoFar();
   return {
+    ...whole,
     spend(more) {
       part.spend(more);
       whole.spend(more);
     },
-    cut(more) {
-      part.cut(more);
-      whole.cut(more);
-    },
-    isOver: () => part.isOver() || whole.isOver(),
-    isStopped: () => whole.isStopped(),
+    isOver: () => part.isOver() || whole.cutSoFar() - before >= units || whole.isOver(),
   };
 }

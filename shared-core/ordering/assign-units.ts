@@ -1,3 +1,4 @@
+import { ceilDivide } from '../units/index.ts';
 import { leastBoughtOf, runsToUse, type RunsToUse } from './assign-bounds.ts';
 import { assignBudget, type Budget, partOfBudget } from './assign-budget.ts';
 import { dealEvenly, improveByAsking } from './assign-deal.ts';
@@ -32,7 +33,7 @@ const MOST_SEARCHED = { additive: 200, pooled: 20 };
  * that of 3 from the second; 2 hung, 6 bought, none left over, proved.
  */
 export function assignUnits(problem: AssignmentProblem, watch?: { isStopped(): boolean }): Assignment {
-  const budget = assignBudget(Infinity, CUT_UNITS.atLeast + CUT_UNITS.byUnit * problem.units.length, watch);
+  const budget = assignBudget(Infinity, mostCut(problem.units.length), watch);
   const model = modelOf(problem, budget);
   const leastBought = leastBoughtOf(model);
   const ways = runsToUse(model, leastBought);
@@ -74,13 +75,18 @@ function begin(model: Model, ways: readonly RunsToUse[], budget: Budget, best: (
   }
 }
 
-/** Of what may be cut, units for one number of rooms that are to hang. */
-const CUT_AT_A_TIME = 400;
+function mostCut(units: number): number {
+  return CUT_UNITS.atLeast + CUT_UNITS.byUnit * units;
+}
+
+/** Of three parts of what may still be cut two go into one number of rooms that are to hang, the rest into fewer. */
+const PARTS = { all: 3, one: 2 };
 
 /** Deals as many rooms as may hang, and where runs have not enough for them one room fewer each time, until they have. */
 function dealAndAsk(model: Model, { runs, bound, boundFor }: RunsToUse, budget: Budget, best: () => Found, consider: (found: Found | null) => void): void {
   for (let goal: Judged | null = bound; goal; goal = boundFor(goal.hung - 1)) {
-    const found = improveByAsking(model, runs, dealEvenly(model, runs, goal), goal, partOfBudget(budget, Infinity, CUT_AT_A_TIME + 2 * model.typed.length));
+    const left = mostCut(model.typed.length) - budget.cutSoFar();
+    const found = improveByAsking(model, runs, dealEvenly(model, runs, goal), goal, partOfBudget(budget, Infinity, ceilDivide(left * PARTS.one, PARTS.all)));
     consider(found);
     if (found?.judged.hung === goal.hung || goal.hung <= best().judged.hung || budget.isOver()) return;
   }

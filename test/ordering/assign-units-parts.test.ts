@@ -41,6 +41,15 @@ describe('a budget', () => {
     expect(whole.isOver()).toBe(true);
   });
 
+  test('a part of 2 units is over after a cutting of 2 that the whole was told of, not before it was taken', () => {
+    const whole = assignBudget(Infinity, 9);
+    whole.cut(4);
+    const part = partOfBudget(whole, Infinity, 2);
+    expect(part.isOver()).toBe(false);
+    whole.cut(2);
+    expect([part.isOver(), whole.isOver(), part.cutSoFar()]).toEqual([true, false, 6]);
+  });
+
   test('asks its watch at once, before each cutting, and now and then', () => {
     let asked = 0;
     const some = assignBudget(Infinity, Infinity, { isStopped: () => (asked += 1) > 3 });
@@ -163,4 +172,24 @@ test('the search hangs rooms of 4, 4 and 3 from runs of 7 and 4, and says whethe
   expect(search(Infinity)).toBe(true);
   expect(found.at(-1)).toEqual({ choice: [0, 1, 0], judged: { hung: 3, bought: 0, leftOver: 0, used: 2 } });
   expect(search(10)).toBe(false);
+});
+
+describe('the search', () => {
+  const searched = (problem: AssignmentProblem) => {
+    const model = read(problem);
+    const found: Found[] = [{ choice: model.typed.map(() => -1), judged: NOTHING_HUNG }];
+    const floor = { hung: 99, bought: 0, leftOver: 0, used: 0 };
+    expect(searchAll(model, found[0]!, floor, leastBoughtOf(model), budget(), (better) => found.push(better))).toBe(true);
+    return found.at(-1)!.judged;
+  };
+
+  test('goes on from rooms of 3 and 2 though a room of 5 took as much of the run', () => {
+    expect(searched(additive([5, 3, 2, 1], { runs: inHand(6) }))).toEqual({ hung: 3, bought: 0, leftOver: 0, used: 1 });
+  });
+
+  test('tells rooms apart that are alike to a bound and not to a cutting', () => {
+    // The first and the last share rolls, and so do the two between.
+    const count = (units: readonly number[]) => (units.length < 3 ? [0, 2, 3 + (['0,3', '1,2'].includes(units.join()) ? 0 : 1)][units.length]! : 2 * units.length);
+    expect(searched(pooled([100, 100, 100, 100], { runs: onOffer(3, 3), count }))).toEqual({ hung: 4, bought: 6, leftOver: 0, used: 2 });
+  });
 });

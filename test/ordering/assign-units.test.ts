@@ -155,6 +155,20 @@ describe('what is large', () => {
     }
   });
 
+  test('where each run takes 0.7 of a roll more than the bound says, as many rooms are dealt anew as the runs can hang', () => {
+    const hung = [0, 1, 2, 3].map((salt) => {
+      const needs = Array.from({ length: 40 }, (_, room) => 200 + (spread(room, salt) % 1_200));
+      const need = Math.ceil(needs.reduce((sum, part) => sum + part, 0) / 100);
+      const runs = Array.from({ length: 6 }, () => ({ inHand: 0, offered: Math.floor((need * 93) / 600) }));
+      const problem = pooled(needs, { runs, count: (units) => Math.ceil((units.reduce((sum, unit) => sum + needs[unit]!, 0) + 70) / 100) });
+      // The lightest rooms in all that the runs have, were each room cut from as many of them as it likes.
+      let left = runs.reduce((sum, { offered }) => sum + 100 * offered - 70, 0);
+      const most = needs.toSorted((one, other) => one - other).filter((part) => (left -= part) >= 0).length;
+      return most - assignUnits(problem).score.hung;
+    });
+    expect(hung).toEqual([0, 0, 0, 0]);
+  });
+
   test('a few dozen cuttings are asked for, each once, where rooms are cut together', () => {
     const needs = Array.from({ length: 40 }, (_, room) => 200 + (spread(room, 5) % 1_200));
     const need = Math.ceil(needs.reduce((sum, part) => sum + part, 0) / 100);
