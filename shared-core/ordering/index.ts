@@ -1,6 +1,6 @@
 export { type CoveringOrder, orderCovering, orderMural, orderOfNone, saleUnits } from './order.ts';
 export type { CutList, OrderLine } from './order-line.ts';
-export { choosePacks, type Pack, type Purchase, type SaleUnit } from './packs.ts';
+export { choosePacks, fewestSold, type Pack, type Purchase, type SaleUnit } from './packs.ts';
 export { asCut, type Cutting, cutPieces, cuttingProblem, isInSequence, isRollGoods, longestPiece, type RollGoods, rollOf } from './pool.ts';
 export { cutInSequence, type SequencePlan } from './in-sequence.ts';
 export { knownCuts, type Watch } from './known-cuts.ts';

@@ -141,3 +141,29 @@ function cheapestMixtures(units: readonly SaleUnit[], reach: number): Mixtures {
   };
   return { cost, packsOf };
 }
+
+/**
+ * For every number of rolls the fewest that whole sale units make and that are as many; prices have no say.
+ *
+ * Takes the most that will be asked for; more is told one by one. Example: sold in packs of 4, or singly from 6 on: 1 roll
+ * is 4 bought, 5 are 6, 7 are 7.
+ */
+export function fewestSold(units: readonly SaleUnit[], most: number): (rolls: number) => number {
+  const last = most + Math.max(...units.map(({ rolls, atLeast }) => rolls * atLeast));
+  let isMade = new Uint8Array(last + 1);
+  isMade[0] = 1;
+  for (const { rolls, atLeast } of units) {
+    const withUnit = Uint8Array.from(isMade);
+    const isTaken = new Uint8Array(last + 1);
+    for (let total = rolls * atLeast; total <= last; total += 1) {
+      if (isMade[total - rolls * atLeast] || isTaken[total - rolls]) withUnit[total] = isTaken[total] = 1;
+    }
+    isMade = withUnit;
+  }
+  const next = new Uint32Array(last + 1);
+  for (let total = last, found = 0; total >= 0; total -= 1) {
+    if (isMade[total]) found = total;
+    next[total] = found;
+  }
+  return (rolls) => (rolls <= most ? next[rolls]! : choosePacks(rolls, units.map((unit) => ({ ...unit, price: null }))).rolls);
+}

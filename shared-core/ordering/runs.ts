@@ -2,7 +2,7 @@ import { memoryOf } from '../base/index.ts';
 import { type Assignment, assignUnits } from './assign-units.ts';
 import type { Watch } from './known-cuts.ts';
 import type { RunStock } from './ledger.ts';
-import { choosePacks, MOST_ROLLS, type SaleUnit } from './packs.ts';
+import { choosePacks, fewestSold, MOST_ROLLS, type SaleUnit } from './packs.ts';
 import type { Counter } from './take.ts';
 import type { Unit } from './units.ts';
 
@@ -30,7 +30,7 @@ export function assignRuns({ units, runs, counter, sold }: RunQuestion, watch?: 
   const rooms = [...new Set(units.flatMap((unit) => unit.rooms))];
   const number = new Map(rooms.map((room, index) => [room, index]));
   const stocks = runs.map(({ inHand, onOrder, offered }) => ({ inHand: inHand + onOrder, offered: asSold(offered, sold) }));
-  const bought = (rolls: number) => choosePacks(Math.min(rolls, MOST_ROLLS), sold).rolls;
+  const bought = fewestSold(sold, Math.max(0, ...stocks.map(({ offered }) => offered)));
   const count = (indexes: readonly number[]) => counter.take(indexes.map((index) => units[index]!)).rolls;
   const hasEnough = (assignment: Assignment) =>
     stocks.every(({ inHand, offered }, run) => {

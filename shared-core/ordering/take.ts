@@ -67,6 +67,7 @@ export function countCuts(house: House, covering: RollGoods, hangings: readonly 
       };
     },
     bounds(units) {
+      if (this.isAdditive) return [{ values: units.map((unit) => this.take([unit]).rolls), worth: 1 }];
       const { prices } = cut(all);
       const pieces = units.map(piecesOf);
       // A strip in a corner counts for both its units, which is too much where one run hangs them.
@@ -93,7 +94,9 @@ export function countMurals(): Counter {
       const rolls = units.reduce((sum, { hangings }) => sum + hangings.reduce((count, { murals = 0 }) => count + murals, 0), 0);
       return { rolls, lowerBound: rolls, isProven: true, rollsByRoom: rolls, problems: [], impossible: [], cutRolls: () => [] };
     },
-    bounds: () => [],
+    bounds(units) {
+      return [{ values: units.map((unit) => this.take([unit]).rolls), worth: 1 }];
+    },
   };
 }
 

@@ -1,6 +1,7 @@
+import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { choosePacks, type Purchase, type SaleUnit } from '../../shared-core/ordering/index.ts';
+import { choosePacks, fewestSold, type Purchase, type SaleUnit } from '../../shared-core/ordering/index.ts';
 import { ceilDivide, floorDivide, type Money, moneyOf, parseMoney } from '../../shared-core/units/index.ts';
 
 interface Case {
@@ -92,4 +93,24 @@ describe('sale units', () => {
   test('that are none give nothing', () => {
     expect(choosePacks(7, [])).toMatchObject({ packs: [], rolls: 0, lacking: 7 });
   });
+});
+
+test('the fewest rolls that sale units make, prices aside, are what the choice among unpriced units buys', () => {
+  const units = [{ rolls: 4, price: moneyOf(10), atLeast: 1 }, { rolls: 1, price: moneyOf(9), atLeast: 6 }];
+  expect([0, 1, 4, 5, 7, 9].map(fewestSold(units, 8))).toEqual([0, 4, 4, 6, 7, 9]);
+  const sizes = fc.array(fc.record({ rolls: fc.integer({ min: 1, max: 9 }), atLeast: fc.integer({ min: 1, max: 4 }) }), { minLength: 1, maxLength: 4 });
+  fc.assert(
+    fc.property(sizes, fc.integer({ min: 1, max: 40 }), (sold, most) => {
+      const unpriced = sold.map((unit) => ({ ...unit, price: null }));
+      const bought = fewestSold(unpriced, most);
+      for (let rolls = 0; rolls <= most + 3; rolls += 1) expect(bought(rolls)).toBe(choosePacks(rolls, unpriced).rolls);
+    }),
+  );
+});
+
+test('a run whose rolls are cheaper in a larger pack than it has still sells them singly', () => {
+  // Packs of 7 at 245.00 are cheaper than 6 singles at 45.00, but the run has 6.
+  const sold = [{ rolls: 7, price: moneyOf(245_00), atLeast: 1 }, { rolls: 1, price: moneyOf(45_00), atLeast: 1 }];
+  expect(fewestSold(sold, 6)(6)).toBe(6);
+  expect(choosePacks(6, sold, 6)).toMatchObject({ rolls: 6, price: 270_00, lacking: 0 });
 });
