@@ -1,5 +1,4 @@
 import type { Watch } from './known-cuts.ts';
-import type { RunStock } from './ledger.ts';
 import { assignRuns, type RunQuestion } from './runs.ts';
 import type { Unit } from './units.ts';
 
@@ -12,7 +11,7 @@ export type WayOut =
   | { readonly kind: 'change-at-corner'; readonly room: string; readonly walls: readonly string[] }
   /** So many more of a run than it is known to have. */
   | { readonly kind: 'ask-for-more'; readonly run: string | null; readonly rolls: number }
-  /** One further run with so many rolls, for the rooms that are left; they wait for it. */
+  /** One further run with so many rolls, for these rooms; they wait for it. */
   | { readonly kind: 'another-run'; readonly rolls: number; readonly rooms: readonly string[] };
 
 /**
@@ -32,10 +31,11 @@ export function findWaysOut(question: RunQuestion, assigned: readonly (number | 
     if (!hangsAll({ runs: withMore(most) })) return [];
     return [{ kind: 'ask-for-more', run: run.run, rolls: leastThat((rolls) => hangsAll({ runs: withMore(rolls) }), most) }];
   });
-  const further = (rolls: number): readonly RunStock[] => [...runs, { run: null, inHand: 0, onOrder: 0, offered: rolls }];
-  const another: readonly WayOut[] = hangsAll({ runs: further(most) })
-    ? [{ kind: 'another-run', rolls: leastThat((rolls) => hangsAll({ runs: further(rolls) }), most), rooms: roomsOf(unhung) }]
-    : [];
+  const withFurther = (rolls: number) => assign({ runs: [...runs, { run: null, inHand: 0, onOrder: 0, offered: rolls }] });
+  const hangsAllWith = (rolls: number) => withFurther(rolls).every((run) => run !== null);
+  const fewest = hangsAllWith(most) ? leastThat(hangsAllWith, most) : null;
+  // Not always the rooms that are left now: the further run may take a smaller one, whose run then has enough for them.
+  const another: readonly WayOut[] = fewest === null ? [] : [{ kind: 'another-run', rolls: fewest, rooms: roomsOf(units.filter((_, unit) => withFurther(fewest)[unit] === runs.length)) }];
   const byRolls = [...more, ...another].toSorted((one, other) => rollsOf(one) - rollsOf(other));
   return [...loosened(question, hangsAll), ...changedAtCorner(question, unhung, assign), ...byRolls];
 }
