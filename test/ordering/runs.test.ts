@@ -12,8 +12,8 @@ const SINGLES = [{ rolls: 1, price: null }];
 const DOUBLES = [{ rolls: 2, price: null }];
 const STOPPED: Watch = { isStopped: () => true };
 
-const unit = (room: string, facts: Partial<Unit> = {}): Unit => ({ rooms: [room], hangings: [{ room, parts: [[]] }], run: null, isHung: false, ...facts });
-const tied = (...rooms: readonly string[]): Unit => ({ rooms, hangings: rooms.map((room) => ({ room, parts: [[]] })), run: null, isHung: false });
+const unit = (room: string, facts: Partial<Unit> = {}): Unit => ({ rooms: [room], hangings: [{ room, parts: [[]] }], run: null, chosen: facts.run ? [room] : [], isHung: false, ...facts });
+const tied = (...rooms: readonly string[]): Unit => ({ rooms, hangings: rooms.map((room) => ({ room, parts: [[]] })), run: null, chosen: [], isHung: false });
 const offered = (run: string, rolls: number, inHand = 0) => ({ run, inHand, onOrder: 0, offered: rolls });
 
 /** Rooms that take what they take, whatever is cut with them. */
@@ -120,8 +120,23 @@ describe('the ways out', () => {
   });
 
   test('take nothing from the wall: neither ties nor choices of what hangs already', () => {
-    const hung = question({ a: 3, b: 3 }, [offered('1', 5), offered('2', 3)], { units: [{ ...tied('a', 'b'), run: '1', isHung: true }] });
+    const hung = question({ a: 3, b: 3 }, [offered('1', 5), offered('2', 3)], { units: [{ ...tied('a', 'b'), run: '1', chosen: ['a', 'b'], isHung: true }] });
     expect(waysOf(hung)).toEqual([{ kind: 'ask-for-more', run: '1', rolls: 1 }]);
+  });
+
+  test('let a room go that is only tied to one that hangs or is set to a run', () => {
+    const both = (facts: Partial<Unit>) => waysOf(question({ a: 1, b: 4 }, [offered('1', 0, 1), offered('2', 0, 4)], { units: [{ ...tied('a', 'b'), run: '1', ...facts }] }));
+    expect(both({ chosen: ['a'], isHung: true })).toEqual([{ kind: 'untie', rooms: ['a', 'b'] }, { kind: 'ask-for-more', run: '1', rolls: 4 }]);
+    expect(both({ chosen: ['a', 'b'], isHung: true })).toEqual([{ kind: 'ask-for-more', run: '1', rolls: 4 }]);
+  });
+
+  test('let go only the ties and choices that are in the way where those of one are enough', () => {
+    const runs = [offered('1', 0, 2), offered('2', 0, 2), offered('3', 0, 2)];
+    const sizes = { a: 1, b: 1, c: 2, d: 2 };
+    expect(waysOf(question(sizes, runs, { units: [tied('a', 'b'), tied('c', 'd')] }))[0]).toEqual({ kind: 'untie', rooms: ['c', 'd'] });
+    // Here both pairs have to be let go: 3 and 3 of one run, and no run has more than 2.
+    expect(waysOf(question({ a: 1, b: 2, c: 1, d: 2 }, runs, { units: [tied('a', 'b'), tied('c', 'd')] }))[0]).toEqual({ kind: 'untie', rooms: ['a', 'b', 'c', 'd'] });
+    expect(waysOf(question({ a: 2, b: 2, c: 2 }, runs, { units: [unit('a', { run: '1' }), unit('b', { run: '1' }), unit('c', { run: '2' })] }))[0]).toEqual({ kind: 'choose-otherwise', rooms: ['a'] });
   });
 
   test('do not ask for more of a run where that would leave a room, nor for another where the room is set to one', () => {
@@ -158,7 +173,7 @@ const piece = (room: string, strip: number, length: number): PlacedPiece => ({
   piece: { label: `A${strip}`, strip, part: 'full', length: lengthOf(length), phase: ZERO_LENGTH, top: lengthOf(length), bottom: ZERO_LENGTH, upperEdge: lengthOf(length) },
 });
 const pieces = (room: string, count: number, length: number = inches(100)) => Array.from({ length: count }, (_, strip) => piece(room, strip, length));
-const unitOf = (hanging: RoomPieces): Unit => ({ rooms: [hanging.room], hangings: [hanging], run: null, isHung: false });
+const unitOf = (hanging: RoomPieces): Unit => ({ rooms: [hanging.room], hangings: [hanging], run: null, chosen: [], isHung: false });
 
 function counting(hangings: readonly RoomPieces[], facts: object = {}): Counter {
   const house = fernHouse(facts);

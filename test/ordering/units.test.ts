@@ -38,6 +38,8 @@ describe('what hangs from one run', () => {
     const matching = [{ rooms: ['hall', 'landing'] }];
     expect(unitsIn({ runChoices: [choice('bed', '7')] }, three)).toEqual([[['bed'], 1, '7', false], [['hall'], 1, null, false], [['landing'], 1, null, false]]);
     expect(unitsIn({ matching, runChoices: [choice('landing', '7', true)] }, three)).toEqual([[['bed'], 1, null, false], [['hall', 'landing'], 2, '7', true]]);
+    const rooms = three.map(({ room }) => ({ id: room, name: room }));
+    expect(unitsOf(fernHouse({ rooms, matching, runChoices: [choice('landing', '7')] }), 'fern', three).map(({ chosen }) => chosen)).toEqual([[], ['landing']]);
     expect(unitsIn({ matching, runChoices: [choice('hall', '7'), choice('landing', '8', true)] }, three)).toEqual([[['bed'], 1, null, false], [['hall'], 1, '7', false], [['landing'], 1, '8', true]]);
   });
 
