@@ -24,6 +24,11 @@ describe('what hangs from one run', () => {
     expect(unitsIn({ matching: [{ rooms: ['landing', 'hall', 'bed'] }] }, three)).toEqual(all);
   });
 
+  test('carries over to all that either room is tied to', () => {
+    const four = [...three, hanging('den')];
+    expect(unitsIn({ matching: [{ rooms: ['bed', 'hall'] }, { rooms: ['landing', 'den'] }, { rooms: ['hall', 'den'] }] }, four)).toEqual([[['bed', 'hall', 'landing', 'den'], 4, null, false]]);
+  });
+
   test('is tied by a list for its own covering or for all, and by no room in which it does not hang', () => {
     const moss = { id: 'moss', kind: 'lining', width: '56 cm', rollLength: '10 m' };
     const fern = { id: 'fern', kind: 'lining', width: '56 cm', rollLength: '10 m' };

@@ -58,6 +58,12 @@ const PLACED: Edit = { kind: 'place-order', order: { id: 'second', placed: '2026
 test('the life of an order is kept over closing and opening, each thing in its order', async () => {
   const house = houseWith({ ...OLDER, ...NEWER, tax: { rate: '5', included: true }, orderNote: 'Ring before noon' });
   await (await kept(HouseStore.create(path, house))).close();
+  const database = new Database(path, { readonly: true });
+  const ids = TABLES_OF_ORDERS.map((table) => database.prepare(`select id from ${table} order by position`).pluck().all());
+  const [returned] = database.prepare('select facts from sent_back').pluck().all();
+  database.close();
+  expect(ids).toEqual([['north', 'south'], ['first'], ['0'], ['0'], ['0'], ['0']]);
+  expect(JSON.parse(String(returned))).toEqual(NEWER.returns[0]);
   expect(writeDocument(await houseIn(await kept(HouseStore.open(path))))).toBe(writeDocument(house));
 });
 
