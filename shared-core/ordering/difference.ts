@@ -46,12 +46,14 @@ export function findDifference(ledger: Ledger, lines: readonly OrderLine[], ways
  * What of a covering can go back or need not come: of each run what no room and no spare takes, in whole sale units of
  * those that were bought, and packages of a wrong pattern or run that nobody has kept.
  *
- * Rolls that were in hand before any order stay. Example: 12 of run 2214 came in doubles, 8 are needed and 1 is spare:
+ * Rolls that were in hand before any order stay; so do all while a room waits for a run, as what is there may be what it
+ * hangs from. Example: 12 of run 2214 came in doubles, 8 are needed and 1 is spare:
  * one double goes back, the third roll stays.
  */
 export function findReturns(ledger: Ledger, lines: readonly OrderLine[], patternNumber: string | null, sold: readonly SaleUnit[]): readonly ReturnLine[] {
   const { covering } = ledger;
-  const notNeeded = ledger.lines.length === 0 ? [] : ledger.runs.flatMap((stock) => surplusOf(stock, ledger, lines, patternNumber, sold));
+  const isShort = lines.some(({ shortfall }) => shortfall > 0);
+  const notNeeded = ledger.lines.length === 0 || isShort ? [] : ledger.runs.flatMap((stock) => surplusOf(stock, ledger, lines, patternNumber, sold));
   const refused = ledger.deliveries.flatMap((checked): readonly ReturnLine[] => {
     const rolls = checked.sound - checked.gone;
     const why = refusalOf(checked, patternNumber);

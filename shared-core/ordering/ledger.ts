@@ -100,7 +100,10 @@ export function keepLedger(house: House, covering: string): Ledger {
   const gone = new Map([...checked.filter(({ verdict }) => verdict !== 'counts'), ...checked.filter(({ verdict }) => verdict === 'counts')].map(({ index, delivery, sound }) => [index, takeBack(delivery.run, sound)]));
   const deliveries = checked.map((one) => ({ ...one, gone: gone.get(one.index)! }));
   for (const { verdict, delivery, gone: back } of deliveries) if (verdict === 'counts') at(delivery.run).inHand -= back;
-  for (const [run, rest] of wentBack) if (rest > 0) at(run).inHand = Math.max(0, at(run).inHand - rest);
+  for (const [run, rest] of wentBack) {
+    const there = runs.get(run);
+    if (there) there.inHand = Math.max(0, there.inHand - rest);
+  }
   for (const entry of house.offers) if (entry.covering === covering) at(entry.run).offered += entry.rolls;
 
   const onOrder = (wanted: string | null) => lines.reduce((sum, line) => sum + (line.run === wanted ? outstandingOf(line) : 0), 0);
@@ -125,22 +128,25 @@ function judge(delivery: Delivery, patternNumber: string | undefined, lines: rea
 function book(lines: readonly OpenLine[], run: string, sound: number): number {
   const isOrdered = lines.some((line) => line.run === run);
   if (!isOrdered) for (const line of lines) line.run ??= run;
+  const own = lines.filter((line) => line.run === run);
+  return own.length > 0 ? fill(own, sound, 'received') : fill(lines, sound, 'instead');
+}
+
+/** What a closed line got before it was closed is its own; what is still to come goes before it. Gives what is left. */
+function fill(lines: readonly OpenLine[], sound: number, as: 'received' | 'instead'): number {
   let left = sound;
-  for (const line of lines) {
-    if (line.run !== run) continue;
-    const taken = Math.min(left, outstandingOf(line));
-    line.received += taken;
-    left -= taken;
-  }
-  if (isOrdered || lines.some((line) => line.run === run)) return left;
-  for (const line of lines) {
-    const taken = Math.min(left, outstandingOf(line));
-    line.instead += taken;
+  for (const line of lines.toSorted((one, other) => Number(one.line.closed) - Number(other.line.closed))) {
+    const taken = Math.min(left, notCome(line));
+    line[as] += taken;
     left -= taken;
   }
   return left;
 }
 
-function outstandingOf({ line, received, instead }: OpenLine): number {
-  return line.closed ? 0 : Math.max(0, line.rolls - received - instead);
+function outstandingOf(line: OpenLine): number {
+  return line.line.closed ? 0 : notCome(line);
+}
+
+function notCome({ line, received, instead }: OpenLine): number {
+  return Math.max(0, line.rolls - received - instead);
 }

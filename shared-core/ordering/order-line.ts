@@ -24,7 +24,7 @@ export interface OrderLine {
   readonly price: Money | null;
   /** Of goods by the length: what is cut, and what is bought of it in whole sale units; null of others. */
   readonly running: { readonly needed: Length; readonly toBuy: Length; readonly units: number } | null;
-  /** Rolls that rooms need and no known run has. */
+  /** Rolls of the rooms that no run can hang. */
   readonly shortfall: number;
   /** Spare rolls that the run's offer does not stretch to. */
   readonly spareLacking: number;

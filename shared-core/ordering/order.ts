@@ -76,12 +76,13 @@ function orderByRuns(house: House, covering: RollGoods | Mural, hangings: readon
   const isKnown = runs.some(({ run }) => run !== null);
   const assignment = isKnown ? assignRuns(question, watch) : { runs: units.map(() => null), isProven: true };
 
-  const lineOf = (run: RunStock | null, members: readonly Unit[]) => {
-    const taken = counter.take(members);
-    return { line: orderLine(house, covering, run, members, taken, sold, isKnown), cutList: { covering: covering.id, run: run?.run ?? null, rolls: taken.cutRolls() } };
-  };
   // What hangs from a run that is on its way and what no run can hang both wait for a run that is not known yet.
   const unknown = runs.find(({ run }) => run === null) ?? null;
+  const lineOf = (run: RunStock | null, members: readonly Unit[]) => {
+    const taken = counter.take(members);
+    const unhung = isKnown && run === unknown ? counter.take(units.filter((_, unit) => assignment.runs[unit] === null)).rolls : 0;
+    return { line: orderLine(house, covering, run, members, taken, sold, unhung), cutList: { covering: covering.id, run: run?.run ?? null, rolls: taken.cutRolls() } };
+  };
   const inRun = (wanted: RunStock | null) => units.filter((_, unit) => {
     const index = assignment.runs[unit] ?? null;
     return wanted === null || wanted === unknown ? index === null || runs[index] === unknown : index !== null && runs[index] === wanted;
@@ -116,7 +117,7 @@ function withChosenRuns(runs: readonly RunStock[], units: readonly Unit[]): read
   return [...runs, ...chosen.map((run) => ({ run, inHand: 0, onOrder: 0, offered: 0 }))];
 }
 
-function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | null, members: readonly Unit[], taken: Taken, sold: readonly SaleUnit[], isKnown: boolean): OrderLine {
+function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | null, members: readonly Unit[], taken: Taken, sold: readonly SaleUnit[], shortfall: number): OrderLine {
   const run = stock?.run ?? null;
   const inHand = stock?.inHand ?? 0;
   const onOrder = stock?.onOrder ?? 0;
@@ -142,7 +143,7 @@ function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | 
     packs: running ? [] : purchase.packs,
     price: running ? priceByLength(soldBy?.price, running.units, house) : purchase.price,
     running,
-    shortfall: isKnown && run === null ? Math.max(0, taken.rolls - onOrder) : 0,
+    shortfall,
     spareLacking: purchase.lacking,
     problems: taken.problems,
   };

@@ -23,30 +23,22 @@ type Counted = Pick<CoveringOrder, 'ledger' | 'lines' | 'countRooms'>;
 /**
  * Which rooms can be hung at once from what is in hand, all of them together.
  *
- * Rule: the rooms that hang already come first, then the others as the house lists them; a room is ready when every
- * covering that hangs in it is there, of its own run, for it and all the rooms that are ready before it.
+ * Rule: what hangs already comes first, then the rooms as the house lists them; a room is ready when every covering that
+ * is still to be hung in it is there, of its own run, for it and all the rooms that are ready before it.
  * Example: 8 rolls of run 2214 in hand, bed 1 takes 6 and the hall 4 of it, 9 together: bed 1 can start, the hall waits
  * for 1 more.
  */
 export function findReadiness(house: Pick<House, 'rooms' | 'runChoices'>, orders: readonly Counted[]): readonly RoomReadiness[] {
-  const lines = orders.flatMap(({ ledger, lines: own, countRooms }) => own.map((line) => ({ line, covering: ledger.covering, started: [] as string[], countRooms })));
-  const isHung = (room: string) => {
-    const own = lines.filter(({ line }) => line.rooms.includes(room));
-    return own.length > 0 && own.every(({ covering }) => house.runChoices.some((choice) => choice.room === room && choice.covering === covering && choice.hung));
-  };
+  const hangs = (room: string, covering: string) => house.runChoices.some((choice) => choice.room === room && choice.covering === covering && choice.hung);
+  const lines = orders.flatMap(({ ledger: { covering }, lines: own, countRooms }) => own.map((line) => ({ line, covering, started: line.rooms.filter((room) => hangs(room, covering)), countRooms })));
   const hasGoods = house.rooms.map(({ id }) => id).filter((id) => lines.some(({ line }) => line.rooms.includes(id)));
-  const inOrder = [...hasGoods.filter(isHung), ...hasGoods.filter((room) => !isHung(room))];
-  const found = new Map(
-    inOrder.map((room): [string, RoomReadiness] => {
-      const own = lines.filter(({ line }) => line.rooms.includes(room));
-      const waits = own.flatMap(({ line, covering, started, countRooms }): readonly Wait[] => {
-        const rolls = countRooms(line.run, [...started, room]) - line.inHand;
-        return rolls > 0 ? [{ covering, run: line.run, rolls, isOnOrder: rolls <= line.onOrder }] : [];
-      });
-      const state = isHung(room) ? 'hung' : waits.length === 0 ? 'ready' : 'waits';
-      if (state !== 'waits') for (const { started } of own) started.push(room);
-      return [room, { room, state, waits: state === 'hung' ? [] : waits }];
-    }),
-  );
-  return hasGoods.map((room) => found.get(room)!);
+  return hasGoods.map((room): RoomReadiness => {
+    const toHang = lines.filter(({ line, covering }) => line.rooms.includes(room) && !hangs(room, covering));
+    const waits = toHang.flatMap(({ line, covering, started, countRooms }): readonly Wait[] => {
+      const rolls = countRooms(line.run, [...started, room]) - line.inHand;
+      return rolls > 0 ? [{ covering, run: line.run, rolls, isOnOrder: rolls <= line.onOrder }] : [];
+    });
+    if (waits.length === 0) for (const { started } of toHang) started.push(room);
+    return { room, state: toHang.length === 0 ? 'hung' : waits.length === 0 ? 'ready' : 'waits', waits };
+  });
 }

@@ -17,6 +17,8 @@ export interface Unit {
   readonly hangings: readonly RoomPieces[];
   /** The run that the user has chosen for it. */
   readonly run: string | null;
+  /** Those of its rooms that the run was chosen for; the others only go with them. */
+  readonly chosen: readonly string[];
   /** Whether it hangs already, so that its run can't be another any more. */
   readonly isHung: boolean;
 }
@@ -47,9 +49,12 @@ export function unitsOf(house: Pick<House, 'matching' | 'runChoices'>, covering:
   const groups = Map.groupBy(hangings, ({ room }) => leader(room));
   return [...groups.values()].flatMap((group): readonly Unit[] => {
     const [only] = group;
-    if (group.length === 1 && !choiceOf.has(only!.room)) return only!.parts.map((part) => ({ rooms: [only!.room], hangings: [{ ...only!, parts: [part] }], run: null, isHung: false }));
+    if (group.length === 1 && !choiceOf.has(only!.room)) return only!.parts.map((part) => ({ rooms: [only!.room], hangings: [{ ...only!, parts: [part] }], run: null, chosen: [], isHung: false }));
     const chosen = [...new Set(group.flatMap(({ room }) => choiceOf.get(room)?.run ?? []))];
     const byRun = Map.groupBy(group, ({ room }) => choiceOf.get(room)?.run ?? chosen[0] ?? null);
-    return [...byRun].map(([run, members]) => ({ rooms: members.map(({ room }) => room), hangings: members, run, isHung: members.some(({ room }) => choiceOf.get(room)?.hung) }));
+    return [...byRun].map(([run, members]) => {
+      const rooms = members.map(({ room }) => room);
+      return { rooms, hangings: members, run, chosen: rooms.filter((room) => choiceOf.has(room)), isHung: rooms.some((room) => choiceOf.get(room)?.hung) };
+    });
   });
 }

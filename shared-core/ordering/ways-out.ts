@@ -1,5 +1,4 @@
 import type { Watch } from './known-cuts.ts';
-import type { RunStock } from './ledger.ts';
 import { assignRuns, type RunQuestion } from './runs.ts';
 import type { Unit } from './units.ts';
 
@@ -12,7 +11,7 @@ export type WayOut =
   | { readonly kind: 'change-at-corner'; readonly room: string; readonly walls: readonly string[] }
   /** So many more of a run than it is known to have. */
   | { readonly kind: 'ask-for-more'; readonly run: string | null; readonly rolls: number }
-  /** One further run with so many rolls, for the rooms that are left; they wait for it. */
+  /** One further run with so many rolls, for these rooms; they wait for it. */
   | { readonly kind: 'another-run'; readonly rolls: number; readonly rooms: readonly string[] };
 
 /**
@@ -32,23 +31,30 @@ export function findWaysOut(question: RunQuestion, assigned: readonly (number | 
     if (!hangsAll({ runs: withMore(most) })) return [];
     return [{ kind: 'ask-for-more', run: run.run, rolls: leastThat((rolls) => hangsAll({ runs: withMore(rolls) }), most) }];
   });
-  const further = (rolls: number): readonly RunStock[] => [...runs, { run: null, inHand: 0, onOrder: 0, offered: rolls }];
-  const another: readonly WayOut[] = hangsAll({ runs: further(most) })
-    ? [{ kind: 'another-run', rolls: leastThat((rolls) => hangsAll({ runs: further(rolls) }), most), rooms: roomsOf(unhung) }]
-    : [];
+  const withFurther = (rolls: number) => assign({ runs: [...runs, { run: null, inHand: 0, onOrder: 0, offered: rolls }] });
+  const hangsAllWith = (rolls: number) => withFurther(rolls).every((run) => run !== null);
+  const fewest = hangsAllWith(most) ? leastThat(hangsAllWith, most) : null;
+  // Not always the rooms that are left now: the further run may take a smaller one, whose run then has enough for them.
+  const another: readonly WayOut[] = fewest === null ? [] : [{ kind: 'another-run', rolls: fewest, rooms: roomsOf(units.filter((_, unit) => withFurther(fewest)[unit] === runs.length)) }];
   const byRolls = [...more, ...another].toSorted((one, other) => rollsOf(one) - rollsOf(other));
   return [...loosened(question, hangsAll), ...changedAtCorner(question, unhung, assign), ...byRolls];
 }
 
-/** Ties and choices that are in the way: taken away, all rooms hang from what there is. */
+/** Ties and choices that are in the way: those of one unit where that is enough, else all; all rooms hang without them. */
 function loosened({ units }: RunQuestion, hangsAll: (changed: Partial<RunQuestion>) => boolean): readonly WayOut[] {
-  const apart = (unit: Unit): readonly Unit[] => unit.hangings.map((hanging) => ({ rooms: [hanging.room], hangings: [hanging], run: unit.run, isHung: unit.isHung }));
-  const tied = units.filter(({ rooms, isHung }) => rooms.length > 1 && !isHung);
-  const chosen = units.filter(({ run, isHung }) => run !== null && !isHung);
-  const ways: WayOut[] = [];
-  if (tied.length > 0 && hangsAll({ units: units.flatMap((unit) => (tied.includes(unit) ? apart(unit) : [unit])) })) ways.push({ kind: 'untie', rooms: roomsOf(tied) });
-  if (chosen.length > 0 && hangsAll({ units: units.map((unit) => (chosen.includes(unit) ? { ...unit, run: null } : unit)) })) ways.push({ kind: 'choose-otherwise', rooms: roomsOf(chosen) });
-  return ways;
+  const letGo = (some: readonly Unit[], loosen: (unit: Unit) => readonly Unit[]) =>
+    [...some.map((unit) => [unit]), ...(some.length > 1 ? [some] : [])].find((group) => hangsAll({ units: units.flatMap((unit) => (group.includes(unit) ? loosen(unit) : [unit])) }));
+  const tied = letGo(units.filter(({ rooms }) => rooms.length > 1), apart);
+  const chosen = letGo(units.filter(({ run, isHung }) => run !== null && !isHung), (unit) => [{ ...unit, run: null }]);
+  return [...(tied ? [{ kind: 'untie' as const, rooms: roomsOf(tied) }] : []), ...(chosen ? [{ kind: 'choose-otherwise' as const, rooms: roomsOf(chosen) }] : [])];
+}
+
+/** The rooms of a unit one by one; those that only went along are free. */
+function apart({ hangings, run, chosen, isHung }: Unit): readonly Unit[] {
+  return hangings.map((hanging) => {
+    const isChosen = chosen.includes(hanging.room);
+    return { rooms: [hanging.room], hangings: [hanging], run: isChosen ? run : null, chosen: isChosen ? [hanging.room] : [], isHung: isChosen && isHung };
+  });
 }
 
 /** Rooms that no run can hang and that hang from two or more where the run may change in a corner. */

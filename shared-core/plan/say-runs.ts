@@ -24,13 +24,16 @@ export function explainRuns(house: House, { covering, runs, isBestAssignment }: 
     .map(({ covering: only, rooms }) => (only === undefined || only === covering ? rooms.filter((room) => lines.some((line) => line.rooms.includes(room))) : []))
     .filter((rooms) => rooms.length > 1)
     .map((rooms) => ({ text: `${list(rooms.map((room) => nameRoom(house, room)))} must match, so they hang from one run.` }));
+  const inParts = house.rooms.filter(({ id }) => lines.filter(({ rooms }) => rooms.includes(id)).length > 1).map(({ name }) => name);
+  const mixed = inParts.length === 0 ? 'No room mixes runs.' : `In ${list(inParts)} the run changes in a corner; no wall mixes runs.`;
   const judged = isBestAssignment ? 'no other way of sharing the runs out is better' : 'the best that was found; a better way is not ruled out';
-  return [...used, ...tied, { text: 'No room mixes runs.', rule: `most rooms first, then the fewest rolls bought, then the least left over: ${judged}` }];
+  return [...used, ...tied, { text: mixed, rule: `most rooms first, then the fewest rolls bought, then the least left over: ${judged}` }];
 }
 
 function sayUse(house: House, stock: RunStock, line: OrderLine): string {
   const there = stock.inHand + stock.onOrder + stock.offered;
   const rooms = list(line.rooms.map((room) => nameRoom(house, room)));
+  if (line.shortfall > 0) return `${capital(sayRun(stock.run))} does not cover ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} wanted, ${there} there.`;
   const over = stock.inHand + stock.onOrder + line.toBuy - line.rollsNeeded;
   return `${capital(sayRun(stock.run))} covers ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} of the ${there} that there are, ${over === 0 ? 'none' : over} over.`;
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BrokenAssumption } from '../../shared-core/base/index.ts';
-import { MAX_MONEY, minorDigits, moneyOf, parseMoney, printMoney, showMoney } from '../../shared-core/units/index.ts';
+import { MAX_MONEY, minorDigits, moneyOf, parseMoney, printMoney, scaleMoney, showMoney } from '../../shared-core/units/index.ts';
 
 function messageOf(text: string, currency: string): string {
   const outcome = parseMoney(text, currency);
@@ -74,6 +74,35 @@ describe('money', () => {
         else expect(outcome.faults).toHaveLength(1);
       }),
       { numRuns: 5000 },
+    );
+  });
+});
+
+describe('a part or a multiple of an amount', () => {
+  it('of 420.00 at 7.25 % is 30.45', () => {
+    expect(scaleMoney(moneyOf(42000), 7250, 100000)).toBe(3045);
+  });
+
+  it('is rounded once, a half away from zero', () => {
+    expect([[1, 1, 2], [-1, 1, 2], [3, 1, 2], [1, 1, 3], [2, 1, 3], [-2, 1, 3], [0, 5, 7]].map(([money, times, by]) => scaleMoney(moneyOf(money!), times!, by!))).toEqual([1, -1, 2, 0, 1, -1, 0]);
+  });
+
+  it('is exact where the product is beyond the safe integers', () => {
+    // 1e12 × 99,999 is about 1e17, above 2^53.
+    expect(scaleMoney(MAX_MONEY, 99_999, 100_000)).toBe(999_990_000_000);
+    expect(scaleMoney(moneyOf(999_999_999_999), 99_999, 100_000)).toBe(999_989_999_999);
+  });
+
+  it('is within half a unit of the exact value, and never on the wrong side of 0', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -1_000_000_000_000, max: 1_000_000_000_000 }), fc.integer({ min: 0, max: 200_000 }), fc.integer({ min: 1, max: 200_000 }), (money, numerator, denominator) => {
+        fc.pre(Math.abs(money) * numerator / denominator < Number.MAX_SAFE_INTEGER);
+        const off = 2n * (BigInt(money) * BigInt(numerator) - BigInt(scaleMoney(moneyOf(money), numerator, denominator)) * BigInt(denominator));
+        expect(off <= BigInt(denominator) && -off <= BigInt(denominator)).toBe(true);
+        if (off === BigInt(denominator)) expect(money).toBeLessThan(0);
+        if (-off === BigInt(denominator)) expect(money).toBeGreaterThan(0);
+      }),
+      { numRuns: 1_000 },
     );
   });
 });
