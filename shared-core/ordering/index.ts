@@ -15,3 +15,6 @@ export type { CutRoll, PlacedPiece, RollCut } from './cut-roll.ts';
 export { findLeft, leftOfRoll, type LeftOfRun } from './offcuts.ts';
 export { type Amounts, amountsOf, bySupplier, type SupplierLines, taxOf } from './money.ts';
 export { findReadiness, type RoomReadiness, type Wait } from './ready.ts';
+export { checkGtin, findByGtin, type FoundUnit, sameGtin, type SoldCoverings } from './gtin.ts';
+export { readScan, type Scan } from './scan.ts';
+export { type PackageRow, readPackageTable } from './package-table.ts';

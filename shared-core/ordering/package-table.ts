@@ -1,0 +1,146 @@
+import { bad, type Fault, fault, good, type Outcome } from '../base/index.ts';
+import { isCalendarDay } from './calendar-day.ts';
+import { quoteTyped } from './quote-typed.ts';
+import { readSeparated, type TableLine } from './separated-values.ts';
+
+/** What a row of a pasted table says of a package. */
+export interface PackageRow {
+  readonly patternNumber: string;
+  readonly run: string;
+  readonly rolls: number;
+  readonly damaged: number;
+  /** Rolls that the papers name and that were not there. */
+  readonly short: number;
+  /** The day on which it came, such as 2026-03-02. */
+  readonly received?: string;
+}
+
+const COLUMNS = ['patternNumber', 'run', 'rolls', 'damaged', 'short', 'received'] as const;
+type Column = (typeof COLUMNS)[number];
+
+/** Each column's name in messages, then the other words under which it is known. */
+const WORDS: Readonly<Record<Column, readonly [string, ...string[]]>> = {
+  patternNumber: ['pattern number', 'pattern', 'pattern no', 'number', 'no'],
+  run: ['run number', 'run', 'run no', 'batch', 'batch number', 'batch no', 'lot', 'lot number', 'lot no', 'dye lot', 'dyelot'],
+  rolls: ['rolls', 'quantity', 'qty', 'count'],
+  damaged: ['damaged'],
+  short: ['short', 'missing'],
+  received: ['date', 'received', 'date received'],
+};
+const NAMES = COLUMNS.map((column) => WORDS[column][0]).join(', ');
+/** The columns that every row has. */
+const NEEDED: readonly Column[] = ['patternNumber', 'run', 'rolls'];
+
+const MOST_ROWS = 500;
+const LONGEST_TABLE = 200_000;
+const LONGEST_NUMBER = 60;
+const MOST_ROLLS_OF_A_ROW = 100_000;
+const COUNT = `it takes a whole number from 0 to ${MOST_ROLLS_OF_A_ROW}, such as 8`;
+const DAY = 'it takes year, month and day, such as 2026-03-02';
+const TABLE = `it takes one row for each package, with the columns ${NAMES}`;
+
+/**
+ * The packages of a table that was copied from a spreadsheet or a file and pasted.
+ *
+ * Cells are kept apart by tabs, semicolons or commas, with quotes as RFC 4180 has them; `readSeparated` chooses. A first
+ * row of the columns' names or the trade's other words for them (batch, lot, dye lot; quantity, qty, count; missing) says
+ * the order of the columns; without one it is pattern number, run number, rolls, damaged, short, date. The last three may
+ * be left out or empty: 0, 0 and no date. Rows in which nothing stands are skipped.
+ *
+ * All rows or none: fails with a sentence for each cell that is wrong, naming line, column, value and what is accepted,
+ * whose path counts the packages from 0; on an unknown heading, since what stands under it would be lost; on more than
+ * 500 rows. Counts are whole, without marks between thousands; days are written year first, since 3/2/2026 is
+ * 3 February to one and 2 March to another. A run number is text and keeps its zeros.
+ *
+ * `K-2041,0042,8` is 8 rolls of pattern number K-2041, run 0042, none damaged, none short.
+ */
+export function readPackageTable(text: string): Outcome<readonly PackageRow[]> {
+  if (text.length > LONGEST_TABLE) return fault('', `This table has ${text.length} characters; at most ${LONGEST_TABLE} are taken at once`);
+  const lines = readSeparated(text);
+  if (!lines.ok) return lines;
+  const [first] = lines.value;
+  if (!first) return fault('', `There is no table here; ${TABLE}`);
+  const heading = isHeading(first) ? readHeading(first) : good(COLUMNS);
+  if (!heading.ok) return heading;
+  const packages = isHeading(first) ? lines.value.slice(1) : lines.value;
+  if (packages.length === 0) return fault('', `There is no package under the heading; ${TABLE}`);
+  if (packages.length > MOST_ROWS) return fault('', `This table has ${packages.length} packages; at most ${MOST_ROWS} are taken at once`);
+
+  const faults: Fault[] = [];
+  const rows = packages.map((line, index) => readRow(line, heading.value, (column, message) => faults.push({ path: `rows[${index}]${column && `.${column}`}`, message })));
+  return faults.length > 0 ? bad(faults) : good(rows);
+}
+
+/** A column, or undefined for one of no name. */
+type Columns = readonly (Column | undefined)[];
+
+function columnOf(cell: string): Column | undefined {
+  const word = cell.toLowerCase().replaceAll(/[\s._:#-]+/g, ' ').trim();
+  return COLUMNS.find((column) => WORDS[column].includes(word));
+}
+
+/** A package's row has a count; a heading has a known word and none. */
+function isHeading({ cells }: TableLine): boolean {
+  return cells.some((cell) => columnOf(cell) !== undefined) && !cells.some((cell) => /^[0-9]+$/.test(cell));
+}
+
+function readHeading({ number, cells }: TableLine): Outcome<Columns> {
+  const columns = cells.map(columnOf);
+  const faults = cells.flatMap((cell, index) => {
+    const column = columns[index];
+    if (cell === '') return [];
+    if (column === undefined) return [`${quoteTyped(cell)} is no heading that is known; those that are known are ${NAMES}; leave other columns out`];
+    return columns.indexOf(column) < index ? [`${quoteTyped(cell)} is a second column for the ${WORDS[column][0]}; it takes one of each`] : [];
+  });
+  const missing = NEEDED.filter((column) => !columns.includes(column)).map((column) => `there is no column for the ${WORDS[column][0]}; known by ${WORDS[column].join(', ')}`);
+  const said = [...faults, ...missing].map((message) => ({ path: '', message: `Line ${number}: ${message}` }));
+  return said.length > 0 ? bad(said) : good(columns);
+}
+
+type Report = (column: Column | '', message: string) => void;
+
+function readRow({ number, cells }: TableLine, columns: Columns, report: Report): PackageRow {
+  cells.forEach((cell, index) => {
+    if (cell !== '' && columns[index] === undefined) report('', `Line ${number}, column ${index + 1}: ${quoteTyped(cell)} belongs to no column; the columns are ${columns.map((column) => (column ? WORDS[column][0] : 'one without a name')).join(', ')}`);
+  });
+  const read = <Value>(column: Column, reader: (cell: string) => Outcome<Value, string>, otherwise: Value): Value => {
+    const cell = cells[columns.indexOf(column)] ?? '';
+    if (cell === '' && !NEEDED.includes(column)) return otherwise;
+    const value = reader(cell);
+    if (value.ok) return value.value;
+    report(column, `Line ${number}, ${WORDS[column][0]}: ${cell === '' ? 'there is nothing' : quoteTyped(cell)}${value.faults}`);
+    return otherwise;
+  };
+  const patternNumber = read('patternNumber', readText, '');
+  const run = read('run', readText, '');
+  const rolls = read('rolls', readCount, MOST_ROLLS_OF_A_ROW);
+  const damaged = read('damaged', readCount, 0);
+  const short = read('short', readCount, 0);
+  const received = read<string | null>('received', readDay, null);
+  if (damaged > rolls) report('damaged', `Line ${number}, damaged: ‘${damaged}’ is more than the ${rolls} rolls of the package; it takes at most as many`);
+  return { patternNumber, run, rolls, damaged, short, ...(received !== null && { received }) };
+}
+
+function readText(cell: string): Outcome<string, string> {
+  const accepted = `it takes a text of 1 to ${LONGEST_NUMBER} characters in one line`;
+  if (cell === '') return bad(`; ${accepted}`);
+  if (cell.length > LONGEST_NUMBER) return bad(` has ${cell.length} characters; ${accepted}`);
+  return /\p{Cc}/u.test(cell) ? bad(` has a line end, a tab or another control character in it; ${accepted}`) : good(cell);
+}
+
+function readCount(cell: string): Outcome<number, string> {
+  // The end of 8,000 at which commas keep the cells apart begins with a zero.
+  if (/^0[0-9]+$/.test(cell)) return bad(` begins with a zero; ${COUNT}`);
+  if (/^[0-9]+$/.test(cell)) return Number(cell) > MOST_ROLLS_OF_A_ROW ? bad(` is too many; ${COUNT}`) : good(Number(cell));
+  if (cell === '') return bad(`; ${COUNT}`);
+  if (/^[-−][0-9]/.test(cell)) return bad(` is below zero; ${COUNT}`);
+  if (/^[0-9]{1,3}(?:[.,'’ \u00a0\u2009\u202f][0-9]{3})+$/.test(cell)) return bad(` has marks between thousands or decimals; ${COUNT}`);
+  return bad(`${/^[0-9]*[.,][0-9]+$/.test(cell) ? ' has decimals' : ' is no count'}; ${COUNT}`);
+}
+
+function readDay(cell: string): Outcome<string, string> {
+  const [, year, month, day] = (/^([0-9]{4})-([0-9]{2})-([0-9]{2})$/.exec(cell) ?? []).map(Number);
+  if (year !== undefined) return isCalendarDay(year, month!, day!) ? good(cell) : bad(` is no day of the calendar; ${DAY}`);
+  const isTwoWays = /^[0-9]{1,2}[./ -][0-9]{1,2}[./ -](?:[0-9]{2}|[0-9]{4})$/.test(cell);
+  return bad(isTwoWays ? ` has the day or the month first, which can be read in two ways; ${DAY}` : ` is no date that is read; ${DAY}`);
+}

@@ -1,0 +1,106 @@
+import { fault, good, type Outcome } from '../base/index.ts';
+import { quoteTyped } from './quote-typed.ts';
+
+/** One row of a table in which something stands. */
+export interface TableLine {
+  /** The line of the text on which it begins, from 1. */
+  readonly number: number;
+  /** Without the space around them. */
+  readonly cells: readonly string[];
+}
+
+const SEPARATORS = ['\t', ';', ','] as const;
+
+interface Cell {
+  readonly value: string;
+  /** Just behind the cell, where a separator, a line's end or nothing stands. */
+  readonly end: number;
+}
+
+/**
+ * The rows of a table that was written or copied as text, without the empty ones.
+ *
+ * Cells are kept apart by tabs where the first row has any, else by semicolons or commas, of which it has more; a cell
+ * in quotes may hold any of these, line ends, and quotes written twice. A row may have any number of cells. Fails, with
+ * the line, where a quote is not closed or something stands beside a cell in quotes.
+ * Source: RFC 4180 (from memory); tabs and semicolons are how spreadsheets copy and save, common practice, no source.
+ *
+ * `K-2041;"22;14";8` is one line of K-2041, 22;14 and 8.
+ */
+export function readSeparated(text: string): Outcome<readonly TableLine[]> {
+  const separator = chooseSeparator(text);
+  const lines: TableLine[] = [];
+  let cells: string[] = [];
+  let number = 1;
+  let lineEnds = 0;
+  // A byte order mark is no part of the first cell.
+  for (let at = text.startsWith('\ufeff') ? 1 : 0; at <= text.length; ) {
+    const cell = readCell(text, at, separator);
+    if (!cell.ok) return fault('', `Line ${number + lineEnds}: ${cell.faults}`);
+    const { value, end } = cell.value;
+    lineEnds += countLineEnds(text.slice(at, end));
+    cells.push(value.trim());
+    at = end + 1;
+    if (text[end] === separator) continue;
+    if (cells.some((one) => one !== '')) lines.push({ number, cells });
+    cells = [];
+    number += lineEnds + 1;
+    lineEnds = 0;
+    if (text.startsWith('\r\n', end)) at += 1;
+  }
+  return good(lines);
+}
+
+function readCell(text: string, from: number, separator: string): Outcome<Cell, string> {
+  const isEnd = (at: number) => at >= text.length || text[at] === separator || text[at] === '\n' || text[at] === '\r';
+  if (text[from] !== '"') {
+    let end = from;
+    while (!isEnd(end)) end += 1;
+    const value = text.slice(from, end);
+    return value.trimStart().startsWith('"') ? { ok: false, faults: `${quoteTyped(value)} has a space before its quote; a quote stands first in its cell` } : good({ value, end });
+  }
+  const close = closingQuote(text, from);
+  if (close < 0) return { ok: false, faults: `the quote before ${quoteTyped(text.slice(from + 1))} is not closed; a cell in quotes ends with a quote` };
+  if (isEnd(close + 1)) return good({ value: text.slice(from + 1, close).replaceAll('""', '"'), end: close + 1 });
+  return { ok: false, faults: `after ${quoteTyped(text.slice(from, close + 1))} the cell goes on; a quote within a cell in quotes is written twice` };
+}
+
+function closingQuote(text: string, open: number): number {
+  for (let at = text.indexOf('"', open + 1); at >= 0; at = text.indexOf('"', at + 2)) {
+    if (text[at + 1] !== '"') return at;
+  }
+  return -1;
+}
+
+/** What keeps the cells of the first row apart in which anything stands. */
+function chooseSeparator(text: string): string {
+  const counts = new Map<string, number>();
+  let isCellStart = true;
+  let isEmpty = true;
+  for (let at = 0; at < text.length; at += 1) {
+    const character = text[at]!;
+    if (character === '"' && isCellStart) {
+      const close = closingQuote(text, at);
+      if (close < 0) break;
+      at = close;
+      isEmpty = false;
+      continue;
+    }
+    if (character === '\n' || character === '\r') {
+      if (!isEmpty) break;
+      counts.clear();
+      isCellStart = true;
+      continue;
+    }
+    isCellStart = SEPARATORS.some((separator) => separator === character);
+    if (isCellStart) counts.set(character, (counts.get(character) ?? 0) + 1);
+    else if (character.trim() !== '') isEmpty = false;
+  }
+  const [tabs, semicolons, commas] = SEPARATORS.map((separator) => counts.get(separator) ?? 0) as [number, number, number];
+  if (tabs > 0) return '\t';
+  return semicolons > 0 && semicolons >= commas ? ';' : ',';
+}
+
+function countLineEnds(text: string): number {
+  return text.match(/\r\n|\r|\n/g)?.length ?? 0;
+}
