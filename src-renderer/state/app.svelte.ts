@@ -1,7 +1,7 @@
 import type { Host, HostFacts, HouseListing, OpenedHouse, Reply } from '../../shared-core/contract/index.ts';
 import { HouseState } from './house.svelte.ts';
 
-export const PLACES = ['survey', 'coverings', 'set-out', 'order'] as const;
+export const PLACES = ['survey', 'coverings', 'set-out', 'order', 'deliveries'] as const;
 export type Place = (typeof PLACES)[number];
 
 /** What is open, and where in the app the user is; the address keeps it over a reload. */

@@ -1,0 +1,33 @@
+import type { CheckedDelivery } from '../../../shared-core/ordering/index.ts';
+import type { Finding } from './say-package.ts';
+import type { PackageColumn } from './view.svelte.ts';
+
+interface Row {
+  readonly checked: CheckedDelivery;
+  readonly finding: Finding;
+}
+
+const RANK = { stop: 0, look: 1, quiet: 2 } as const;
+
+const VALUES: Readonly<Record<PackageColumn, (row: Row) => string | number>> = {
+  number: ({ checked }) => checked.index,
+  pattern: ({ checked }) => checked.delivery.patternNumber,
+  run: ({ checked }) => checked.delivery.run,
+  rolls: ({ checked }) => checked.delivery.rolls,
+  damaged: ({ checked }) => checked.delivery.damaged,
+  missing: ({ checked }) => checked.delivery.short,
+  received: ({ checked }) => checked.delivery.received ?? '',
+  state: ({ finding }) => RANK[finding.tone],
+};
+
+/** The places in the house's list of the packages that hold a text, sorted by a column; what is alike as it was recorded. */
+export function numbersInOrder(rows: readonly Row[], column: PackageColumn, isBackwards: boolean, filter: string): readonly number[] {
+  const wanted = filter.trim().toLowerCase();
+  const holds = ({ checked: { delivery }, finding }: Row) => [delivery.patternNumber, delivery.run, delivery.received ?? '', finding.words].some((text) => text.toLowerCase().includes(wanted));
+  const value = VALUES[column];
+  const compare = (one: Row, other: Row) => {
+    const [first, second] = [value(one), value(other)];
+    return (first < second ? -1 : first > second ? 1 : 0) * (isBackwards ? -1 : 1);
+  };
+  return rows.filter(holds).toSorted(compare).map(({ checked }) => checked.index);
+}
