@@ -1,5 +1,11 @@
 import { z } from 'zod';
-import { facts, fraction, id, listOf, measure, oneOf, price, spare, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { checkGtin } from '../units/index.ts';
+import { facts, fraction, id, listOf, measure, oneOf, price, quoteValue, spare, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+
+const gtin = z.string({ error: takes('the 8, 12, 13 or 14 digits under the bar code') }).superRefine((written, context) => {
+  const checked = checkGtin(written);
+  if (!checked.ok) context.addIssue({ code: 'custom', message: `is ${quoteValue(written)}: ${checked.faults.map(({ message }) => message).join(' ')}` });
+});
 
 const rollPack = facts('a sale unit', {
   rolls: wholeNumber(1, 1000),
@@ -7,7 +13,7 @@ const rollPack = facts('a sale unit', {
   /** How many of it at least, when any is bought. */
   atLeast: wholeNumber(1, 1000).prefault(1),
   /** The article number on the package's bar code. */
-  gtin: z.string({ error: takes('the digits under the bar code') }).regex(/^\d{8}$|^\d{12,14}$/, { error: takes('the 8, 12, 13 or 14 digits under the bar code') }).optional(),
+  gtin: gtin.optional(),
 });
 
 const tin = facts('a tin', {

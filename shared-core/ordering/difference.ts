@@ -33,14 +33,12 @@ export interface ReturnLine {
 export function findDifference(ledger: Ledger, lines: readonly OrderLine[], waysOut: readonly WayOut[]): readonly DifferenceLine[] {
   if (ledger.lines.length === 0) return [];
   const { covering } = ledger;
-  return lines.flatMap(({ run, rooms, toBuy, shortfall, spareLacking }): readonly DifferenceLine[] => {
+  return lines.flatMap(({ run, rooms, toBuy, shortfall }): readonly DifferenceLine[] => {
     if (shortfall > 0) {
       const more = waysOut.find((way) => way.kind === 'ask-for-more' || way.kind === 'another-run');
       return [more && more.kind === 'ask-for-more' ? { covering, run: more.run, rolls: more.rolls, rooms, isOffered: false } : { covering, run: null, rolls: more ? more.rolls : shortfall, rooms, isOffered: false }];
     }
-    const bought: DifferenceLine = { covering, run, rolls: toBuy, rooms, isOffered: run !== null };
-    const lacking: DifferenceLine = { covering, run, rolls: spareLacking, rooms, isOffered: false };
-    return [bought, lacking].filter(({ rolls }) => rolls > 0);
+    return toBuy > 0 ? [{ covering, run, rolls: toBuy, rooms, isOffered: run !== null }] : [];
   });
 }
 

@@ -1,7 +1,6 @@
 import { fault, good, type Outcome } from '../base/index.ts';
 import { isCalendarDay } from './calendar-day.ts';
-import { faultOfCheckDigit } from './gtin.ts';
-import { quoteTyped } from './quote-typed.ts';
+import { faultOfCheckDigit, quoteTyped } from '../units/index.ts';
 
 /** What a reader sends for FNC1: the control character 29, between values of no fixed length and what follows. */
 export const GROUP_SEPARATOR = '\u001d';

@@ -1,6 +1,6 @@
 export { type CoveringOrder, orderCovering, orderMural, orderOfNone, saleUnits } from './order.ts';
 export type { CutList, OrderLine } from './order-line.ts';
-export { choosePacks, type Purchase, type SaleUnit } from './packs.ts';
+export { choosePacks, type Pack, type Purchase, type SaleUnit } from './packs.ts';
 export { asCut, type Cutting, cutPieces, cuttingProblem, isInSequence, isRollGoods, longestPiece, type RollGoods, rollOf } from './pool.ts';
 export { cutInSequence, type SequencePlan } from './in-sequence.ts';
 export { knownCuts, type Watch } from './known-cuts.ts';
@@ -15,6 +15,6 @@ export type { CutRoll, PlacedPiece, RollCut } from './cut-roll.ts';
 export { findLeft, leftOfRoll, type LeftOfRun } from './offcuts.ts';
 export { type Amounts, amountsOf, bySupplier, type SupplierLines, taxOf } from './money.ts';
 export { findReadiness, type RoomReadiness, type Wait } from './ready.ts';
-export { checkGtin, findByGtin, type FoundUnit, sameGtin, type SoldCoverings } from './gtin.ts';
+export { findByGtin, type FoundUnit, type SoldCoverings } from './find-by-gtin.ts';
 export { readScan, type Scan } from './scan.ts';
 export { type PackageRow, readPackageTable } from './package-table.ts';

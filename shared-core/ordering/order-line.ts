@@ -1,6 +1,7 @@
 import type { CuttingProblem } from '../cutting/index.ts';
 import type { Length, Money } from '../units/index.ts';
 import type { CutRoll } from './cut-roll.ts';
+import type { Pack } from './packs.ts';
 
 /** One line of the bulk order: a pattern number and a run number. */
 export interface OrderLine {
@@ -19,7 +20,7 @@ export interface OrderLine {
   /** Ordered and still to come. */
   readonly onOrder: number;
   readonly toBuy: number;
-  readonly packs: readonly { readonly rolls: number; readonly count: number }[];
+  readonly packs: readonly Pack[];
   readonly price: Money | null;
   /** Of goods by the length: what is cut, and what is bought of it in whole sale units; null of others. */
   readonly running: { readonly needed: Length; readonly toBuy: Length; readonly units: number } | null;

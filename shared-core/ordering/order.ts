@@ -148,7 +148,7 @@ function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | 
   };
 }
 
-const ONE_BY_ONE: readonly SaleUnit[] = [{ rolls: 1, price: null }];
+const ONE_BY_ONE: readonly SaleUnit[] = [{ rolls: 1, price: null, atLeast: 1 }];
 
 type SoldBy = NonNullable<Wallcovering['soldBy']>;
 
@@ -173,8 +173,8 @@ function priceByLength(price: string | undefined, units: number, house: House): 
 
 export function saleUnits(covering: RollGoods | Mural, house: Pick<House, 'currency'>): readonly SaleUnit[] {
   if (!covering.soldIn || covering.soldIn.length === 0) return ONE_BY_ONE;
-  return covering.soldIn.map(({ rolls, price }) => {
+  return covering.soldIn.map(({ rolls, price, atLeast }) => {
     const parsed = price === undefined ? null : parseMoney(price, house.currency);
-    return { rolls, price: parsed?.ok ? parsed.value : null };
+    return { rolls, price: parsed?.ok ? parsed.value : null, atLeast };
   });
 }

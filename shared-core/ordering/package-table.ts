@@ -1,15 +1,14 @@
 import { bad, type Fault, fault, good, type Outcome } from '../base/index.ts';
 import { isCalendarDay } from './calendar-day.ts';
-import { quoteTyped } from './quote-typed.ts';
+import { quoteTyped } from '../units/index.ts';
 import { readSeparated, type TableLine } from './separated-values.ts';
 
-/** What a row of a pasted table says of a package. */
+/** What a row of a pasted table says of a package: the rolls on its label, and how many of those are damaged or not in it. */
 export interface PackageRow {
   readonly patternNumber: string;
   readonly run: string;
   readonly rolls: number;
   readonly damaged: number;
-  /** Rolls that the papers name and that were not there. */
   readonly short: number;
   /** The day on which it came, such as 2026-03-02. */
   readonly received?: string;
@@ -118,6 +117,7 @@ function readRow({ number, cells }: TableLine, columns: Columns, report: Report)
   const short = read('short', readCount, 0);
   const received = read<string | null>('received', readDay, null);
   if (damaged > rolls) report('damaged', `Line ${number}, damaged: ‘${damaged}’ is more than the ${rolls} rolls of the package; it takes at most as many`);
+  else if (damaged + short > rolls) report('short', `Line ${number}, short: ‘${short}’ is with ${damaged} damaged more than the ${rolls} rolls of the package; it takes at most ${rolls - damaged}`);
   return { patternNumber, run, rolls, damaged, short, ...(received !== null && { received }) };
 }
 

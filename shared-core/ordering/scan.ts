@@ -1,7 +1,6 @@
 import { fault, good, type Outcome } from '../base/index.ts';
 import { type Element, GROUP_SEPARATOR, readElements, readPrintedElements } from './element-string.ts';
-import { checkGtin, GTIN_LENGTHS } from './gtin.ts';
-import { quoteTyped } from './quote-typed.ts';
+import { checkGtin, GTIN_LENGTHS, quoteTyped } from '../units/index.ts';
 
 /** What the code on a package says. */
 export interface Scan {

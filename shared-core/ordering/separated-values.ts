@@ -1,5 +1,5 @@
 import { fault, good, type Outcome } from '../base/index.ts';
-import { quoteTyped } from './quote-typed.ts';
+import { quoteTyped } from '../units/index.ts';
 
 /** One row of a table in which something stands. */
 export interface TableLine {

@@ -1,8 +1,8 @@
-import { assert } from '../base/index.ts';
+import { assert, present } from '../base/index.ts';
 import { explainCount } from '../cutting/index.ts';
 import type { House, Mural } from '../house/index.ts';
-import { asCut, isInSequence, isRollGoods, longestPiece, type OrderLine, type RollGoods } from '../ordering/index.ts';
-import { type Length, lengthOf, type Money, moneyOf, parseMoney, printMoney, showLength, showMoney } from '../units/index.ts';
+import { asCut, isInSequence, isRollGoods, longestPiece, type OrderLine, type RollGoods, spareRule } from '../ordering/index.ts';
+import { type Length, lengthOf, type Money, parseMoney, printMoney, showLength, showMoney } from '../units/index.ts';
 
 /** One line of arithmetic, with the rule it follows where there is one. */
 export interface WorkingLine {
@@ -73,13 +73,17 @@ function explainToBuy(house: House, line: OrderLine, covering: RollGoods | Mural
     const { length, minimum, pieceLength } = covering.soldBy;
     const show = (units: Length) => showLength(units, house.lengths);
     return [
-      { text: `${show(line.running.needed)} in ${line.rollsNeeded - Math.min(line.inHand, line.rollsNeeded)} of the supplier's pieces of ${pieceLength.typed}.`, rule: 'one running length for each run, no roll count' },
+      { text: `${show(line.running.needed)} in ${line.rollsNeeded - Math.min(line.inHand + line.onOrder, line.rollsNeeded)} of the supplier's pieces of ${pieceLength.typed}.`, rule: 'one running length for each run, no roll count' },
       { text: `Sold by ${length.typed}${minimum ? `, at least ${minimum.typed}` : ''}: ${line.running.units} × ${length.typed} = ${show(line.running.toBuy)}.`, rule: 'rounded up to whole sale units' },
     ];
   }
-  const wanted = Math.max(0, line.rollsNeeded + line.spare - line.inHand);
+  const wanted = Math.max(0, line.rollsNeeded + line.spare - line.inHand - line.onOrder);
+  const rule = spareRule(house, covering);
+  const onOrder = line.onOrder > 0 ? ` - ${line.onOrder} on order` : '';
   const packs = line.packs.map(({ rolls: size, count }) => `${count} × ${size}`).join(' + ');
-  const lines: WorkingLine[] = [{ text: `${line.rollsNeeded} needed + ${line.spare} spare - ${line.inHand} in hand = ${wanted}.`, rule: 'one spare roll a pattern and run unless said otherwise; common practice, no source' }];
+  const lines: WorkingLine[] = [
+    { text: `${line.rollsNeeded} needed + ${line.spare} spare - ${line.inHand} in hand${onOrder} = ${wanted}.`, rule: typeof rule === 'string' ? `a spare of ${rule} of the rolls needed, rounded up` : 'one spare roll a pattern and run unless said otherwise; common practice, no source' },
+  ];
   if (packs) lines.push({ text: `As sold: ${packs} = ${line.toBuy}${line.toBuy > wanted ? `, ${line.toBuy - wanted} more than wanted` : ''}.`, rule: 'the mixture of sale units that costs least' });
   if (line.spareLacking > 0) lines.push({ text: `The run's offer ends there: ${line.spareLacking} of the spare is lacking.` });
   if ('singlesPerRoll' in covering && covering.singlesPerRoll > 1) lines.push({ text: `The supplier calls that ${line.toBuy * covering.singlesPerRoll} single rolls.` });
@@ -89,19 +93,16 @@ function explainToBuy(house: House, line: OrderLine, covering: RollGoods | Mural
 function explainPrice(house: House, line: OrderLine, covering: RollGoods | Mural): readonly WorkingLine[] {
   if (line.price === null) return [{ text: 'A sale unit of this covering has no price yet.' }];
   if (line.running && 'soldBy' in covering && covering.soldBy) {
-    return [{ text: `${line.running.units} × ${covering.soldBy.price} = ${showMoney(line.price, house.currency)}.`, rule: 'prices as typed, tax as the supplier states it' }];
+    return [{ text: `${line.running.units} × ${covering.soldBy.price} = ${showMoney(line.price, house.currency)}.`, rule: 'prices as typed' }];
   }
-  const terms = line.packs.map(({ rolls: size, count }) => `${count} × ${printMoney(priceOf(size, house, covering), house.currency)}`);
-  return [{ text: `${terms.join(' + ') || 'nothing to buy'} = ${showMoney(line.price, house.currency)}.`, rule: 'prices as typed, tax as the supplier states it' }];
+  const terms = line.packs.map(({ unit, count }) => `${count} × ${printMoney(priceOf(unit, house, covering), house.currency)}`);
+  return [{ text: `${terms.join(' + ') || 'nothing to buy'} = ${showMoney(line.price, house.currency)}.`, rule: 'prices as typed' }];
 }
 
-/** The price at which packs of a size are bought: the least, where the same size is sold at several. */
-function priceOf(size: number, house: House, covering: RollGoods | Mural): Money {
-  const prices = (covering.soldIn ?? []).flatMap((unit) => {
-    const parsed = unit.rolls === size && unit.price !== undefined ? parseMoney(unit.price, house.currency) : null;
-    return parsed?.ok ? [parsed.value] : [];
-  });
-  return moneyOf(Math.min(...prices));
+function priceOf(unit: number, house: House, covering: RollGoods | Mural): Money {
+  const parsed = parseMoney(present(covering.soldIn?.[unit]?.price, 'the price of a sale unit that is bought at one'), house.currency);
+  assert(parsed.ok, 'a price that was read once is read again');
+  return parsed.value;
 }
 
 /** The counts that are neither found nor ruled out. */

@@ -12,3 +12,5 @@ export { nameRoom } from './name-room.ts';
 export { explainPiece, explainStrip, type PieceFacts } from './explain-piece.ts';
 export { type PieceRoll, rollsOfBand } from './roll-of-piece.ts';
 export { explainRuns, sayRun, sayWayOut } from './say-runs.ts';
+export { cutSheet, sayMark, type SheetCut, type SheetRoll } from './cut-sheet.ts';
+export { draftOrder } from './draft-order.ts';

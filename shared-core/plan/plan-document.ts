@@ -52,8 +52,9 @@ export function planDocument(house: House, plan: HousePlan) {
       rollsByRoom: line.rollsByRoom,
       spare: line.spare,
       inHand: line.inHand,
+      ...(line.onOrder > 0 ? { onOrder: line.onOrder } : {}),
       toBuy: line.toBuy,
-      packs: line.packs,
+      packs: line.packs.map(({ rolls, count }) => ({ rolls, count })),
       price: line.price === null ? null : printMoney(line.price, house.currency),
       ...(line.running ? { length: print(line.running.toBuy) } : {}),
       ...(line.shortfall > 0 ? { shortfall: line.shortfall } : {}),
@@ -74,8 +75,23 @@ export function planDocument(house: House, plan: HousePlan) {
         })),
       })),
     })),
+    ...printRuns(plan),
     problems: plan.problems,
     warnings: plan.warnings,
+  };
+}
+
+/** What follows from orders, deliveries and runs; keys only where there is something to say. */
+function printRuns({ runs, readiness }: HousePlan) {
+  const waysOut = runs.flatMap(({ covering, waysOut: ways }) => ways.map((way) => ({ covering, ...way })));
+  const difference = runs.flatMap((one) => one.difference);
+  const returns = runs.flatMap((one) => one.returns);
+  const isUnderWay = runs.some(({ ledger }) => ledger.lines.length + ledger.deliveries.length > 0);
+  return {
+    ...(waysOut.length > 0 ? { waysOut } : {}),
+    ...(difference.length > 0 ? { difference } : {}),
+    ...(returns.length > 0 ? { returns } : {}),
+    ...(isUnderWay ? { readiness } : {}),
   };
 }
 

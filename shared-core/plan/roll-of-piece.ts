@@ -30,7 +30,8 @@ export function rollsOfBand(plan: HousePlan, room: string, band: string): Readon
   );
 }
 
-function isOffcut({ cuts }: CutRoll, index: number): boolean {
+/** Cut from what the longest pieces of its roll leave. */
+export function isOffcut({ cuts }: CutRoll, index: number): boolean {
   const { length } = cuts[index]!.placed.piece;
   return cuts.slice(0, index).some(({ placed }) => placed.piece.length > length) && cuts.slice(index).every(({ placed }) => placed.piece.length <= length);
 }

@@ -32,7 +32,7 @@ function sayUse(house: House, stock: RunStock, line: OrderLine): string {
   const there = stock.inHand + stock.onOrder + stock.offered;
   const rooms = list(line.rooms.map((room) => nameRoom(house, room)));
   const over = stock.inHand + stock.onOrder + line.toBuy - line.rollsNeeded;
-  return `${capital(sayRun(stock.run))} covers ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} of the ${there} that there are, ${over} over.`;
+  return `${capital(sayRun(stock.run))} covers ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} of the ${there} that there are, ${over === 0 ? 'none' : over} over.`;
 }
 
 function sayThere(house: House, covering: string, { inHand, onOrder, offered }: RunStock): string {

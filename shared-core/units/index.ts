@@ -1,6 +1,7 @@
 export { addAreas, type Area, areaOf, rectangleArea, showArea, ZERO_AREA } from './area.ts';
 export { printLength, showLength } from './format-length.ts';
 export { type Fraction, MAX_DENOMINATOR, parseFraction, printFraction } from './fraction.ts';
+export { checkDigitOf, checkGtin, faultOfCheckDigit, GTIN_LENGTHS, sameGtin } from './gtin.ts';
 export { ceilDivide, floorDivide, modulo, roundedDivide } from './integer.ts';
 export {
   inches,
@@ -26,4 +27,5 @@ export {
   showMoney,
   ZERO_MONEY,
 } from './money.ts';
+export { quoteTyped } from './quote-typed.ts';
 export { MAX_LENGTH_TEXT, type Measure, parseLength, parseMeasure } from './parse-length.ts';

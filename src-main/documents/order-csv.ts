@@ -2,7 +2,7 @@ import type { House } from '../../shared-core/house/index.ts';
 import { type HousePlan, nameRoom } from '../../shared-core/plan/index.ts';
 import { printLength, printMoney } from '../../shared-core/units/index.ts';
 
-const HEAD = ['Pattern number', 'Run number', 'Name', 'Supplier', 'Rooms', 'Rolls needed', 'Spare', 'In hand', 'To buy', 'Packs', 'Price', 'Currency', 'Shortfall', 'Length to buy'];
+const HEAD = ['Pattern number', 'Run number', 'Name', 'Supplier', 'Rooms', 'Rolls needed', 'Spare', 'In hand', 'On order', 'To buy', 'Packs', 'Price', 'Currency', 'Shortfall', 'Length to buy'];
 
 /**
  * The bulk order as CSV by RFC 4180: CRLF line ends, quotes doubled, one head row.
@@ -22,6 +22,7 @@ export function orderCsv(house: House, plan: HousePlan): string {
       line.rollsNeeded,
       line.spare,
       line.inHand,
+      line.onOrder,
       line.toBuy,
       line.packs.map(({ rolls, count }) => `${count} x ${rolls}`).join(' + '),
       line.price === null ? '' : printMoney(line.price, house.currency),

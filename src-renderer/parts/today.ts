@@ -1,9 +1,6 @@
-/**
- * The day of a clock as its place has it, year first.
- *
- * Example: the evening of 5 March 2026 is 2026-03-05, also where it is the sixth in Greenwich by then.
- */
-export function today(clock = new Date()): string {
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${clock.getFullYear()}-${two(clock.getMonth() + 1)}-${two(clock.getDate())}`;
+/** Today where the user is, as "2026-03-02". */
+export function today(): string {
+  const now = new Date();
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

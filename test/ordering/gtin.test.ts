@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { checkGtin, findByGtin, sameGtin } from '../../shared-core/ordering/index.ts';
-import { checkDigitOf } from '../../shared-core/ordering/gtin.ts';
+import { findByGtin } from '../../shared-core/ordering/index.ts';
+import { checkDigitOf, checkGtin, sameGtin } from '../../shared-core/units/index.ts';
 import { exampleHouse } from '../builders.ts';
 
 const LENGTHS = [8, 12, 13, 14];

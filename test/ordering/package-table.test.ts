@@ -158,6 +158,12 @@ describe('nothing is taken of a table with a fault', () => {
     expect(faultsOf('K-2041,2214,x,9')).toHaveLength(1);
   });
 
+  test('more damaged and short together than there are', () => {
+    expect(rowsOf('K-2041,2214,8,3,5')).toEqual([{ ...FERN, damaged: 3, short: 5 }]);
+    expect(faultsOf('K-2041,2214,8,3,6')).toEqual(['rows[0].short: Line 1, short: ‘6’ is with 3 damaged more than the 8 rolls of the package; it takes at most 5']);
+    expect(faultsOf('pattern,run,rolls,short\nK-2041,2214,8,500')).toEqual(['rows[0].short: Line 2, short: ‘500’ is with 0 damaged more than the 8 rolls of the package; it takes at most 8']);
+  });
+
   test('cells beyond the last column', () => {
     expect(faultsOf('K-2041,2214,8,0,0,2026-03-02,north')).toEqual(['rows[0]: Line 1, column 7: ‘north’ belongs to no column; the columns are pattern number, run number, rolls, damaged, short, date']);
   });
@@ -190,7 +196,7 @@ const numberText = fc
 const day = fc.date({ min: new Date('2000-01-01'), max: new Date('2099-12-31'), noInvalidDate: true }).map((date) => date.toISOString().slice(0, 10));
 const row: fc.Arbitrary<PackageRow> = fc
   .record({ patternNumber: numberText, run: numberText, rolls: fc.nat(100_000), damaged: fc.nat(100_000), short: fc.nat(100_000), received: day }, { requiredKeys: ['patternNumber', 'run', 'rolls', 'damaged', 'short'] })
-  .map((all) => ({ ...all, damaged: Math.min(all.damaged, all.rolls) }));
+  .map((all) => ({ ...all, damaged: Math.min(all.damaged, all.rolls), short: Math.min(all.short, all.rolls - Math.min(all.damaged, all.rolls)) }));
 const HEADS: Readonly<Record<keyof PackageRow, readonly string[]>> = { patternNumber: ['Pattern number', 'number'], run: ['Run', 'Dye lot'], rolls: ['Rolls', 'Qty'], damaged: ['Damaged'], short: ['Short', 'Missing'], received: ['Date', 'Received'] };
 const ORDER = ['patternNumber', 'run', 'rolls', 'damaged', 'short', 'received'] as const;
 
@@ -214,7 +220,7 @@ test('whatever is pasted is answered', () => {
   fc.assert(
     fc.property(fc.oneof(pieces, fc.string({ unit: 'binary', maxLength: 200 })), (text) => {
       const outcome = readPackageTable(text);
-      if (outcome.ok) for (const { rolls, damaged } of outcome.value) expect(damaged).toBeLessThanOrEqual(rolls);
+      if (outcome.ok) for (const { rolls, damaged, short } of outcome.value) expect(damaged + short).toBeLessThanOrEqual(rolls);
       else for (const { message } of outcome.faults) expect(message).toMatch(/^(?:Line [0-9]+[,:] |There is no |This table has )[^\p{Cc}]+$/u);
     }),
     { numRuns: 3000 },

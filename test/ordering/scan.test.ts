@@ -3,8 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readScan, type Scan } from '../../shared-core/ordering/index.ts';
 import { isCalendarDay } from '../../shared-core/ordering/calendar-day.ts';
 import { readElements, readPrintedElements } from '../../shared-core/ordering/element-string.ts';
-import { checkDigitOf } from '../../shared-core/ordering/gtin.ts';
-import { quoteTyped } from '../../shared-core/ordering/quote-typed.ts';
+import { checkDigitOf, quoteTyped } from '../../shared-core/units/index.ts';
 
 const GS = '\u001d';
 const NOTHING = { gtin: null, run: null, rolls: null };

@@ -1,6 +1,7 @@
 import { type Band, type Border, type Covering, type Edit, endsOf, type Room } from '../../../shared-core/house/index.ts';
 import { type LengthStyle, lengthOf, parseMeasure, printLength } from '../../../shared-core/units/index.ts';
 import { freeId, idFor } from '../../parts/free-id.ts';
+import { readSpare, SPARE_TAKES } from '../../parts/read-spare.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 
@@ -87,6 +88,12 @@ export class CoveringsSheet {
     return /^\d+$/.test(typed.trim()) ? this.change({ [key]: Number(typed) }) : 'This takes a whole number.';
   };
 
+  changeSpare = async (typed: string) => {
+    if (typed.trim() === '') return this.change({ spareRolls: null });
+    const rule = readSpare(typed);
+    return rule === null ? SPARE_TAKES : this.change({ spareRolls: rule });
+  };
+
   /** No repeat means that strips need not match, and none without one can. */
   changeRepeat = async (typed: string): Promise<string | null> => {
     const parsed = parseMeasure(typed);
@@ -113,22 +120,28 @@ export class CoveringsSheet {
 
   changeMatch = (match: 'free' | 'straight' | 'drop') => this.change({ match, dropBy: match === 'drop' ? '1/2' : null });
 
-  changeUnit(index: number, unit: { readonly rolls: string; readonly price: string }): Promise<string | null> {
+  changeUnit(index: number, unit: TypedUnit): Promise<string | null> {
     const units = saleUnits(this.chosen).map((other, place) => (place === index ? unit : other));
     return this.#setUnits(units);
   }
 
   addUnit(): Promise<string | null> {
-    return this.#setUnits([...saleUnits(this.chosen), { rolls: '1', price: '' }]);
+    return this.#setUnits([...saleUnits(this.chosen), { rolls: '1', price: '', atLeast: '', gtin: '' }]);
   }
 
   removeUnit(index: number): Promise<string | null> {
     return this.#setUnits(saleUnits(this.chosen).filter((_, place) => place !== index));
   }
 
-  async #setUnits(units: readonly { readonly rolls: string; readonly price: string }[]): Promise<string | null> {
+  async #setUnits(units: readonly TypedUnit[]): Promise<string | null> {
     if (units.some(({ rolls }) => !/^\d+$/.test(rolls.trim()))) return 'A sale unit takes a whole number of rolls.';
-    const soldIn = units.map(({ rolls, price }) => ({ rolls: Number(rolls), ...(price.trim() === '' ? {} : { price: price.trim() }) }));
+    if (units.some(({ atLeast }) => !/^\d*$/.test(atLeast.trim()))) return 'The least number of a sale unit is a whole number.';
+    const soldIn = units.map(({ rolls, price, atLeast, gtin }) => ({
+      rolls: Number(rolls),
+      ...(price.trim() === '' ? {} : { price: price.trim() }),
+      ...(atLeast.trim() === '' ? {} : { atLeast: Number(atLeast) }),
+      ...(gtin.trim() === '' ? {} : { gtin: gtin.replace(/[\s-]/g, '') }),
+    }));
     return this.change({ soldIn: soldIn.length === 0 ? null : soldIn });
   }
 
@@ -214,10 +227,19 @@ export class CoveringsSheet {
   }
 }
 
+/** A sale unit as its fields show it. */
+export interface TypedUnit {
+  readonly rolls: string;
+  readonly price: string;
+  /** How many at least when any is bought; empty for one. */
+  readonly atLeast: string;
+  readonly gtin: string;
+}
+
 /** The covering's sale units as the sheet's fields show them. */
-export function saleUnits(covering: Covering | null): readonly { readonly rolls: string; readonly price: string }[] {
+export function saleUnits(covering: Covering | null): readonly TypedUnit[] {
   if (!covering || !isEditable(covering)) return [];
-  return (covering.soldIn ?? []).map(({ rolls, price }) => ({ rolls: String(rolls), price: price ?? '' }));
+  return (covering.soldIn ?? []).map(({ rolls, price, atLeast, gtin }) => ({ rolls: String(rolls), price: price ?? '', atLeast: atLeast === 1 ? '' : String(atLeast), gtin: gtin ?? '' }));
 }
 
 export function isEditable(covering: Covering): covering is Exclude<Covering, { kind: 'paint' }> {

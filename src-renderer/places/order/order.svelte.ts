@@ -1,14 +1,26 @@
-import type { Covering, House, RunQuantity } from '../../../shared-core/house/index.ts';
-import type { CutList, OrderLine } from '../../../shared-core/ordering/index.ts';
-import { moneyOf, type Money } from '../../../shared-core/units/index.ts';
+import type { Covering, Edit, House, PlacedOrder, Room, RunQuantity } from '../../../shared-core/house/index.ts';
+import { type Amounts, amountsOf, bySupplier, type CutList, type OrderLine, type SupplierLines, type WayOut } from '../../../shared-core/ordering/index.ts';
+import { type CoveringRuns, draftOrder, nameRoom } from '../../../shared-core/plan/index.ts';
+import { moneyOf, parseMoney } from '../../../shared-core/units/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
+import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
+import { lookingAt } from './looking-at.svelte.ts';
 
 /** The order's lines of one pattern number, and the rolls they are cut from. */
 export interface PatternOrder {
   readonly covering: Covering;
   readonly lines: readonly OrderLine[];
   readonly cutLists: readonly CutList[];
+  /** Null of a pattern of which nothing hangs from rolls. */
+  readonly runs: CoveringRuns | null;
+}
+
+/** What one room takes of one line. */
+export interface RoomLine {
+  readonly room: Room;
+  readonly line: OrderLine;
+  readonly rollsAlone: number;
 }
 
 export type RunList = 'stock' | 'offers';
@@ -17,12 +29,15 @@ export type RunList = 'stock' | 'offers';
 export class OrderSheet {
   readonly #house: HouseState;
   trouble = $state<Readonly<Record<RunList, string | null>>>({ stock: null, offers: null });
+  /** What was just done, for who can't see it. */
+  said = $state('');
 
-  readonly patterns: readonly PatternOrder[] = $derived.by(() => groupByPattern(this.#house.planner.planned ?? this.#house.shown, this.#house.plan?.order ?? [], this.#house.plan?.cuts ?? []));
+  readonly patterns: readonly PatternOrder[] = $derived.by(() => this.#found(groupByPattern(this.house, this.#house.plan?.order ?? [], this.#house.plan?.cuts ?? [], this.#house.plan?.runs ?? [])));
+  readonly rooms: readonly RoomLine[] = $derived.by(() => this.#roomLines());
+  readonly suppliers: readonly SupplierLines[] = $derived.by(() => bySupplier(this.house, this.#lines));
   readonly rollsTogether: number = $derived.by(() => sum(this.#cutLines, ({ rollsNeeded }) => rollsNeeded));
   readonly rollsByRoom: number = $derived.by(() => sum(this.#cutLines, ({ rollsByRoom }) => rollsByRoom));
-  /** Null where a line has no price. */
-  readonly total: Money | null = $derived.by(() => (this.#lines.every(({ price }) => price !== null) ? moneyOf(sum(this.#lines, ({ price }) => price ?? 0)) : null));
+  readonly amounts: Amounts = $derived.by(() => addAmounts(this.suppliers));
 
   constructor(house: HouseState) {
     this.#house = house;
@@ -39,6 +54,42 @@ export class OrderSheet {
 
   get house(): House {
     return this.#house.planner.planned ?? this.#house.shown;
+  }
+
+  /** Whether an order of the house has gone out. */
+  get isPlaced(): boolean {
+    return this.#house.saved.orders.length > 0;
+  }
+
+  get isEmpty(): boolean {
+    return this.#lines.length === 0;
+  }
+
+  /** The patterns that the words typed are said of, in the order chosen. */
+  #found(patterns: readonly PatternOrder[]): readonly PatternOrder[] {
+    const words = ({ covering, lines }: PatternOrder) =>
+      [covering.patternNumber, covering.name, covering.id, covering.supplier, ...lines.flatMap(({ run, rooms }) => [run, ...rooms.map((room) => nameRoom(this.house, room))])].join(' ');
+    return lookingAt.sort(patterns.filter((pattern) => lookingAt.finds(words(pattern))), {
+      pattern: ({ covering }) => covering.patternNumber ?? covering.name ?? covering.id,
+      buy: ({ lines }) => -sum(lines, ({ toBuy }) => toBuy),
+      price: ({ lines }) => -sum(lines, ({ price }) => price ?? 0),
+      open: ({ lines }) => -Math.max(...lines.map((line) => (line.shortfall > 0 ? 3 : line.price === null ? 2 : line.run === null ? 1 : 0))),
+    });
+  }
+
+  #roomLines(): readonly RoomLine[] {
+    const { plan } = this.#house;
+    const lines = this.house.rooms.flatMap((room) => {
+      const planned = plan?.rooms.find(({ id }) => id === room.id);
+      return this.#lines
+        .filter((line) => line.rooms.includes(room.id))
+        .map((line) => {
+          const bands = planned?.bands.filter(({ covering }) => covering === line.covering) ?? [];
+          const overhead = planned?.ceiling?.covering === line.covering ? planned.ceiling.rollsAlone : 0;
+          return { room, line, rollsAlone: bands.reduce((total, { rollsAlone }) => total + rollsAlone, overhead) };
+        });
+    });
+    return lines.filter(({ room, line }) => lookingAt.finds([room.name, room.storey, line.patternNumber, line.run].join(' ')));
   }
 
   async setRun(list: RunList, index: number, change: Partial<RunQuantity>): Promise<string | null> {
@@ -59,14 +110,112 @@ export class OrderSheet {
 
   async #set(list: RunList, entries: readonly RunQuantity[]): Promise<string | null> {
     const copies = entries.map((entry) => ({ ...entry }));
-    return sayFaults(await this.#house.edit(list === 'stock' ? { kind: 'set-stock', stock: copies } : { kind: 'set-offers', offers: copies }));
+    return this.edit(list === 'stock' ? { kind: 'set-stock', stock: copies } : { kind: 'set-offers', offers: copies });
+  }
+
+  edit = async (edit: Edit): Promise<string | null> => sayFaults(await this.#house.edit(edit));
+
+  /** Sets the run of a room, or leaves it to the plan again. */
+  chooseRun(covering: string, room: string, run: string | null): Promise<string | null> {
+    const others = this.#house.saved.runChoices.filter((choice) => choice.covering !== covering || choice.room !== room);
+    return this.edit({ kind: 'set-run-choices', runChoices: run === null ? others.map(copy) : [...others.map(copy), { covering, room, run }] });
+  }
+
+  /** Lets the run change in a room at the corner after a wall, or no longer. */
+  async toggleCorner(covering: string, room: Room, wall: string): Promise<string | null> {
+    const band = room.bands.find((one) => one.covering === covering);
+    if (!band) return null;
+    const corners = band.runMayChange ?? [];
+    const changed = corners.includes(wall) ? corners.filter((one) => one !== wall) : [...corners, wall];
+    return this.edit({ kind: 'change-band', room: room.id, band: band.id, facts: { runMayChange: changed.length === 0 ? null : changed } });
+  }
+
+  match(rooms: readonly string[], covering: string | null): Promise<string | null> {
+    const others = this.#house.saved.matching.map((one) => ({ ...one, rooms: [...one.rooms] }));
+    return this.edit({ kind: 'set-matching', matching: [...others, { ...(covering === null ? {} : { covering }), rooms: [...rooms] }] });
+  }
+
+  unmatch(index: number): Promise<string | null> {
+    return this.edit({ kind: 'set-matching', matching: this.#house.saved.matching.filter((_, place) => place !== index).map((one) => ({ ...one, rooms: [...one.rooms] })) });
+  }
+
+  /** Takes a way out of a shortage where that is the user's to take; the others are words. */
+  async take(covering: string, way: WayOut): Promise<string | null> {
+    const { saved } = this.#house;
+    switch (way.kind) {
+      case 'untie':
+        return this.edit({ kind: 'set-matching', matching: saved.matching.filter(({ covering: only, rooms }) => (only !== undefined && only !== covering) || !rooms.some((room) => way.rooms.includes(room))).map((one) => ({ ...one, rooms: [...one.rooms] })) });
+      case 'choose-otherwise':
+        return this.edit({ kind: 'set-run-choices', runChoices: saved.runChoices.filter((choice) => choice.covering !== covering || choice.hung || !way.rooms.includes(choice.room)).map(copy) });
+      case 'change-at-corner': {
+        const room = saved.rooms.find(({ id }) => id === way.room);
+        const band = room?.bands.find((one) => one.covering === covering);
+        return room && band ? this.edit({ kind: 'change-band', room: room.id, band: band.id, facts: { runMayChange: [...new Set([...(band.runMayChange ?? []), ...way.walls])] } }) : null;
+      }
+      case 'ask-for-more': {
+        if (way.run === null) return null;
+        const offers = saved.offers.map(copy);
+        const index = offers.findIndex((offer) => offer.covering === covering && offer.run === way.run);
+        if (index < 0) return this.edit({ kind: 'set-offers', offers: [...offers, { covering, run: way.run, rolls: way.rolls }] });
+        return this.edit({ kind: 'set-offers', offers: offers.map((offer, place) => (place === index ? { ...offer, rolls: offer.rolls + way.rolls } : offer)) });
+      }
+      case 'another-run':
+        return null;
+    }
+  }
+
+  async place(supplier: string | null): Promise<string | null> {
+    const edit = draftOrder(this.house, this.#lines, supplier, today());
+    if (!edit) return null;
+    const refused = await this.edit(edit);
+    this.said = refused === null ? `Order ${edit.order.id} is placed and stays as it is.` : '';
+    return refused;
+  }
+
+  /** Nothing more of a line will come, or it will after all. */
+  closeLine(order: PlacedOrder, line: number, closed: boolean): Promise<string | null> {
+    const orders = this.#house.saved.orders.map((one) => writeOrder(one === order ? { ...one, lines: one.lines.map((own, place) => (place === line ? { ...own, closed } : own)) } : one));
+    return this.edit({ kind: 'set-orders', orders });
+  }
+
+  setSupplier(id: string, change: { readonly tax?: { readonly rate: string; readonly included: boolean } | null; readonly note?: string | null }): Promise<string | null> {
+    const { suppliers } = this.#house.saved;
+    const before = suppliers.find((one) => one.id === id) ?? { id };
+    const facts = Object.fromEntries(Object.entries({ ...before, ...change }).filter(([, value]) => value !== null && value !== undefined)) as { id: string };
+    const others = suppliers.map((one) => ({ ...one, ...(one.tax ? { tax: { ...one.tax } } : {}) }));
+    return this.edit({ kind: 'set-suppliers', suppliers: suppliers.some((one) => one.id === id) ? others.map((one) => (one.id === id ? facts : one)) : [...others, facts] });
   }
 }
 
-function groupByPattern(house: House, lines: readonly OrderLine[], cuts: readonly CutList[]): readonly PatternOrder[] {
+type WrittenOrders = Extract<Edit, { kind: 'set-orders' }>['orders'];
+
+function writeOrder({ tax, lines, ...order }: PlacedOrder): WrittenOrders[number] {
+  return {
+    ...order,
+    ...(tax ? { tax: { ...tax } } : {}),
+    lines: lines.map(({ length, packs, rooms, ...line }) => ({ ...line, packs: packs.map(copy), rooms: [...rooms], ...(length ? { length: length.typed } : {}) })),
+  } as WrittenOrders[number];
+}
+
+/** What a placed order came to. */
+export function amountsOfOrder(house: House, { lines, tax }: PlacedOrder): Amounts {
+  const prices = lines.map(({ price }) => (price === undefined ? null : parseMoney(price, house.currency)));
+  return amountsOf(prices.every((price) => price?.ok) ? moneyOf(prices.reduce((total, price) => total + (price?.ok ? price.value : 0), 0)) : null, tax ?? null);
+}
+
+function copy<Facts extends object>(facts: Facts): Facts {
+  return { ...facts };
+}
+
+function addAmounts(suppliers: readonly Amounts[]): Amounts {
+  const add = (of: (amounts: Amounts) => Amounts['net']) => (suppliers.every((one) => of(one) !== null) ? moneyOf(suppliers.reduce((total, one) => total + of(one)!, 0)) : null);
+  return { net: add(({ net }) => net), tax: add(({ tax }) => tax), gross: add(({ gross }) => gross) };
+}
+
+function groupByPattern(house: House, lines: readonly OrderLine[], cuts: readonly CutList[], runs: readonly CoveringRuns[]): readonly PatternOrder[] {
   return house.coverings.flatMap((covering) => {
     const own = lines.filter((line) => line.covering === covering.id);
-    return own.length === 0 ? [] : [{ covering, lines: own, cutLists: cuts.filter((list) => list.covering === covering.id) }];
+    return own.length === 0 ? [] : [{ covering, lines: own, cutLists: cuts.filter((list) => list.covering === covering.id), runs: runs.find((one) => one.covering === covering.id) ?? null }];
   });
 }
 

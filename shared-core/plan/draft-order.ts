@@ -1,0 +1,40 @@
+import type { Edit, House } from '../house/index.ts';
+import { bySupplier, type OrderLine } from '../ordering/index.ts';
+import { printLength, printMoney } from '../units/index.ts';
+
+type PlaceOrder = Extract<Edit, { kind: 'place-order' }>;
+
+/**
+ * The edit that places an order with one supplier: what is to be bought of its coverings, as it stands now.
+ *
+ * Lines, packs, prices, tax and the house's note are written down as they are, so that the order stays what it was. Null
+ * where nothing is to be bought. Orders are numbered from 1; `placed` is a date such as "2026-03-02".
+ * Example: 9 rolls of K-2041 needed and 1 spare in doubles are one line of 10 rolls, packs of 2 five times, 420.00.
+ */
+export function draftOrder(house: House, order: readonly OrderLine[], supplier: string | null, placed: string): PlaceOrder | null {
+  const bought = bySupplier(house, order.filter(({ toBuy, running }) => (running ? running.units > 0 : toBuy > 0)));
+  const found = bought.find((one) => one.supplier === supplier);
+  if (!found) return null;
+  const lines = found.lines.map((line) => ({
+    covering: line.covering,
+    ...(line.patternNumber === null ? {} : { patternNumber: line.patternNumber }),
+    ...(line.run === null ? {} : { run: line.run }),
+    rolls: line.toBuy,
+    ...(line.packs.length > 0 ? { packs: line.packs.map(({ rolls, count }) => ({ rolls, count })) } : {}),
+    ...(line.running ? { length: printLength(line.running.toBuy, house.lengths) } : {}),
+    ...(line.price === null ? {} : { price: printMoney(line.price, house.currency) }),
+    rooms: [...line.rooms],
+  }));
+  const numbers = house.orders.map(({ id }) => Number(id)).filter(Number.isSafeInteger);
+  return {
+    kind: 'place-order',
+    order: {
+      id: String(Math.max(0, ...numbers) + 1),
+      placed,
+      ...(supplier === null ? {} : { supplier }),
+      ...(found.rate === null ? {} : { tax: { ...found.rate } }),
+      ...(house.orderNote === undefined ? {} : { note: house.orderNote }),
+      lines,
+    },
+  };
+}
