@@ -1,6 +1,7 @@
 import { type House, nameCovering } from '../../../shared-core/house/index.ts';
 import type { CheckedDelivery, Ledger, LineProgress } from '../../../shared-core/ordering/index.ts';
 import { sayUnits, type WorkingLine } from '../../../shared-core/plan/index.ts';
+import { compare, isSaid } from './found.ts';
 import { type Finding, isOrdered, less, more, quiet, sayPackage, type Tone } from './say-package.ts';
 
 /** A count of rolls and how it was reached; no lines where there was nothing to add up. */
@@ -111,24 +112,25 @@ function findingsOf(house: House, ledger: Ledger, lines: readonly LineProgress[]
   for (const other of others) if (!found.some(({ words }) => words === other.words)) found.push(other);
   if (found.length > 0) return found;
   if (ledger.lines.length === 0) return [quiet('nothing was ordered; it counts')];
-  return [quiet(lines.length > 0 ? 'as ordered' : 'kept')];
+  if (lines.length === 0) return [quiet('kept')];
+  const instead = sum(lines, (line) => line.instead);
+  return [quiet(instead > 0 ? `as many as ordered, ${instead} of another run` : 'as ordered')];
 }
 
 const RANK: Readonly<Record<Tone, number>> = { stop: 0, look: 1, quiet: 2 };
 const rankOf = ({ findings }: RunRow) => Math.min(...findings.map(({ tone }) => RANK[tone]));
 
 /**
- * The rows that hold a text, patterns and their runs each in the order that was chosen.
+ * The rows of which every word typed is said, patterns and their runs each in the order that was chosen.
  *
  * 'pattern' keeps a pattern's runs as the orders name them, 'to-come' has the most first, 'state' what stops the work.
  */
 export function inOrder(patterns: readonly PatternRows[], order: RowOrder, isBackwards: boolean, filter: string): readonly PatternRows[] {
-  const wanted = filter.trim().toLowerCase();
-  const holds = (name: string, { label, run, findings }: RunRow) => [name, label, run ?? '', ...findings.map(({ words }) => words)].some((text) => text.toLowerCase().includes(wanted));
+  const holds = (name: string, { label, run, findings }: RunRow) => isSaid(filter, [name, label, run === null ? 'any one run' : `run ${run}`, ...findings.map(({ words }) => words)]);
   const found = patterns.map((pattern) => ({ ...pattern, rows: pattern.rows.filter((row) => holds(pattern.name, row)) })).filter(({ rows }) => rows.length > 0);
   const way = isBackwards ? -1 : 1;
   const figure = (row: RunRow) => (order === 'to-come' ? -row.toCome.rolls : rankOf(row));
-  if (order === 'pattern') return found.toSorted((one, other) => way * (one.name < other.name ? -1 : one.name > other.name ? 1 : 0));
+  if (order === 'pattern') return found.toSorted((one, other) => way * compare(one.name, other.name));
   const sorted = found.map((pattern) => ({ ...pattern, rows: pattern.rows.toSorted((one, other) => way * (figure(one) - figure(other))) }));
   return sorted.toSorted((one, other) => way * (figure(one.rows[0]!) - figure(other.rows[0]!)));
 }

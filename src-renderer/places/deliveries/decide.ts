@@ -17,7 +17,7 @@ export function withDecision(house: House, index: number, decision: Decision | n
  * What it would mean to keep a run that was not ordered.
  *
  * Example: 4 of run 2214 are still to come and 3 of run 2215 came: 'Its 3 rolls count as in hand in place of 3 still to
- * come of run 2214. The rooms are planned anew; each hangs from one run.'
+ * come of run 2214, and the rooms are planned anew, each from one run.'
  */
 export function sayKeeping(house: House, ledger: Ledger, { index, delivery: { covering }, sound }: CheckedDelivery): string {
   const kept = keepLedger({ ...house, deliveries: withDecision(house, index, 'keep') }, covering);
@@ -26,7 +26,7 @@ export function sayKeeping(house: House, ledger: Ledger, { index, delivery: { co
     .filter(({ rolls }) => rolls > 0)
     .map(({ run, rolls }) => `${rolls} still to come${run === null ? '' : ` of run ${run}`}`);
   const place = replaced.length > 0 ? `in place of ${replaced.join(' and ')}` : 'beyond what was ordered';
-  return `Its ${sayUnits(house, covering, sound)} ${sound === 1 ? 'counts' : 'count'} as in hand ${place}. The rooms are planned anew; each hangs from one run.`;
+  return `Its ${sayUnits(house, covering, sound)} ${sound === 1 ? 'counts' : 'count'} as in hand ${place}, and the rooms are planned anew, each from one run.`;
 }
 
 /** What it would mean to send it back: 'Its 3 rolls go back and hang nowhere; 4 rolls stay still to come.' */

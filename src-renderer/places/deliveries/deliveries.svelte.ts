@@ -4,6 +4,7 @@ import { nameRoom, sayUnits } from '../../../shared-core/plan/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
+import { isAlike } from '../../state/is-alike.ts';
 import { isUndecided } from '../../state/open-points.ts';
 import { AfterHanging } from './after-hanging.svelte.ts';
 import { type PatternRows, rowsAgainstOrder } from './against-order.ts';
@@ -51,6 +52,12 @@ export class DeliveriesSheet {
   readonly patterns: readonly PatternRows[] = $derived.by(() => rowsAgainstOrder(this.#house.saved, this.ledgers));
   /** In a sentence what the last decision has come to, once the rooms are planned anew. */
   readonly decidedWords: string | null = $derived.by(() => this.decided && this.#sayDecided(this.decided));
+
+  /** Whether the plan is of what is recorded by now. */
+  readonly isPlanned: boolean = $derived.by(() => {
+    const { planned } = this.#house.planner;
+    return planned !== null && (['orders', 'deliveries', 'returns', 'runChoices', 'rooms'] as const).every((list) => isAlike(planned[list], this.#house.saved[list]));
+  });
 
   constructor(house: HouseState) {
     this.#house = house;
@@ -152,7 +159,7 @@ export class DeliveriesSheet {
     const { covering, run, patternNumber } = delivery;
     if (decision === 'send-back') return `${sayUnits(house, covering, sound - gone)} of ${patternNumber}, run ${run}, go back: they stand under ‘To go back’ until they are gone.`;
     const kept = `Run ${run} of ${patternNumber} is kept.`;
-    if (this.#house.planner.isWorking) return `${kept} The rooms are being planned anew.`;
+    if (!this.isPlanned || this.#house.planner.isQuick) return `${kept} The rooms are being planned anew.`;
     const rooms = this.#house.plan?.order.find((line) => line.covering === covering && line.run === run)?.rooms.map((room) => nameRoom(house, room)) ?? [];
     if (rooms.length === 0) return `${kept} No room hangs from it.`;
     return `${kept} ${rooms.join(', ')} ${rooms.length === 1 ? 'hangs' : 'hang'} from it now.`;

@@ -11,6 +11,12 @@ export function coveringsWithNumber(house: House, label: string): readonly Cover
   return deliveredCoverings(house).filter(({ id }) => nameCovering(house, id).toLowerCase() === said);
 }
 
+/** That a label's number is of no covering, or of more than one, and what has to be said then. */
+export function sayUnknown(house: House, label: string): string {
+  const is = coveringsWithNumber(house, label).length === 0 ? `No covering of this house has the number ${label.trim()}` : `More than one covering of this house has the number ${label.trim()}`;
+  return `${is}: for which pattern did it come?`;
+}
+
 /** A day as typed: none, or a day of the calendar; otherwise what is wrong with it. */
 export function received(typed: string): { readonly received?: string } | { readonly trouble: string } {
   const day = typed.trim();

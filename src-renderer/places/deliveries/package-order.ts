@@ -1,4 +1,5 @@
 import type { CheckedDelivery } from '../../../shared-core/ordering/index.ts';
+import { compare, isSaid } from './found.ts';
 import type { Finding } from './say-package.ts';
 import type { PackageColumn } from './view.svelte.ts';
 
@@ -20,14 +21,10 @@ const VALUES: Readonly<Record<PackageColumn, (row: Row) => string | number>> = {
   state: ({ finding }) => RANK[finding.tone],
 };
 
-/** The places in the house's list of the packages that hold a text, sorted by a column; what is alike as it was recorded. */
+/** The places in the house's list of the packages of which every word typed is said, sorted by a column; what is alike as it was recorded. */
 export function numbersInOrder(rows: readonly Row[], column: PackageColumn, isBackwards: boolean, filter: string): readonly number[] {
-  const wanted = filter.trim().toLowerCase();
-  const holds = ({ checked: { delivery }, finding }: Row) => [delivery.patternNumber, delivery.run, delivery.received ?? '', finding.words].some((text) => text.toLowerCase().includes(wanted));
+  const holds = ({ checked: { delivery }, finding }: Row) => isSaid(filter, [delivery.patternNumber, `run ${delivery.run}`, delivery.received ?? '', finding.words]);
   const value = VALUES[column];
-  const compare = (one: Row, other: Row) => {
-    const [first, second] = [value(one), value(other)];
-    return (first < second ? -1 : first > second ? 1 : 0) * (isBackwards ? -1 : 1);
-  };
-  return rows.filter(holds).toSorted(compare).map(({ checked }) => checked.index);
+  const way = isBackwards ? -1 : 1;
+  return rows.filter(holds).toSorted((one, other) => way * compare(value(one), value(other))).map(({ checked }) => checked.index);
 }

@@ -39,14 +39,14 @@ export class PastedPackages {
     this.#cameFor = { ...this.#cameFor, [label]: covering };
   }
 
-  /** The packages as they would be recorded; those of a number that nobody has placed are left out. */
+  /** The packages as they would be recorded; without a covering while nobody has said for which an unknown number came. */
   get packages(): readonly ReadPackage[] {
     const house = this.#house();
-    return this.rows.flatMap((row): readonly ReadPackage[] => {
+    return this.rows.map((row): ReadPackage => {
       const known = coveringsWithNumber(house, row.patternNumber);
       const covering = known.length === 1 ? known[0]!.id : this.cameFor(row.patternNumber);
       const label = known.length === 1 ? nameCovering(house, covering) : row.patternNumber;
-      return covering === '' ? [] : [{ ...row, covering, patternNumber: label, received: row.received ?? today() }];
+      return { ...row, covering, patternNumber: label, received: row.received ?? today() };
     });
   }
 
