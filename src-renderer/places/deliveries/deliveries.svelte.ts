@@ -53,10 +53,10 @@ export class DeliveriesSheet {
   /** In a sentence what the last decision has come to, once the rooms are planned anew. */
   readonly decidedWords: string | null = $derived.by(() => this.decided && this.#sayDecided(this.decided));
 
-  /** Whether the plan is of what is recorded by now. */
+  /** Whether the plan is of what is recorded by now, and none that a better one follows: what it says may be recorded. */
   readonly isPlanned: boolean = $derived.by(() => {
-    const { planned } = this.#house.planner;
-    return planned !== null && (['orders', 'deliveries', 'returns', 'runChoices', 'rooms'] as const).every((list) => isAlike(planned[list], this.#house.saved[list]));
+    const { planned, isQuick } = this.#house.planner;
+    return planned !== null && !isQuick && (['orders', 'deliveries', 'returns', 'runChoices', 'rooms'] as const).every((list) => isAlike(planned[list], this.#house.saved[list]));
   });
 
   constructor(house: HouseState) {
@@ -128,11 +128,12 @@ export class DeliveriesSheet {
     return this.#setDeliveries(deliveries);
   };
 
-  async removePackage(index: number): Promise<void> {
-    this.trouble = { ...this.trouble, packages: await this.#setDeliveries(this.#house.saved.deliveries.filter((_, place) => place !== index)) };
+  removePackage(index: number): void {
+    const faults = this.#house.editAtOnce({ kind: 'set-deliveries', deliveries: copies(this.#house.saved.deliveries.filter((_, place) => place !== index)) });
+    this.trouble = { ...this.trouble, packages: sayFaults(faults) };
   }
 
-  async sendBack({ covering, run, rolls }: ReturnLine): Promise<void> {
+  sendBack({ covering, run, rolls }: ReturnLine): void {
     if (run === null) return;
     this.#takeReturns([...this.#house.saved.returns, { covering, run, rolls, sent: today() }]);
   }
@@ -159,7 +160,7 @@ export class DeliveriesSheet {
     const { covering, run, patternNumber } = delivery;
     if (decision === 'send-back') return `${sayUnits(house, covering, sound - gone)} of ${patternNumber}, run ${run}, go back: they stand under ‘To go back’ until they are gone.`;
     const kept = `Run ${run} of ${patternNumber} is kept.`;
-    if (!this.isPlanned || this.#house.planner.isQuick) return `${kept} The rooms are being planned anew.`;
+    if (!this.isPlanned) return `${kept} The rooms are being planned anew.`;
     const rooms = this.#house.plan?.order.find((line) => line.covering === covering && line.run === run)?.rooms.map((room) => nameRoom(house, room)) ?? [];
     if (rooms.length === 0) return `${kept} No room hangs from it.`;
     return `${kept} ${rooms.join(', ')} ${rooms.length === 1 ? 'hangs' : 'hang'} from it now.`;
