@@ -2,7 +2,7 @@ import type { House } from '../../shared-core/house/index.ts';
 import type { CheckedDelivery } from '../../shared-core/ordering/index.ts';
 import { type HousePlan, sayUnits } from '../../shared-core/plan/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK } from '../../shared-core/survey/index.ts';
-import type { Place } from './app.svelte.ts';
+import type { Place } from './places.ts';
 
 export interface OpenPoint {
   readonly words: string;

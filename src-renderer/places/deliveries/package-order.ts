@@ -1,7 +1,8 @@
 import type { CheckedDelivery } from '../../../shared-core/ordering/index.ts';
 import { compare, isSaid } from './found.ts';
 import type { Finding } from './say-package.ts';
-import type { PackageColumn } from './view.svelte.ts';
+
+export type PackageColumn = 'number' | 'pattern' | 'run' | 'rolls' | 'damaged' | 'missing' | 'received' | 'state';
 
 interface Row {
   readonly checked: CheckedDelivery;

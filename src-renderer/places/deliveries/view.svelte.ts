@@ -1,6 +1,5 @@
 import type { RowOrder } from './against-order.ts';
-
-export type PackageColumn = 'number' | 'pattern' | 'run' | 'rolls' | 'damaged' | 'missing' | 'received' | 'state';
+import type { PackageColumn } from './package-order.ts';
 
 /** The column that a table is sorted by. */
 export class Sorting<Column extends string> {
