@@ -62,8 +62,8 @@ function deliveriesPoint(house: House, plan: HousePlan | null): OpenPoint | null
 }
 
 /** Whether a package waits for a word on what becomes of it: not as ordered, nothing decided, and not gone back. */
-export function isUndecided({ verdict, delivery, sound, gone }: CheckedDelivery): boolean {
-  return (verdict === 'wrong-pattern' || verdict === 'run-not-ordered') && delivery.decision === undefined && sound > gone;
+export function isUndecided({ verdict, sound, gone }: CheckedDelivery): boolean {
+  return (verdict === 'wrong-pattern' || verdict === 'run-not-ordered') && sound > gone;
 }
 
 function look(words: string): OpenPoint {

@@ -59,6 +59,11 @@ test('four packages are received from the keyboard alone, and what each means is
   await page.keyboard.press('Enter');
   await expect(page.getByText(/^Run 2215 of K-2041 is kept\. (No room hangs from it|.+ hangs? from it now)\.$/)).toBeVisible();
   expect(await cells(runRow(page, 'run 2214'))).toEqual(['17', '14', '2', '1', '3', '0', '=as many as ordered, 3 of another run']);
+  await page.keyboard.press('Control+z');
+  await expect(page.getByText(/^Run 2215 of K-2041 is kept/)).toHaveCount(0);
+  await tabTo(page, 'Keep this run');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText(/^Run 2215 of K-2041 is kept/)).toBeVisible();
   await tabTo(page, 'Send it back');
   await page.keyboard.press('Enter');
   await expect(page.getByText('Nothing waits for a decision.')).toBeVisible();
@@ -243,6 +248,8 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await openDelivered(page, running.address, orderedHouse({ deliveries: [...ALMOST_ALL, delivery('fern', 'K-2014', '99', 2)], returns: [{ covering: 'oat', run: '7', rolls: 1, sent: '2026-03-09' }], leftovers: [{ covering: 'oat', run: '7', length: '10 m' }] }));
     await page.getByLabel('Code', { exact: true }).focus();
     await typeLines(page, ['12345678']);
+    await page.getByRole('button', { name: 'Copy the table' }).first().click();
+    await expect(page.locator('.copied')).toContainText(/^(Copied|Nothing was copied)/);
     await page.getByRole('button', { name: 'Packages from a table' }).click();
     await page.getByLabel(/^Rows from a spreadsheet/).fill('K-2041\t2214\tten\n');
     await page.getByRole('button', { name: /^rolls still to come of K-2041, run 2214/ }).click();

@@ -31,6 +31,7 @@ describe('what a package means', () => {
 
   test('is said at once when it is recorded', () => {
     expect(receive(TEN, came('2214', 10))).toEqual({ sign: '=', words: '10 rolls of P-1, run 2214. As ordered.', tone: 'quiet' });
+    expect(receive(ordered({ rolls: 10, run: '2214' }, { rolls: 4, run: '2207' }), came('2214', 10)).words).toBe('10 rolls of P-1, run 2214. As ordered.');
     expect(receive(TEN, came('2214', 4)).words).toBe('4 rolls of P-1, run 2214. As ordered; 6 still to come.');
     expect(receive(TEN, came('2214', 10, { damaged: 2, short: 1 }))).toEqual({ sign: '−3', words: '10 rolls of P-1, run 2214. 2 damaged, 1 missing: 3 still to come.', tone: 'look' });
     expect(receive(TEN, came('2214', 12))).toEqual({ sign: '+2', words: '12 rolls of P-1, run 2214. 2 more than ordered.', tone: 'look' });
@@ -93,6 +94,8 @@ describe('against the order', () => {
   test('rows are sorted by what is to come or stops, and filtered by every word', () => {
     const runs = (order: Parameters<typeof inOrder>[1], isBackwards: boolean, filter = '') => inOrder([pattern!], order, isBackwards, filter).flatMap(({ rows }) => rows.map(({ run }) => run));
     expect(runs('pattern', false)).toEqual(['2214', '2207', '2215', '2216', '9']);
+    const few = house({ orders: ordered({ rolls: 3, run: '1' }, { rolls: 2, run: '2' }), deliveries: [came('1', 3)] });
+    expect(inOrder(rowsAgainstOrder(few, [ledgerOf(few)]), 'to-come', false, '')[0]!.rows.map(({ run }) => run)).toEqual(['2', '1']);
     expect(runs('to-come', false)[0]).toBe('2214');
     expect(runs('to-come', true).at(-1)).toBe('2214');
     expect(runs('state', false)).toEqual(['2216', '9', '2214', '2207', '2215']);

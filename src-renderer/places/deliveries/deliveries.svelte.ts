@@ -32,8 +32,7 @@ export class DeliveriesSheet {
   readonly next: NextPackage;
   readonly pasted: PastedPackages;
   readonly after: AfterHanging;
-  /** What was last recorded means. */
-  said = $state.raw<Finding | null>(null);
+  #recorded = $state.raw<{ readonly finding: Finding; readonly count: number } | null>(null);
   decided = $state.raw<Decided | null>(null);
   packageFilter = $state('');
   orderFilter = $state('');
@@ -50,6 +49,8 @@ export class DeliveriesSheet {
   );
   readonly undecided: readonly CheckedDelivery[] = $derived.by(() => this.packages.map(({ checked }) => checked).filter(isUndecided));
   readonly patterns: readonly PatternRows[] = $derived.by(() => rowsAgainstOrder(this.#house.saved, this.ledgers));
+  /** What was last recorded means, until something of it is undone or removed. */
+  readonly said: Finding | null = $derived.by(() => (this.#recorded?.count === this.#house.saved.deliveries.length ? this.#recorded.finding : null));
   /** In a sentence what the last decision has come to, once the rooms are planned anew. */
   readonly decidedWords: string | null = $derived.by(() => this.decided && this.#sayDecided(this.decided));
 
@@ -81,7 +82,7 @@ export class DeliveriesSheet {
     }
     this.next.clear();
     const { checked, ledger } = this.#checkedAt(this.#house.saved.deliveries.length - 1);
-    this.said = sayReceived(this.#house.saved, ledger, checked);
+    this.#say(sayReceived(this.#house.saved, ledger, checked));
     return true;
   }
 
@@ -94,7 +95,7 @@ export class DeliveriesSheet {
     this.pasted.clear();
     const waiting = this.undecided.filter(({ index }) => index >= before).length;
     const words = `${taken.length} ${taken.length === 1 ? 'package' : 'packages'} recorded.`;
-    this.said = waiting > 0 ? { sign: '≠', words: `${words} ${waiting} of them ${waiting === 1 ? 'waits' : 'wait'} for a decision.`, tone: 'stop' } : quiet(words);
+    this.#say(waiting > 0 ? { sign: '≠', words: `${words} ${waiting} of them ${waiting === 1 ? 'waits' : 'wait'} for a decision.`, tone: 'stop' } : quiet(words));
     return true;
   }
 
@@ -150,13 +151,19 @@ export class DeliveriesSheet {
     return sayFaults(await this.#house.edit({ kind: 'set-deliveries', deliveries: copies(deliveries) }));
   }
 
+  #say(finding: Finding): void {
+    this.#recorded = { finding, count: this.#house.saved.deliveries.length };
+  }
+
   #checkedAt(index: number): { readonly checked: CheckedDelivery; readonly ledger: Ledger } {
     const ledger = this.ledgerOf(this.#house.saved.deliveries[index]!.covering);
     return { ledger, checked: ledger.deliveries.find((one) => one.index === index)! };
   }
 
-  #sayDecided({ checked: { delivery, sound, gone }, decision }: Decided): string {
+  #sayDecided({ checked: { index, delivery, sound, gone }, decision }: Decided): string | null {
     const house = this.#house.saved;
+    // Undone meanwhile, or decided otherwise.
+    if (!isAlike(house.deliveries[index], { ...delivery, decision })) return null;
     const { covering, run, patternNumber } = delivery;
     if (decision === 'send-back') return `${sayUnits(house, covering, sound - gone)} of ${patternNumber}, run ${run}, go back: they stand under ‘To go back’ until they are gone.`;
     const kept = `Run ${run} of ${patternNumber} is kept.`;
