@@ -171,7 +171,7 @@ test('what goes back is said with why and in packs', () => {
 test('what is left is kept once: whole rolls as one length each, offcuts by what a tape surely shows', () => {
   const left = { covering: 'paper', run: '2214', wholeRolls: 1, lengths: [{ length: inches(65), count: 4 }, { length: inches(20.02), count: 1 }] };
   const one = house({});
-  expect(sayLeft(one, left)).toBe(`1 roll not begun; 4 of 5' 5", 1 of 1' 8"`);
+  expect(sayLeft(one, left)).toEqual(['1 roll not begun', `4 of 5' 5"`, `1 of 1' 8"`]);
   const kept = notYetKept(one, left);
   expect(kept).toEqual([
     { covering: 'paper', run: '2214', length: '30 ft', count: 1 },

@@ -112,9 +112,13 @@ export class DeliveriesSheet {
 
   /** A label's number: that of a covering of the house moves the package to it, another one stands as a wrong pattern. */
   changeLabel = async (index: number, typed: string): Promise<string | null> => {
+    if (typed.trim() === '') return 'The package wants its pattern number, as it stands on the label.';
     const known = coveringsWithNumber(this.#house.saved, typed);
     return this.changePackage(index, { patternNumber: typed.trim(), ...(known.length === 1 ? { covering: known[0]!.id } : {}) });
   };
+
+  changeRun = async (index: number, typed: string): Promise<string | null> =>
+    typed.trim() === '' ? 'The run wants its number, as it stands on the label.' : this.changePackage(index, { run: typed.trim() });
 
   changeCount = (index: number, field: 'rolls' | 'damaged' | 'short') => async (typed: string) =>
     /^\d{1,6}$/.test(typed.trim()) ? this.changePackage(index, { [field]: Number(typed) }) : 'This takes a whole number.';

@@ -11,11 +11,10 @@ export interface NewLeftover {
   readonly count: number;
 }
 
-/** What is left of a run, whole rolls first: '1 roll not begun; 4 of 5\' 5", 2 of 3\''. */
-export function sayLeft(house: House, { covering, wholeRolls, lengths }: LeftOfRun): string {
-  const whole = wholeRolls > 0 ? `${sayUnits(house, covering, wholeRolls)} not begun` : '';
-  const cut = lengths.map(({ length, count }) => `${count} of ${showLength(atLeast(length, house.lengths), house.lengths)}`).join(', ');
-  return [whole, cut].filter(Boolean).join('; ');
+/** What is left of a run, whole rolls first, then the longest: '1 roll not begun', '4 of 5\' 5"'. */
+export function sayLeft(house: House, { covering, wholeRolls, lengths }: LeftOfRun): readonly string[] {
+  const whole = wholeRolls > 0 ? [`${sayUnits(house, covering, wholeRolls)} not begun`] : [];
+  return [...whole, ...lengths.map(({ length, count }) => `${count} of ${showLength(atLeast(length, house.lengths), house.lengths)}`)];
 }
 
 /**
