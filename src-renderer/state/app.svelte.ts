@@ -1,8 +1,6 @@
 import type { Host, HostFacts, HouseListing, OpenedHouse, Reply } from '../../shared-core/contract/index.ts';
 import { HouseState } from './house.svelte.ts';
-
-export const PLACES = ['survey', 'coverings', 'set-out', 'order'] as const;
-export type Place = (typeof PLACES)[number];
+import { type Place, PLACES } from './places.ts';
 
 /** What is open, and where in the app the user is; the address keeps it over a reload. */
 export class AppState {

@@ -1,7 +1,8 @@
 import type { House } from '../../shared-core/house/index.ts';
-import type { HousePlan } from '../../shared-core/plan/index.ts';
+import type { CheckedDelivery } from '../../shared-core/ordering/index.ts';
+import { type HousePlan, sayUnits } from '../../shared-core/plan/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK } from '../../shared-core/survey/index.ts';
-import type { Place } from './app.svelte.ts';
+import type { Place } from './places.ts';
 
 export interface OpenPoint {
   readonly words: string;
@@ -15,6 +16,7 @@ export function openPoints(house: House, plan: HousePlan | null): Readonly<Recor
     coverings: coveringsPoint(house),
     'set-out': setOutPoint(plan),
     order: orderPoint(plan),
+    deliveries: deliveriesPoint(house, plan),
   };
 }
 
@@ -45,6 +47,23 @@ function orderPoint(plan: HousePlan | null): OpenPoint | null {
   if (unpriced > 0) return look(count(unpriced, 'line without price', 'lines without price'));
   const unknown = plan.order.filter(({ run }) => run === null).length;
   return unknown > 0 ? look(count(unknown, 'run not known', 'runs not known')) : null;
+}
+
+function deliveriesPoint(house: House, plan: HousePlan | null): OpenPoint | null {
+  const ledgers = plan?.runs.map(({ ledger }) => ledger) ?? [];
+  const undecided = ledgers.flatMap(({ deliveries }) => deliveries).filter(isUndecided).length;
+  if (undecided > 0) return { words: count(undecided, 'package to decide', 'packages to decide'), stops: true };
+  const toCome = ledgers.map(({ covering, lines }) => ({ covering, rolls: lines.reduce((sum, { outstanding }) => sum + outstanding, 0) })).filter(({ rolls }) => rolls > 0);
+  const [first] = toCome;
+  if (!first) return null;
+  const all = toCome.reduce((sum, { rolls }) => sum + rolls, 0);
+  const isOneKind = new Set(toCome.map(({ covering }) => sayUnits(house, covering, all))).size === 1;
+  return look(isOneKind ? `${sayUnits(house, first.covering, all)} to come` : `${all} rolls and spools to come`);
+}
+
+/** Whether a package waits for a word on what becomes of it: not as ordered, nothing decided, and not gone back. */
+export function isUndecided({ verdict, sound, gone }: CheckedDelivery): boolean {
+  return (verdict === 'wrong-pattern' || verdict === 'run-not-ordered') && sound > gone;
 }
 
 function look(words: string): OpenPoint {

@@ -3,7 +3,7 @@ import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
 import { expect, test } from './struckline.ts';
 
-const PLACES = ['Survey', 'Coverings', 'Set out', 'Order'];
+const PLACES = ['Survey', 'Coverings', 'Set out', 'Order', 'Deliveries'];
 
 test('the demo house has its order one click away, and every figure opens to its working', async ({ page, running }) => {
   await openDemo(page, running.address);

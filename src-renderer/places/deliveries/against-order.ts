@@ -1,0 +1,140 @@
+import { type House, nameCovering } from '../../../shared-core/house/index.ts';
+import type { CheckedDelivery, Ledger, LineProgress } from '../../../shared-core/ordering/index.ts';
+import { sayUnits, type WorkingLine } from '../../../shared-core/plan/index.ts';
+import { compare, isSaid } from './found.ts';
+import { type Finding, isOrdered, less, more, quiet, sayPackage, type Tone } from './say-package.ts';
+
+/** A count of rolls and how it was reached; no lines where there was nothing to add up. */
+export interface Figure {
+  readonly rolls: number;
+  readonly lines: readonly WorkingLine[];
+}
+
+/** What was ordered and came of one run of a pattern number, as it stands on the labels. */
+export interface RunRow {
+  readonly key: string;
+  readonly label: string;
+  /** Null where an order asks for any one run and none has come. */
+  readonly run: string | null;
+  readonly ordered: Figure;
+  readonly sound: Figure;
+  readonly damaged: Figure;
+  readonly missing: Figure;
+  /** Rolls of another run that are kept in the place of this one's. */
+  readonly ofAnotherRun: Figure;
+  readonly toCome: Figure;
+  readonly findings: readonly Finding[];
+}
+
+/** The runs of one covering. */
+export interface PatternRows {
+  readonly covering: string;
+  readonly name: string;
+  readonly rows: readonly RunRow[];
+}
+
+export type RowOrder = 'pattern' | 'to-come' | 'state';
+
+/** What was ordered against what came, by pattern number and run number; nothing of a covering of which neither is known. */
+export function rowsAgainstOrder(house: House, ledgers: readonly Ledger[]): readonly PatternRows[] {
+  return ledgers.flatMap((ledger): readonly PatternRows[] => {
+    const name = nameCovering(house, ledger.covering);
+    const isRightLabel = ({ delivery, verdict }: CheckedDelivery) => verdict !== 'wrong-pattern' && (delivery.patternNumber === name || !isPatternNumber(house, ledger.covering));
+    const labels = ledger.deliveries.map((checked) => ({ label: isRightLabel(checked) ? name : checked.delivery.patternNumber, run: checked.delivery.run as string | null, checked }));
+    const asked = ledger.lines.map(({ run }) => ({ label: name, run }));
+    const keys = new Map([...asked, ...labels].map(({ label, run }) => [JSON.stringify([ledger.covering, label, run]), { label, run }]));
+    const rows = [...keys].map(([key, { label, run }]) => {
+      const came = labels.filter((one) => one.label === label && one.run === run).map(({ checked }) => checked);
+      const lines = label === name ? ledger.lines.filter((line) => line.run === run) : [];
+      return rowOf(house, ledger, key, label, run, lines, came);
+    });
+    return rows.length === 0 ? [] : [{ covering: ledger.covering, name, rows }];
+  });
+}
+
+function isPatternNumber(house: House, covering: string): boolean {
+  return house.coverings.some(({ id, patternNumber }) => id === covering && patternNumber !== undefined);
+}
+
+function rowOf(house: House, ledger: Ledger, key: string, label: string, run: string | null, lines: readonly LineProgress[], came: readonly CheckedDelivery[]): RunRow {
+  const say = (rolls: number) => sayUnits(house, ledger.covering, rolls);
+  const instead = sum(lines, (line) => line.instead);
+  return {
+    key,
+    label,
+    run,
+    ordered: added(lines.map(({ order, line }) => [line.rolls, `${say(line.rolls)} in order ${order} of ${house.orders.find(({ id }) => id === order)?.placed ?? ''}${line.closed ? ', closed: nothing more of it will come' : ''}.`])),
+    sound: added(came.map((checked) => [checked.sound, sayCame(checked)])),
+    damaged: added(came.filter(({ delivery }) => delivery.damaged > 0).map(({ index, delivery }) => [delivery.damaged, `Package ${index + 1}: ${delivery.damaged} damaged.`])),
+    missing: added(came.filter(({ delivery }) => delivery.short > 0).map(({ index, delivery }) => [delivery.short, `Package ${index + 1}: ${delivery.short} missing.`])),
+    ofAnotherRun: { rolls: instead, lines: instead === 0 ? [] : [{ text: `${say(instead)} kept of ${otherRuns(ledger)}.`, rule: 'a run that is kept takes the place of what is still to come' }] },
+    toCome: toCome(lines),
+    findings: findingsOf(house, ledger, lines, came),
+  };
+}
+
+/** Counts one below the other, and their sum where there are several. */
+function added(parts: readonly (readonly [rolls: number, text: string])[]): Figure {
+  const rolls = sum(parts, ([count]) => count);
+  const total = parts.length > 1 ? [{ text: `${parts.map(([count]) => count).join(' + ')} = ${rolls}.` }] : [];
+  return { rolls, lines: [...parts.map(([, text]) => ({ text })), ...total] };
+}
+
+function sayCame({ index, delivery: { received, rolls, damaged, short }, sound }: CheckedDelivery): string {
+  return `Package ${index + 1}${received === undefined ? '' : ` of ${received}`}: ${rolls} on the label - ${damaged} damaged - ${short} missing = ${sound}.`;
+}
+
+function otherRuns(ledger: Ledger): string {
+  const runs = [...new Set(ledger.deliveries.filter(({ verdict, delivery }) => verdict === 'counts' && !isOrdered(ledger, delivery.run)).map(({ delivery }) => delivery.run))];
+  return `${runs.length === 1 ? 'run' : 'runs'} ${runs.join(', ')}`;
+}
+
+function toCome(lines: readonly LineProgress[]): Figure {
+  if (lines.length === 0) return { rolls: 0, lines: [] };
+  const texts = lines.map(({ line, received, instead, outstanding }): readonly [number, string] => {
+    const left = `${line.rolls} ordered - ${received} come sound - ${instead} of another run`;
+    return [outstanding, line.closed ? `${left}, and the line is closed: 0.` : `${left} = ${outstanding}.`];
+  });
+  const { rolls, lines: said } = added(texts);
+  return { rolls, lines: [...said.slice(0, -1), { ...said.at(-1)!, rule: 'damaged and missing rolls stay still to come' }] };
+}
+
+function findingsOf(house: House, ledger: Ledger, lines: readonly LineProgress[], came: readonly CheckedDelivery[]): readonly Finding[] {
+  const found: Finding[] = [];
+  const outstanding = sum(lines, (line) => line.outstanding);
+  const over = sum(came, ({ verdict, tooMany, gone }) => (verdict === 'counts' ? Math.max(0, tooMany - gone) : 0));
+  const closed = sum(lines, ({ line, received, instead }) => (line.closed ? Math.max(0, line.rolls - received - instead) : 0));
+  if (outstanding > 0) found.push({ sign: less(outstanding), words: `${outstanding} still to come`, tone: 'look' });
+  if (closed > 0) found.push({ sign: less(closed), words: `${closed} will not come`, tone: 'quiet' });
+  if (over > 0) found.push({ sign: more(over), words: `${over} more than ordered`, tone: 'look' });
+  // What counts is in the figures above; of what does not, each kind once.
+  const others = came.filter(({ verdict }) => verdict !== 'counts').map((checked) => sayPackage(house, ledger, checked));
+  for (const other of others) if (!found.some(({ words }) => words === other.words)) found.push(other);
+  if (found.length > 0) return found;
+  if (ledger.lines.length === 0) return [quiet('nothing was ordered; it counts')];
+  if (lines.length === 0) return [quiet('kept')];
+  const instead = sum(lines, (line) => line.instead);
+  return [quiet(instead > 0 ? `as many as ordered, ${instead} of another run` : 'as ordered')];
+}
+
+const RANK: Readonly<Record<Tone, number>> = { stop: 0, look: 1, quiet: 2 };
+const rankOf = ({ findings }: RunRow) => Math.min(...findings.map(({ tone }) => RANK[tone]));
+
+/**
+ * The rows of which every word typed is said, patterns and their runs each in the order that was chosen.
+ *
+ * 'pattern' keeps a pattern's runs as the orders name them, 'to-come' has the most first, 'state' what stops the work.
+ */
+export function inOrder(patterns: readonly PatternRows[], order: RowOrder, isBackwards: boolean, filter: string): readonly PatternRows[] {
+  const holds = (name: string, { label, run, findings }: RunRow) => isSaid(filter, [name, label, run === null ? 'any one run' : `run ${run}`, ...findings.map(({ words }) => words)]);
+  const found = patterns.map((pattern) => ({ ...pattern, rows: pattern.rows.filter((row) => holds(pattern.name, row)) })).filter(({ rows }) => rows.length > 0);
+  const way = isBackwards ? -1 : 1;
+  const figure = (row: RunRow) => (order === 'to-come' ? -row.toCome.rolls : rankOf(row));
+  if (order === 'pattern') return found.toSorted((one, other) => way * compare(one.name, other.name));
+  const sorted = found.map((pattern) => ({ ...pattern, rows: pattern.rows.toSorted((one, other) => way * (figure(one) - figure(other))) }));
+  return sorted.toSorted((one, other) => way * (figure(one.rows[0]!) - figure(other.rows[0]!)));
+}
+
+function sum<Item>(items: readonly Item[], figure: (item: Item) => number): number {
+  return items.reduce((total, item) => total + figure(item), 0);
+}

@@ -1,0 +1,28 @@
+import { type Covering, type House, nameCovering } from '../../../shared-core/house/index.ts';
+
+/** The coverings that come in rolls, spools or panels, so that packages of them come. */
+export function deliveredCoverings(house: House): readonly Covering[] {
+  return house.coverings.filter(({ kind }) => kind !== 'paint');
+}
+
+/** The coverings that are called by what a label says; capitals tell none apart. */
+export function coveringsWithNumber(house: House, label: string): readonly Covering[] {
+  const said = label.trim().toLowerCase();
+  return deliveredCoverings(house).filter(({ id }) => nameCovering(house, id).toLowerCase() === said);
+}
+
+/** That a label's number is of no covering, or of more than one, and what has to be said then. */
+export function sayUnknown(house: House, label: string): string {
+  const is = coveringsWithNumber(house, label).length === 0 ? `No covering of this house has the number ${label.trim()}` : `More than one covering of this house has the number ${label.trim()}`;
+  return `${is}: for which pattern did it come?`;
+}
+
+/** A day as typed: none, or a day of the calendar; otherwise what is wrong with it. */
+export function received(typed: string): { readonly received?: string } | { readonly trouble: string } {
+  const day = typed.trim();
+  if (day === '') return {};
+  const date = /^\d{4}-\d{2}-\d{2}$/.test(day) ? new Date(`${day}T00:00:00Z`) : null;
+  // A day past its month's end would be one of the next month.
+  const isDay = date !== null && !Number.isNaN(date.getTime()) && date.toISOString().startsWith(day);
+  return isDay ? { received: day } : { trouble: `‘${day}’ is no day; a date takes year, month and day, such as 2026-03-02.` };
+}

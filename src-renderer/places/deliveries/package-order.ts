@@ -1,0 +1,31 @@
+import type { CheckedDelivery } from '../../../shared-core/ordering/index.ts';
+import { compare, isSaid } from './found.ts';
+import type { Finding } from './say-package.ts';
+
+export type PackageColumn = 'number' | 'pattern' | 'run' | 'rolls' | 'damaged' | 'missing' | 'received' | 'state';
+
+interface Row {
+  readonly checked: CheckedDelivery;
+  readonly finding: Finding;
+}
+
+const RANK = { stop: 0, look: 1, quiet: 2 } as const;
+
+const VALUES: Readonly<Record<PackageColumn, (row: Row) => string | number>> = {
+  number: ({ checked }) => checked.index,
+  pattern: ({ checked }) => checked.delivery.patternNumber,
+  run: ({ checked }) => checked.delivery.run,
+  rolls: ({ checked }) => checked.delivery.rolls,
+  damaged: ({ checked }) => checked.delivery.damaged,
+  missing: ({ checked }) => checked.delivery.short,
+  received: ({ checked }) => checked.delivery.received ?? '',
+  state: ({ finding }) => RANK[finding.tone],
+};
+
+/** The places in the house's list of the packages of which every word typed is said, sorted by a column; what is alike as it was recorded. */
+export function numbersInOrder(rows: readonly Row[], column: PackageColumn, isBackwards: boolean, filter: string): readonly number[] {
+  const holds = ({ checked: { delivery }, finding }: Row) => isSaid(filter, [delivery.patternNumber, `run ${delivery.run}`, delivery.received ?? '', finding.words]);
+  const value = VALUES[column];
+  const way = isBackwards ? -1 : 1;
+  return rows.filter(holds).toSorted((one, other) => way * compare(value(one), value(other))).map(({ checked }) => checked.index);
+}

@@ -1,0 +1,47 @@
+import { type House, nameCovering } from '../../../shared-core/house/index.ts';
+import type { OrderLine, RoomReadiness, Wait } from '../../../shared-core/ordering/index.ts';
+import { type HousePlan, nameRoom, sayUnits } from '../../../shared-core/plan/index.ts';
+
+/** What a room waits for: '1 roll of K-2041, run 2214, which is on its way'. */
+export function sayWait(house: House, order: readonly OrderLine[], { covering, run, rolls, isOnOrder }: Wait): string {
+  const onOrder = order.find((line) => line.covering === covering && line.run === run)?.onOrder ?? 0;
+  const are = rolls === 1 ? 'is' : 'are';
+  const how = isOnOrder ? `which ${are} on ${rolls === 1 ? 'its' : 'their'} way` : onOrder > 0 ? `of which ${onOrder} ${onOrder === 1 ? 'is' : 'are'} on the way` : `which ${are} not ordered yet`;
+  return `${sayUnits(house, covering, rolls)} of ${nameCovering(house, covering)}, ${run === null ? 'run not known yet' : `run ${run}`}, ${how}`;
+}
+
+/**
+ * Whether a room can be hung, as a sentence.
+ *
+ * Example: 'Hall waits for 1 roll of K-2041, run 2214, which is on its way.'
+ */
+export function sayReadiness(house: House, order: readonly OrderLine[], { room, state, waits }: RoomReadiness): string {
+  const name = nameRoom(house, room);
+  if (state === 'hung') return `${name} is hung.`;
+  if (state === 'ready') return `${name} can start now.`;
+  return `${name} waits for ${waits.map((wait) => sayWait(house, order, wait)).join('; and for ')}.`;
+}
+
+/** The run of each covering that hangs in a room, or why it can't be said. */
+export type RunsOfRoom = { readonly runs: readonly { readonly covering: string; readonly run: string }[] } | { readonly trouble: string };
+
+/** What a room is planned to hang from, of each covering one run. */
+export function runsOfRoom(house: House, plan: HousePlan, room: string): RunsOfRoom {
+  const lines = plan.order.filter(({ rooms }) => rooms.includes(room));
+  const unknown = lines.find(({ run }) => run === null);
+  if (unknown) return { trouble: `The run of ${nameCovering(house, unknown.covering)} is not known yet.` };
+  const parted = lines.find((line) => lines.some((other) => other !== line && other.covering === line.covering));
+  if (parted) return { trouble: `Its parts hang from different runs of ${nameCovering(house, parted.covering)}; a room is recorded with one.` };
+  return { runs: lines.map(({ covering, run }) => ({ covering, run: run! })) };
+}
+
+/** The choices of run with a room hung from what it is planned from. */
+export function withHung(house: House, room: string, runs: readonly { readonly covering: string; readonly run: string }[]): House['runChoices'] {
+  const others = house.runChoices.filter((choice) => choice.room !== room || !runs.some(({ covering }) => covering === choice.covering));
+  return [...others, ...runs.map(({ covering, run }) => ({ covering, room, run, hung: true }))];
+}
+
+/** The choices of run without what hangs in a room; a run that somebody had chosen for it before stays chosen. */
+export function withoutHung(house: House, room: string, chosenBefore: House['runChoices']): House['runChoices'] {
+  return [...house.runChoices.filter((choice) => choice.room !== room || !choice.hung), ...chosenBefore.filter((choice) => choice.room === room && !choice.hung)];
+}
