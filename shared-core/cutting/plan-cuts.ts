@@ -8,6 +8,7 @@ import { budgetOf } from './work.ts';
 
 const EXTENTS: Readonly<Record<Effort, Extent & { readonly steps: number }>> = {
   instant: { steps: 1_500_000, stages: 1, stepsInParts: 1_500_000 },
+  brief: { steps: 40_000_000, stages: 3, stepsInParts: 40_000_000 },
   usual: { steps: 4_000_000_000, stages: ALL_STAGES, stepsInParts: 1_000_000_000 },
   patient: { steps: 60_000_000_000, stages: ALL_STAGES, stepsInParts: 40_000_000_000 },
 };
@@ -21,7 +22,8 @@ const EXTENTS: Readonly<Record<Effort, Extent & { readonly steps: number }>> = {
  * on to give, wanted or not, come back in `impossible`; plan, count and bound are those of the others. A problem with
  * numbers that are not whole or out of range is a bug of the caller and throws.
  *
- * 'instant' tries once for whole rolls and is done within some milliseconds; 'usual' goes on until the fewest are proved
+ * 'instant' tries once for whole rolls and is done within some milliseconds; 'brief', for asking about very many
+ * selections of pieces, within some hundredths of a second; 'usual' goes on until the fewest are proved
  * or some two to four seconds of work are done, 'patient' fifteen times that.
  *
  * Rule: a piece starts only where the tape's pattern has its phase; rolls that start anywhere keep one whole repeat in

@@ -70,7 +70,7 @@ export interface CuttingPlan {
   readonly impossible: readonly number[];
 }
 
-export type Effort = 'instant' | 'usual' | 'patient';
+export type Effort = 'instant' | 'brief' | 'usual' | 'patient';
 
 /** One thing wrong with a plan; `path` says where in the plan. */
 export interface CutFault extends Fault {

@@ -5,6 +5,8 @@ export interface Budget {
   cut(units: number): void;
   /** How many units have been cut. */
   cutSoFar(): number;
+  /** How many units may still be cut. */
+  cutsLeft(): number;
   isOver(): boolean;
   /** Somebody has stopped it from outside. */
   isStopped(): boolean;
@@ -34,6 +36,7 @@ export function assignBudget(steps: number, units: number, watch?: { isStopped()
       look();
     },
     cutSoFar: () => cut,
+    cutsLeft: () => units - cut,
     isOver: () => isStopped || spent >= steps || cut >= units,
     isStopped: () => isStopped,
   };

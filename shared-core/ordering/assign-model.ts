@@ -1,4 +1,4 @@
-import { ceilDivide } from '../units/index.ts';
+import { ceilDivide, floorDivide } from '../units/index.ts';
 import type { Budget } from './assign-budget.ts';
 import type { AssignmentProblem } from './assign-problem.ts';
 
@@ -38,7 +38,7 @@ export interface Model {
   readonly groups: readonly Group[];
   /** The first is the sharpest for all units together; where the form is additive it is exact, and the only one. */
   readonly scales: readonly Scale[];
-  /** What a unit counts for where one is only guessed at: the first scale, or where there is none the rolls it takes alone. */
+  /** What a unit counts for where one is only guessed at: the first scale, fitted to what all units take together, or where there is none the rolls it takes alone. */
   readonly size: Scale;
   readonly runs: readonly ModelRun[];
   /** Asks for a cutting of units in rising order, once for each set. */
@@ -88,12 +88,18 @@ export function modelOf(problem: AssignmentProblem, budget: Budget): Model {
     groupOf: ordered.flatMap(({ units }, group) => units.map(() => group)),
     groups: ordered.map(({ units, rooms }, index) => ({ first: ends[index]! - units.length, end: ends[index]!, rooms })),
     scales: inOrder,
-    size: isBlind && !problem.isAdditive ? { values: typed.map((_, unit) => count([unit])), worth: 1 } : inOrder[0]!,
+    size: problem.isAdditive ? inOrder[0]! : isBlind ? { values: typed.map((_, unit) => count([unit])), worth: 1 } : fitted(inOrder[0]!, count(typed.map((_, unit) => unit))),
     runs,
     count,
     known: (units) => answers.get(units.join(' ')),
     bought,
   };
+}
+
+/** A scale by which all units together count for as many rolls as they take, half a roll of the last one left over. */
+function fitted({ values, worth }: Scale, rolls: number): Scale {
+  const all = values.reduce((sum, value) => sum + value, 0);
+  return rolls <= ceilDivide(all, worth) || all === 0 ? { values, worth } : { values, worth: Math.max(1, floorDivide(2 * all, 2 * rolls - 1)) };
 }
 
 function remembered(ask: (rolls: number) => number): (rolls: number) => number {

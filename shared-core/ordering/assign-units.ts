@@ -10,9 +10,14 @@ import { startsOf } from './assign-starts.ts';
 
 export type { Assignment, AssignmentProblem, AssignmentScore } from './assign-problem.ts';
 
-const STEPS = { starts: 60_000_000, search: 3_000_000, fewerRuns: 300_000 };
+const STEPS = {
+  thorough: { starts: 60_000_000, search: 3_000_000, fewerRuns: 300_000 },
+  brief: { starts: 6_000_000, search: 200_000, fewerRuns: 0 },
+};
 /** Units cut to be counted: some hundred cuttings of a few rooms, some dozens of very many. */
-const CUT_UNITS = { atLeast: 1_000, byUnit: 6 };
+const CUT_UNITS = { thorough: { atLeast: 500, byUnit: 3 }, brief: { atLeast: 150, byUnit: 1 } };
+/** How much is tried: briefly where very many assignments are asked for themselves. */
+export type Care = keyof typeof STEPS;
 /** Combinations of runs that are begun with. */
 const MOST_BEGUN = { additive: 24, pooled: 3 };
 /** Of more units not every assignment is tried. */
@@ -32,8 +37,8 @@ const MOST_SEARCHED = { additive: 200, pooled: 20 };
  * Example: rooms of 6 and 3 rolls, 8 on offer of the first run and 3 in hand of the second: the room of 6 from the first,
  * that of 3 from the second; 2 hung, 6 bought, none left over, proved.
  */
-export function assignUnits(problem: AssignmentProblem, watch?: { isStopped(): boolean }): Assignment {
-  const budget = assignBudget(Infinity, mostCut(problem.units.length), watch);
+export function assignUnits(problem: AssignmentProblem, watch?: { isStopped(): boolean }, care: Care = 'thorough'): Assignment {
+  const budget = assignBudget(Infinity, mostCut(problem.units.length, care), watch);
   const model = modelOf(problem, budget);
   const leastBought = leastBoughtOf(model);
   const ways = runsToUse(model, leastBought);
@@ -42,12 +47,12 @@ export function assignUnits(problem: AssignmentProblem, watch?: { isStopped(): b
   const consider = (found: Found | null) => {
     if (found && compareJudged(found.judged, best.judged) < 0) best = found;
   };
-  begin(model, ways, partOfBudget(budget, STEPS.starts, Infinity), () => best, consider);
+  begin(model, ways, partOfBudget(budget, STEPS[care].starts, Infinity), () => best, consider);
 
   const isMet = compareJudged(best.judged, floor) <= 0;
   const isScoreMet = compareScores(best.judged, floor) <= 0;
   const isSearchable = model.typed.length <= (model.isAdditive ? MOST_SEARCHED.additive : MOST_SEARCHED.pooled);
-  const steps = partOfBudget(budget, isScoreMet ? STEPS.fewerRuns : STEPS.search, Infinity);
+  const steps = partOfBudget(budget, isScoreMet ? STEPS[care].fewerRuns : STEPS[care].search, Infinity);
   const isSearched = !isMet && isSearchable && !budget.isOver() && searchAll(model, best, floor, leastBought, steps, consider);
   const { hung, bought, leftOver } = best.judged;
   return {
@@ -75,8 +80,8 @@ function begin(model: Model, ways: readonly RunsToUse[], budget: Budget, best: (
   }
 }
 
-function mostCut(units: number): number {
-  return CUT_UNITS.atLeast + CUT_UNITS.byUnit * units;
+function mostCut(units: number, care: Care): number {
+  return CUT_UNITS[care].atLeast + CUT_UNITS[care].byUnit * units;
 }
 
 /** Of three parts of what may still be cut two go into one number of rooms that are to hang, the rest into fewer. */
@@ -85,7 +90,7 @@ const PARTS = { all: 3, one: 2 };
 /** Deals as many rooms as may hang, and where runs have not enough for them one room fewer each time, until they have. */
 function dealAndAsk(model: Model, { runs, bound, boundFor }: RunsToUse, budget: Budget, best: () => Found, consider: (found: Found | null) => void): void {
   for (let goal: Judged | null = bound; goal; goal = boundFor(goal.hung - 1)) {
-    const left = mostCut(model.typed.length) - budget.cutSoFar();
+    const left = budget.cutsLeft();
     const found = improveByAsking(model, runs, dealEvenly(model, runs, goal), goal, partOfBudget(budget, Infinity, ceilDivide(left * PARTS.one, PARTS.all)));
     consider(found);
     if (found?.judged.hung === goal.hung || goal.hung <= best().judged.hung || budget.isOver()) return;

@@ -9,7 +9,7 @@ export interface Watch {
   progress?(done: number, of: number): void;
 }
 
-const EFFORTS: readonly Effort[] = ['instant', 'usual', 'patient'];
+const EFFORTS: readonly Effort[] = ['instant', 'brief', 'usual', 'patient'];
 const known = memoryOf<CuttingPlan>(4_000);
 
 /**

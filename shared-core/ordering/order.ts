@@ -40,7 +40,8 @@ export interface CoveringOrder {
  * Example: 9 rolls needed, 1 spare, none in hand, doubles at 84.00 or singles at 45.00: 5 doubles, 420.00.
  */
 export function orderCovering(house: House, covering: RollGoods, hangings: readonly RoomPieces[], effort: Effort, watch?: Watch): CoveringOrder {
-  return orderByRuns(house, covering, hangings, countCuts(house, covering, hangings, effort, watch), watch);
+  const counter = countCuts(house, covering, hangings, effort, watch);
+  return orderByRuns(house, covering, hangings, { counter, asked: effort === 'instant' ? counter : countCuts(house, covering, hangings, 'brief', watch) }, watch);
 }
 
 /**
@@ -49,7 +50,8 @@ export function orderCovering(house: House, covering: RollGoods, hangings: reado
  * Example: a mural on one wall of each of two rooms is two to buy.
  */
 export function orderMural(house: House, mural: Mural, hangings: readonly RoomPieces[]): CoveringOrder {
-  return orderByRuns(house, mural, hangings, countMurals());
+  const counter = countMurals();
+  return orderByRuns(house, mural, hangings, { counter, asked: counter });
 }
 
 /**
@@ -58,7 +60,7 @@ export function orderMural(house: House, mural: Mural, hangings: readonly RoomPi
  * Example: 10 rolls ordered for a room that is painted after all.
  */
 export function orderOfNone(house: House, covering: RollGoods | Mural): CoveringOrder {
-  return orderByRuns(house, covering, [], NOTHING);
+  return orderByRuns(house, covering, [], { counter: NOTHING, asked: NOTHING });
 }
 
 const NOTHING: Counter = {
@@ -67,12 +69,18 @@ const NOTHING: Counter = {
   bounds: () => [],
 };
 
-function orderByRuns(house: House, covering: RollGoods | Mural, hangings: readonly RoomPieces[], counter: Counter, watch?: Watch): CoveringOrder {
+/** Counts what is ordered, and what is only asked for on the way to an assignment: very many selections of rooms. */
+interface Counters {
+  readonly counter: Counter;
+  readonly asked: Counter;
+}
+
+function orderByRuns(house: House, covering: RollGoods | Mural, hangings: readonly RoomPieces[], { counter, asked }: Counters, watch?: Watch): CoveringOrder {
   const ledger = keepLedger(house, covering.id);
   const sold = saleUnits(covering, house);
   const units = unitsOf(house, covering.id, hangings);
   const runs = withChosenRuns(ledger.runs, units);
-  const question: RunQuestion = { units, runs, counter, sold };
+  const question: RunQuestion = { units, runs, counter: asked, sold };
   const isKnown = runs.some(({ run }) => run !== null);
   const assignment = isKnown ? assignRuns(question, watch) : { runs: units.map(() => null), isProven: true };
 
@@ -106,7 +114,7 @@ function orderByRuns(house: House, covering: RollGoods | Mural, hangings: readon
     impossible: counter.take(units).impossible,
     countRooms: (run, rooms) => {
       const members = inRun(runs.find((one) => one.run === run) ?? null).filter((unit) => unit.rooms.some((room) => rooms.includes(room)));
-      return members.length === 0 ? 0 : counter.take(members.map((unit) => ({ ...unit, hangings: unit.hangings.filter(({ room }) => rooms.includes(room)) }))).rolls;
+      return members.length === 0 ? 0 : asked.take(members.map((unit) => ({ ...unit, hangings: unit.hangings.filter(({ room }) => rooms.includes(room)) }))).rolls;
     },
   };
 }

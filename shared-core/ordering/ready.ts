@@ -1,5 +1,6 @@
 import type { House } from '../house/index.ts';
 import type { CoveringOrder } from './order.ts';
+import type { OrderLine } from './order-line.ts';
 
 /** What a room still waits for of one covering. */
 export interface Wait {
@@ -35,10 +36,16 @@ export function findReadiness(house: Pick<House, 'rooms' | 'runChoices'>, orders
   return hasGoods.map((room): RoomReadiness => {
     const toHang = lines.filter(({ line, covering }) => line.rooms.includes(room) && !hangs(room, covering));
     const waits = toHang.flatMap(({ line, covering, started, countRooms }): readonly Wait[] => {
-      const rolls = countRooms(line.run, [...started, room]) - line.inHand;
+      const rolls = lackingFor([...started, room], line, countRooms);
       return rolls > 0 ? [{ covering, run: line.run, rolls, isOnOrder: rolls <= line.onOrder }] : [];
     });
     if (waits.length === 0) for (const { started } of toHang) started.push(room);
     return { room, state: toHang.length === 0 ? 'hung' : waits.length === 0 ? 'ready' : 'waits', waits };
   });
+}
+
+/** What rooms take of a line beyond what is in hand; they are cut together only where that is not plain without. */
+function lackingFor(rooms: readonly string[], { run, inHand, rollsNeeded }: OrderLine, countRooms: Counted['countRooms']): number {
+  if (rollsNeeded <= inHand || rooms.reduce((sum, room) => sum + countRooms(run, [room]), 0) <= inHand) return 0;
+  return countRooms(run, rooms) - inHand;
 }

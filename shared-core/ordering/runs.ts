@@ -1,5 +1,5 @@
 import { memoryOf } from '../base/index.ts';
-import { type Assignment, assignUnits } from './assign-units.ts';
+import { type Assignment, assignUnits, type Care } from './assign-units.ts';
 import type { Watch } from './known-cuts.ts';
 import type { RunStock } from './ledger.ts';
 import { choosePacks, fewestSold, MOST_ROLLS, type SaleUnit } from './packs.ts';
@@ -12,6 +12,8 @@ export interface RunQuestion {
   readonly runs: readonly RunStock[];
   readonly counter: Counter;
   readonly sold: readonly SaleUnit[];
+  /** How much is asked for; thorough unless said otherwise. */
+  readonly care?: Care;
 }
 
 /** The assignments that were searched to their end. */
@@ -25,7 +27,7 @@ const searched = memoryOf<Assignment>(400);
  * Example: rooms of 6 and 3 rolls, run 2214 with 8 on offer and 3 of run 2207 in hand: the first from 2214, the second
  * from 2207.
  */
-export function assignRuns({ units, runs, counter, sold }: RunQuestion, watch?: Watch): Assignment {
+export function assignRuns({ units, runs, counter, sold, care = 'thorough' }: RunQuestion, watch?: Watch): Assignment {
   const asked = JSON.stringify([units.map(({ rooms, hangings, run }) => [rooms, hangings.map(({ parts }) => parts.length), run]), runs]);
   const rooms = [...new Set(units.flatMap((unit) => unit.rooms))];
   const number = new Map(rooms.map((room, index) => [room, index]));
@@ -39,7 +41,7 @@ export function assignRuns({ units, runs, counter, sold }: RunQuestion, watch?: 
     });
   if (watch?.isStopped()) {
     const before = searched.recall(asked);
-    if (before && hasEnough(before)) return before;
+    if (before && hasEnough(before)) return { ...before, isProven: false };
   }
   const assignment = assignUnits(
     {
@@ -51,6 +53,7 @@ export function assignRuns({ units, runs, counter, sold }: RunQuestion, watch?: 
       bought,
     },
     watch,
+    care,
   );
   return watch?.isStopped() ? assignment : searched.remember(asked, assignment);
 }

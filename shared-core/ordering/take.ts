@@ -2,7 +2,7 @@ import type { CuttingProblem, Effort } from '../cutting/index.ts';
 import type { House } from '../house/index.ts';
 import type { CutRoll, PlacedPiece } from './cut-roll.ts';
 import type { Watch } from './known-cuts.ts';
-import { type Cutting, cutPieces, type RollGoods } from './pool.ts';
+import { type Cutting, cutPieces, longestPiece, type RollGoods } from './pool.ts';
 import type { RoomPieces, Unit } from './units.ts';
 
 /** What units take of a covering when they are cut from one run. */
@@ -68,12 +68,15 @@ export function countCuts(house: House, covering: RollGoods, hangings: readonly 
     },
     bounds(units) {
       if (this.isAdditive) return [{ values: units.map((unit) => this.take([unit]).rolls), worth: 1 }];
-      const { prices } = cut(all);
       const pieces = units.map(piecesOf);
       // A strip in a corner counts for both its units, which is too much where one run hangs them.
       const areApart = new Set(pieces.flat()).size === pieces.reduce((sum, own) => sum + own.length, 0);
-      if (!isPooled || !prices || prices.mostPerRoll === 0 || !areApart) return [];
-      return [{ values: pieces.map((own) => own.reduce((sum, placed) => sum + prices.of(placed), 0)), worth: prices.mostPerRoll }];
+      if (!isPooled || !areApart) return [];
+      const { prices, impossible } = cut(all);
+      const lost = new Set(impossible);
+      const scale = (worth: number, of: (placed: PlacedPiece) => number) => ({ values: pieces.map((own) => own.reduce((sum, placed) => sum + (lost.has(placed) ? 0 : of(placed)), 0)), worth });
+      const byLength = scale(longestPiece(covering), ({ piece }) => piece.length);
+      return prices && prices.mostPerRoll > 0 ? [scale(prices.mostPerRoll, (placed) => prices.of(placed)), byLength] : [byLength];
     },
   };
 }

@@ -1,4 +1,7 @@
+import { ceilDivide } from '../units/index.ts';
 import type { Watch } from './known-cuts.ts';
+import type { RunStock } from './ledger.ts';
+import { fewestSold } from './packs.ts';
 import { assignRuns, type RunQuestion } from './runs.ts';
 import type { Unit } from './units.ts';
 
@@ -14,30 +17,42 @@ export type WayOut =
   /** One further run with so many rolls, for these rooms; they wait for it. */
   | { readonly kind: 'another-run'; readonly rolls: number; readonly rooms: readonly string[] };
 
+/** Of runs of which more could be asked for only the cheapest are worth it. */
+const MOST_ASKED = 3;
+/** Of more rooms that are left a change of run in one of them hardly hangs all. */
+const MOST_CORNERED = 2;
+
 /**
  * What could be done so that all rooms hang, the cheapest first: what costs nothing, then the fewest rolls.
  *
- * Shapes: whole rolls. How many more of a run would do is exact for the runs as they are: one fewer would leave a room.
+ * Shapes: whole rolls. With one fewer of a run, as far as assignments are found, a room would be left.
  * Example: run 2214 has 8, bed 1 takes 6 and the hall 4: 2 more of run 2214, or another run with 4.
  */
 export function findWaysOut(question: RunQuestion, assigned: readonly (number | null)[], watch?: Watch): readonly WayOut[] {
-  const { units, runs } = question;
+  const { units, runs, counter, sold } = question;
   const unhung = units.filter((_, unit) => assigned[unit] === null);
-  const assign = (changed: Partial<RunQuestion>) => assignRuns({ ...question, ...changed }, watch).runs;
+  const assign = (changed: Partial<RunQuestion>) => assignRuns({ ...question, ...changed, care: 'brief' }, watch).runs;
   const hangsAll = (changed: Partial<RunQuestion>) => assign(changed).every((run) => run !== null);
-  const most = question.counter.take(units).rollsByRoom + Math.max(...question.sold.map(({ rolls }) => rolls));
-  const more = runs.flatMap((run, index): readonly WayOut[] => {
+  const tooFew = Math.max(0, leastOf(question) - runs.reduce((sum, { inHand, onOrder, offered }) => sum + inHand + onOrder + offered, 0) - 1);
+  const lacking = runs.map((run, index) => lackingOf(question, run, [...units.filter((_, unit) => assigned[unit] === index), ...unhung]));
+  const cheapest = runs.map((_, index) => index).toSorted((one, other) => lacking[one]! - lacking[other]! || one - other);
+  const more = cheapest.slice(0, MOST_ASKED).flatMap((index): readonly WayOut[] => {
     const withMore = (rolls: number) => runs.map((one, other) => (other === index ? { ...one, offered: one.offered + rolls } : one));
-    if (!hangsAll({ runs: withMore(most) })) return [];
-    return [{ kind: 'ask-for-more', run: run.run, rolls: leastThat((rolls) => hangsAll({ runs: withMore(rolls) }), most) }];
+    // Where the rooms that are left may all hang from it, what it lacks for them will do; else it may not.
+    const isFree = unhung.every(({ run }) => run === null || run === runs[index]!.run);
+    const most = isFree ? lacking[index]! : counter.take(units).rollsByRoom + largestOf(sold);
+    if (!isFree && !hangsAll({ runs: withMore(most) })) return [];
+    return [{ kind: 'ask-for-more', run: runs[index]!.run, rolls: leastThat((rolls) => hangsAll({ runs: withMore(rolls) }), tooFew, most) }];
   });
-  const withFurther = (rolls: number) => assign({ runs: [...runs, { run: null, inHand: 0, onOrder: 0, offered: rolls }] });
-  const hangsAllWith = (rolls: number) => withFurther(rolls).every((run) => run !== null);
-  const fewest = hangsAllWith(most) ? leastThat(hangsAllWith, most) : null;
+  const withFurther = (rolls: number) => assign({ runs: [...runs, furtherRun(rolls)] });
+  const isAnyFree = unhung.every(({ run }) => run === null);
+  const most = lackingOf(question, furtherRun(0), unhung);
+  const fewest = isAnyFree ? leastThat((rolls) => withFurther(rolls).every((run) => run !== null), tooFew, most) : null;
   // Not always the rooms that are left now: the further run may take a smaller one, whose run then has enough for them.
-  const another: readonly WayOut[] = fewest === null ? [] : [{ kind: 'another-run', rolls: fewest, rooms: roomsOf(units.filter((_, unit) => withFurther(fewest)[unit] === runs.length)) }];
+  const takers = units.filter((_, unit) => fewest !== null && withFurther(fewest)[unit] === runs.length);
+  const another: readonly WayOut[] = fewest === null ? [] : [{ kind: 'another-run', rolls: fewest, rooms: roomsOf(takers) }];
   const byRolls = [...more, ...another].toSorted((one, other) => rollsOf(one) - rollsOf(other));
-  return [...loosened(question, hangsAll), ...changedAtCorner(question, unhung, assign), ...byRolls];
+  return [...loosened(question, hangsAll), ...(unhung.length > MOST_CORNERED ? [] : changedAtCorner(question, unhung, assign)), ...byRolls];
 }
 
 /** Ties and choices that are in the way: those of one unit where that is enough, else all; all rooms hang without them. */
@@ -72,9 +87,28 @@ function changedAtCorner({ units }: RunQuestion, unhung: readonly Unit[], assign
   });
 }
 
-/** The least number of rolls that will do, where `most` does: halved down. */
-function leastThat(isEnough: (rolls: number) => boolean, most: number): number {
-  let [tooFew, enough] = [0, most];
+/** No assignment takes fewer rolls in all. */
+function leastOf({ units, counter }: RunQuestion): number {
+  return Math.max(0, ...counter.bounds(units).map(({ values, worth }) => ceilDivide(values.reduce((sum, value) => sum + value, 0), worth)));
+}
+
+/** The rolls that a run lacks, as they are sold, for so many units to hang from it. */
+function lackingOf({ counter, sold }: RunQuestion, { inHand, onOrder, offered }: RunStock, units: readonly Unit[]): number {
+  const wanted = Math.max(0, counter.take(units).rolls - inHand - onOrder);
+  return Math.max(1, fewestSold(sold, wanted)(wanted) - offered);
+}
+
+function furtherRun(offered: number): RunStock {
+  return { run: null, inHand: 0, onOrder: 0, offered };
+}
+
+function largestOf(sold: RunQuestion['sold']): number {
+  return Math.max(...sold.map(({ rolls, atLeast }) => rolls * atLeast));
+}
+
+/** The least number of rolls that will do, between one that does not and one that does: halved down. */
+function leastThat(isEnough: (rolls: number) => boolean, least: number, most: number): number {
+  let [tooFew, enough] = [Math.min(least, most - 1), most];
   while (enough - tooFew > 1) {
     const middle = tooFew + (enough - tooFew - ((enough - tooFew) % 2)) / 2;
     if (isEnough(middle)) enough = middle;

@@ -57,7 +57,7 @@ describe('plan', () => {
     const short = written('short.json', (document) => (document.offers = [{ covering: 'fern', run: '2214', rolls: 8 }]));
     const result = await runCommandLine(['plan', short, '--json']);
     expect(result.status).toBe(3);
-    expect(result.errors).toMatch(/^struckline: No run of K-2041 can hang Front bedroom: 9 rolls of one run wanted, run 2214 has 8/);
+    expect(result.errors).toMatch(/^struckline: No run of K-2041 can hang Front bedroom: 9 rolls of one run wanted; as it is sold, run 2214 has 8/);
     expect(JSON.parse(result.output).order[0]).toMatchObject({ run: null, rooms: ['bed1'], shortfall: 9 });
   });
 });
@@ -154,8 +154,8 @@ describe('order', () => {
     const { output } = await runCommandLine(['order', file, '--csv', '-']);
     const [head, first, second, end] = output.split('\r\n');
     expect(head).toMatch(/^Pattern number,Run number,Name/);
-    expect(first).toMatch(/^'=1\+1,,"Fern, ""walk""",north,Front bedroom,9,1,0,10,5 x 2,420\.00,USD,0,$/);
-    expect(second).toMatch(/^K-2099,,,,Front bedroom,4,1,0,5,5 x 1,90\.00,USD,0,$/);
+    expect(first).toMatch(/^'=1\+1,,"Fern, ""walk""",north,Front bedroom,9,1,0,0,10,5 x 2,420\.00,USD,0,$/);
+    expect(second).toMatch(/^K-2099,,,,Front bedroom,4,1,0,0,5,5 x 1,90\.00,USD,0,$/);
     expect(end).toBe('');
   });
 
