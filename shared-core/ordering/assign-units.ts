@@ -15,7 +15,7 @@ const STEPS = {
   brief: { starts: 6_000_000, search: 200_000, fewerRuns: 0 },
 };
 /** Units cut to be counted: some hundred cuttings of a few rooms, some dozens of very many. */
-const CUT_UNITS = { thorough: { atLeast: 500, byUnit: 3 }, brief: { atLeast: 150, byUnit: 1 } };
+const CUT_UNITS = { thorough: { atLeast: 500, byUnit: 6 }, brief: { atLeast: 150, byUnit: 1 } };
 /** How much is tried: briefly where very many assignments are asked for themselves. */
 export type Care = keyof typeof STEPS;
 /** Combinations of runs that are begun with. */

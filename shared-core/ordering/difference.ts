@@ -21,7 +21,7 @@ export interface ReturnLine {
   readonly run: string | null;
   readonly rolls: number;
   /** `not-needed` is beyond what the rooms and the spare take, `not-sent` the same while it has not come. */
-  readonly why: 'not-needed' | 'not-sent' | 'wrong-pattern' | 'run-not-ordered';
+  readonly why: 'not-needed' | 'not-sent' | 'wrong-pattern' | 'run-not-ordered' | 'not-kept';
 }
 
 /**
@@ -56,15 +56,16 @@ export function findReturns(ledger: Ledger, lines: readonly OrderLine[], pattern
   const notNeeded = ledger.lines.length === 0 || isShort ? [] : ledger.runs.flatMap((stock) => surplusOf(stock, ledger, lines, patternNumber, sold));
   const refused = ledger.deliveries.flatMap((checked): readonly ReturnLine[] => {
     const rolls = checked.sound - checked.gone;
-    const why = refusalOf(checked, patternNumber);
+    const why = refusalOf(checked, ledger, patternNumber);
     return why && rolls > 0 ? [{ covering, patternNumber: checked.delivery.patternNumber, run: checked.delivery.run, rolls, why }] : [];
   });
   return [...notNeeded, ...refused];
 }
 
-function refusalOf({ verdict, delivery }: CheckedDelivery, patternNumber: string | null): ReturnLine['why'] | null {
+function refusalOf({ verdict, delivery }: CheckedDelivery, { lines }: Ledger, patternNumber: string | null): ReturnLine['why'] | null {
   if (patternNumber !== null && delivery.patternNumber !== patternNumber) return 'wrong-pattern';
-  return verdict === 'sent-back' ? 'run-not-ordered' : null;
+  if (verdict !== 'sent-back') return null;
+  return lines.length > 0 && lines.every(({ run }) => run !== delivery.run) ? 'run-not-ordered' : 'not-kept';
 }
 
 function surplusOf({ run, inHand, onOrder }: RunStock, ledger: Ledger, lines: readonly OrderLine[], patternNumber: string | null, sold: readonly SaleUnit[]): readonly ReturnLine[] {

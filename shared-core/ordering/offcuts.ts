@@ -1,6 +1,7 @@
 import type { House } from '../house/index.ts';
 import { type Length, lengthOf } from '../units/index.ts';
 import type { CutRoll } from './cut-roll.ts';
+import type { Ledger } from './ledger.ts';
 import type { CutList, OrderLine } from './order-line.ts';
 import { asCut, isRollGoods, rollOf } from './pool.ts';
 
@@ -27,10 +28,14 @@ export function leftOfRoll(roll: Pick<CutRoll, 'cuts'>, { rollLength, repeat, ro
 /**
  * What is left of each run when all is hung: rolls that were not begun, and offcuts from the house's least length up.
  *
- * Example: 10 rolls of a run in hand of which 9 are cut, each leaving 65 in: one whole roll and 9 lengths of 5' 5".
+ * What there is of a run that nothing hangs from stays whole. Example: 10 rolls of a run in hand of which 9 are cut, each
+ * leaving 65 in: one whole roll and 9 lengths of 5' 5".
  */
-export function findLeft(house: House, lines: readonly OrderLine[], cuts: readonly CutList[]): readonly LeftOfRun[] {
-  return lines.flatMap((line): readonly LeftOfRun[] => {
+export function findLeft(house: House, lines: readonly OrderLine[], cuts: readonly CutList[], ledgers: readonly Pick<Ledger, 'covering' | 'runs'>[]): readonly LeftOfRun[] {
+  const unused = ledgers.flatMap(({ covering, runs }) =>
+    runs.filter(({ run, inHand, onOrder }) => inHand + onOrder > 0 && !lines.some((line) => line.covering === covering && line.run === run)).map(({ run, inHand, onOrder }) => ({ covering, run, wholeRolls: inHand + onOrder, lengths: [] })),
+  );
+  const used = lines.flatMap((line): readonly LeftOfRun[] => {
     const found = house.coverings.find(({ id }) => id === line.covering);
     const covering = found && asCut(found);
     const wholeRolls = Math.max(0, line.inHand + line.onOrder + line.toBuy - line.rollsNeeded);
@@ -46,4 +51,5 @@ export function findLeft(house: House, lines: readonly OrderLine[], cuts: readon
     const isByLength = line.running !== null;
     return isByLength || (wholeRolls === 0 && lengths.length === 0) ? [] : [{ covering: line.covering, run: line.run, wholeRolls, lengths }];
   });
+  return [...used, ...unused];
 }

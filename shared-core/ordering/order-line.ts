@@ -24,7 +24,9 @@ export interface OrderLine {
   readonly price: Money | null;
   /** Of goods by the length: what is cut, and what is bought of it in whole sale units; null of others. */
   readonly running: { readonly needed: Length; readonly toBuy: Length; readonly units: number } | null;
-  /** Rolls of the rooms that no run can hang. */
+  /** Its rooms that no run can hang; the others of a line without a run wait for the run on its way. */
+  readonly unhung: readonly string[];
+  /** Rolls of those rooms. */
   readonly shortfall: number;
   /** Spare rolls that the run's offer does not stretch to. */
   readonly spareLacking: number;

@@ -88,8 +88,8 @@ function orderByRuns(house: House, covering: RollGoods | Mural, hangings: readon
   const unknown = runs.find(({ run }) => run === null) ?? null;
   const lineOf = (run: RunStock | null, members: readonly Unit[]) => {
     const taken = counter.take(members);
-    const unhung = isKnown && run === unknown ? counter.take(units.filter((_, unit) => assignment.runs[unit] === null)).rolls : 0;
-    return { line: orderLine(house, covering, run, members, taken, sold, unhung), cutList: { covering: covering.id, run: run?.run ?? null, rolls: taken.cutRolls() } };
+    const unhung = isKnown && run === unknown ? units.filter((_, unit) => assignment.runs[unit] === null) : [];
+    return { line: orderLine(house, covering, run, members, taken, sold, { rolls: unhung.length === 0 ? 0 : counter.take(unhung).rolls, rooms: roomsOf(unhung) }), cutList: { covering: covering.id, run: run?.run ?? null, rolls: taken.cutRolls() } };
   };
   const inRun = (wanted: RunStock | null) => units.filter((_, unit) => {
     const index = assignment.runs[unit] ?? null;
@@ -125,7 +125,7 @@ function withChosenRuns(runs: readonly RunStock[], units: readonly Unit[]): read
   return [...runs, ...chosen.map((run) => ({ run, inHand: 0, onOrder: 0, offered: 0 }))];
 }
 
-function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | null, members: readonly Unit[], taken: Taken, sold: readonly SaleUnit[], shortfall: number): OrderLine {
+function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | null, members: readonly Unit[], taken: Taken, sold: readonly SaleUnit[], short: { readonly rolls: number; readonly rooms: readonly string[] }): OrderLine {
   const run = stock?.run ?? null;
   const inHand = stock?.inHand ?? 0;
   const onOrder = stock?.onOrder ?? 0;
@@ -139,7 +139,7 @@ function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | 
     covering: covering.id,
     patternNumber: covering.patternNumber ?? null,
     run,
-    rooms: [...new Set(members.flatMap(({ rooms }) => rooms))],
+    rooms: roomsOf(members),
     rollsNeeded: taken.rolls,
     lowerBound: taken.lowerBound,
     isProvenMinimum: taken.isProven,
@@ -151,10 +151,15 @@ function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | 
     packs: running ? [] : purchase.packs,
     price: running ? priceByLength(soldBy?.price, running.units, house) : purchase.price,
     running,
-    shortfall,
+    unhung: short.rooms,
+    shortfall: short.rolls,
     spareLacking: purchase.lacking,
     problems: taken.problems,
   };
+}
+
+function roomsOf(units: readonly Unit[]): readonly string[] {
+  return [...new Set(units.flatMap(({ rooms }) => rooms))];
 }
 
 const ONE_BY_ONE: readonly SaleUnit[] = [{ rolls: 1, price: null, atLeast: 1 }];

@@ -1,12 +1,18 @@
 import type { House } from '../house/index.ts';
 import type { PlacedPiece } from './cut-roll.ts';
 
+/** Parts that may be of different runs, and where one goes over into another: after a wall, by the parts' places. */
+export interface PartsAtCorners {
+  readonly parts: readonly (readonly PlacedPiece[])[];
+  readonly changes: readonly { readonly after: string; readonly from: number; readonly to: number }[];
+}
+
 /** What hangs of a covering in a room, in parts that may each hang from a run of their own; one part is the usual. */
 export interface RoomPieces {
   readonly room: string;
   readonly parts: readonly (readonly PlacedPiece[])[];
-  /** The same where the run might change at every inside corner, with the walls at whose right the parts begin. */
-  readonly atCorners?: () => { readonly parts: readonly (readonly PlacedPiece[])[]; readonly changes: readonly { readonly after: string; readonly from: number; readonly to: number }[] };
+  /** The walls at whose right an inside corner is, and the parts where the run might change at some of those. */
+  readonly corners?: { readonly inside: readonly string[]; at(walls: readonly string[]): PartsAtCorners };
   /** Of a mural, which is not cut: how many are hung. */
   readonly murals?: number;
 }

@@ -72,18 +72,23 @@ function apart({ hangings, run, chosen, isHung }: Unit): readonly Unit[] {
   });
 }
 
-/** Rooms that no run can hang and that hang from two or more where the run may change in a corner. */
+/** Rooms that no run can hang and that hang from two or more where the run may change: at one corner, at two, or at more. */
 function changedAtCorner({ units }: RunQuestion, unhung: readonly Unit[], assign: (changed: Partial<RunQuestion>) => readonly (number | null)[]): readonly WayOut[] {
   return unhung.flatMap((unit): readonly WayOut[] => {
     const [hanging, other] = unit.hangings;
-    if (!hanging?.atCorners || other || unit.run !== null) return [];
-    const { parts, changes } = hanging.atCorners();
-    if (parts.length < 2) return [];
+    const { inside, at } = hanging?.corners ?? {};
+    if (!hanging || !inside || !at || other || unit.run !== null) return [];
     const others = units.filter((one) => one !== unit);
-    const runs = assign({ units: [...others, ...parts.map((part) => ({ ...unit, hangings: [{ ...hanging, parts: [part] }] }))] });
-    if (runs.includes(null)) return [];
-    const own = runs.slice(others.length);
-    return [{ kind: 'change-at-corner', room: hanging.room, walls: changes.filter(({ from, to }) => own[from] !== own[to]).map(({ after }) => after) }];
+    const pairs = inside.flatMap((one, index) => inside.slice(index + 1).map((two) => [one, two]));
+    for (const walls of [...inside.map((wall) => [wall]), ...pairs, inside]) {
+      const { parts, changes } = at(walls);
+      if (parts.length < 2) continue;
+      const runs = assign({ units: [...others, ...parts.map((part) => ({ ...unit, hangings: [{ ...hanging, parts: [part] }] }))] });
+      if (runs.includes(null)) continue;
+      const own = runs.slice(others.length);
+      return [{ kind: 'change-at-corner', room: hanging.room, walls: changes.filter(({ from, to }) => own[from] !== own[to]).map(({ after }) => after) }];
+    }
+    return [];
   });
 }
 

@@ -39,6 +39,5 @@ export function hangingOf(house: House, room: RoomPlan, covering: string): reado
     const changes = found.slice(1).map((part, index) => ({ after: part.after!, from: groups.indexOf(found[index]!.group), to: groups.indexOf(part.group) }));
     return { parts: parts.map((part, index) => (index === 0 ? [...part, ...overhead] : part)), changes };
   };
-  const all = insideCorners(parted.stretch.axis).map(({ wall }) => wall);
-  return [{ room: room.id, parts: mayChange.length > 0 ? split(mayChange).parts : [whole], atCorners: () => split(all) }];
+  return [{ room: room.id, parts: mayChange.length > 0 ? split(mayChange).parts : [whole], corners: { inside: insideCorners(parted.stretch.axis).map(({ wall }) => wall), at: split } }];
 }

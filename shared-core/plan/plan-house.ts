@@ -36,7 +36,7 @@ export function planHouse(facts: House, effort: Effort = 'usual', watch?: Watch)
     cuts,
     runs: orders.filter(({ lines, ledger }) => lines.length + ledger.lines.length + ledger.deliveries.length > 0).map(({ covering, ledger, runs, isBestAssignment, waysOut, difference, returns }) => ({ covering: covering.id, ledger, runs, isBestAssignment, waysOut, difference, returns })),
     readiness: findReadiness(house, orders),
-    left: findLeft(house, order, cuts),
+    left: findLeft(house, order, cuts, orders.map(({ ledger }) => ledger)),
     problems: findProblems(house, rooms, orders),
     warnings: findWarnings(house, coverings, rooms, orders),
   };

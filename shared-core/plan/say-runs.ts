@@ -22,7 +22,7 @@ export function explainRuns(house: House, { covering, runs, isBestAssignment }: 
   });
   const tied = house.matching
     .map(({ covering: only, rooms }) => (only === undefined || only === covering ? rooms.filter((room) => lines.some((line) => line.rooms.includes(room))) : []))
-    .filter((rooms) => rooms.length > 1)
+    .filter((rooms) => rooms.length > 1 && lines.some((line) => rooms.every((room) => line.rooms.includes(room))))
     .map((rooms) => ({ text: `${list(rooms.map((room) => nameRoom(house, room)))} must match, so they hang from one run.` }));
   const inParts = house.rooms.filter(({ id }) => lines.filter(({ rooms }) => rooms.includes(id)).length > 1).map(({ name }) => name);
   const mixed = inParts.length === 0 ? 'No room mixes runs.' : `In ${list(inParts)} the run changes in a corner; no wall mixes runs.`;
@@ -60,7 +60,7 @@ export function sayWayOut(house: House, covering: string, way: WayOut): string {
     case 'ask-for-more':
       return `Ask for ${sayUnits(house, covering, way.rolls)} more of ${sayRun(way.run)}: then every room hangs.`;
     case 'another-run':
-      return `Or wait with ${rooms(way.rooms)} until another run has ${sayUnits(house, covering, way.rolls)}.`;
+      return `Wait with ${rooms(way.rooms)} until another run has ${sayUnits(house, covering, way.rolls)}.`;
   }
 }
 

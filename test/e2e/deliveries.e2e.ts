@@ -108,8 +108,8 @@ test('a code that is read fills the fields, goes to the first that is empty, and
   await expect(page.getByRole('alert')).toContainText('the last digit should be 3');
   await expect(code).toHaveValue('06291041500214');
   await expect(code).toBeFocused();
-  await typeLines(page, ['4006381333931']);
-  await expect(page.getByText('No sale unit of this house has the GTIN 4006381333931. Type what the label says.')).toBeVisible();
+  await typeLines(page, ['2000009999990']);
+  await expect(page.getByText('No sale unit of this house has the GTIN 2000009999990. Type what the label says.')).toBeVisible();
   expect(await accessibleNameOfFocus(page)).toBe('Pattern number');
   await typeLines(page, ['K-2041', `(01)${FERN_DOUBLE}(10)2207`]);
   await expect(said(page)).toHaveText(/2 rolls of K-2041, run 2207\. As ordered; 4 still to come\./);
@@ -204,7 +204,7 @@ test('rooms say what they wait for and are hung; what is over goes back or is ke
   await expect(rooms.getByLabel('Back bedroom is hung')).toBeEnabled();
   await rooms.getByLabel('Back bedroom is hung').press('Space');
   await expect(rooms.getByText('Back bedroom is hung.')).toBeVisible();
-  await expect(rooms.getByText('from run 2207')).toBeVisible();
+  await expect(rooms.getByText(/^from run 22(07|14)$/)).toBeVisible();
   await expect(rooms.getByLabel('Study is hung')).toBeEnabled();
   await rooms.getByLabel('Study is hung').press('Space');
   await expect(rooms.getByText('Study is hung.')).toBeVisible();

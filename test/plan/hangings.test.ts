@@ -13,6 +13,7 @@ function roomOf(bands: readonly Loose[], facts: Loose = {}): readonly RoomPieces
 }
 const round = (facts: Loose = {}): Loose => ({ id: 'main', covering: 'fern', walls: ['A', 'B', 'C', 'D'], layout: { start: { wall: 'A' }, direction: 'right', kill: 'start' }, ...facts });
 const sizes = ([hanging]: readonly RoomPieces[]) => hanging!.parts.map((part) => part.length);
+const everywhere = ([hanging]: readonly RoomPieces[]) => hanging!.corners!.at(hanging!.corners!.inside);
 const labels = ([hanging]: readonly RoomPieces[]) => hanging!.parts.map((part) => part.map(({ piece }) => piece.label).join(' '));
 
 describe('what hangs of a covering in a room', () => {
@@ -26,14 +27,14 @@ describe('what hangs of a covering in a room', () => {
   });
 
   test('knows what its parts would be at every corner, and where they meet', () => {
-    const { parts, changes } = roomOf([round()])[0]!.atCorners!();
+    const { parts, changes } = everywhere(roomOf([round()]));
     expect(parts.map((part) => part.length)).toEqual([3, 3, 3, 3]);
     expect(changes).toEqual([{ after: 'A', from: 0, to: 1 }, { after: 'B', from: 1, to: 2 }, { after: 'C', from: 2, to: 3 }]);
   });
 
   test('is one part with its end where the last strip meets the first on a wall', () => {
     const onWall = { start: { wall: 'A', at: '30.75 in' }, direction: 'right', kill: 'start' };
-    const { parts, changes } = roomOf([round({ layout: onWall })])[0]!.atCorners!();
+    const { parts, changes } = everywhere(roomOf([round({ layout: onWall })]));
     // Two strips before the corner after A and two behind that after D, whose corners each strip turns; 4 on the others.
     expect(parts.map((part) => part.length)).toEqual([4, 4, 4, 4]);
     expect(changes).toEqual([{ after: 'A', from: 0, to: 1 }, { after: 'B', from: 1, to: 2 }, { after: 'C', from: 2, to: 3 }, { after: 'D', from: 3, to: 0 }]);
@@ -48,7 +49,7 @@ describe('what hangs of a covering in a room', () => {
   test('is not parted where it hangs in more than one stretch', () => {
     const two = roomOf([round({ walls: ['A', 'C'], runMayChange: ['A'], layout: undefined })]);
     expect(sizes(two)).toEqual([6]);
-    expect(two[0]!.atCorners).toBeUndefined();
+    expect(two[0]!.corners).toBeUndefined();
     const bands = roomOf([round({ to: '3 ft', runMayChange: ['B'] }), round({ id: 'upper', from: '3 ft' })]);
     expect(sizes(bands)).toEqual([24]);
   });

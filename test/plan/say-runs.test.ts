@@ -70,7 +70,7 @@ describe('a way out is said', () => {
     ['fern', { kind: 'untie', rooms: ['bed', 'hall'] }, 'Let Front bedroom and Hall hang from different runs: then every room hangs.'],
     ['fern', { kind: 'choose-otherwise', rooms: ['hall'] }, 'Let the run of Hall be chosen anew: then every room hangs.'],
     ['fern', { kind: 'change-at-corner', room: 'bed', walls: ['B'] }, 'Let the run change in Front bedroom at the inside corner after wall B: then every room hangs.'],
-    ['fern', { kind: 'another-run', rolls: 4, rooms: ['hall'] }, 'Or wait with Hall until another run has 4 rolls.'],
+    ['fern', { kind: 'another-run', rolls: 4, rooms: ['hall'] }, 'Wait with Hall until another run has 4 rolls.'],
   ];
 
   test.each(WAYS)('of %s: %j', (covering, way, words) => {

@@ -14,6 +14,8 @@ export function sayWhy(house: House, { covering, run, why }: ReturnLine): string
       return `came for ${nameCovering(house, covering)}`;
     case 'run-not-ordered':
       return `run ${run} was not ordered`;
+    case 'not-kept':
+      return 'not kept when it came';
   }
 }
 

@@ -1,5 +1,5 @@
 import type { CheckedDelivery } from '../../../shared-core/ordering/index.ts';
-import { compare, isSaid } from './found.ts';
+import { compare, isSaid } from '../../parts/found.ts';
 import type { Finding } from './say-package.ts';
 
 export type PackageColumn = 'number' | 'pattern' | 'run' | 'rolls' | 'damaged' | 'missing' | 'received' | 'state';

@@ -1,3 +1,5 @@
+import { compare } from '../../parts/found.ts';
+
 export type OrderView = 'pattern' | 'room' | 'supplier';
 export type OrderSort = 'house' | 'pattern' | 'buy' | 'price' | 'open';
 
@@ -7,22 +9,12 @@ class LookingAt {
   words = $state('');
   sorted = $state<OrderSort>('house');
 
-  /** Whether every word typed is said of something. */
-  finds(said: string): boolean {
-    const there = said.toLowerCase();
-    return this.words.toLowerCase().split(/\s+/).every((word) => there.includes(word));
-  }
-
   /** In the order chosen; what is equal stays as the house has it. */
   sort<Item>(items: readonly Item[], by: Readonly<Record<Exclude<OrderSort, 'house'>, (item: Item) => string | number>>): readonly Item[] {
     if (this.sorted === 'house') return items;
     const key = by[this.sorted];
     return items.toSorted((one, other) => compare(key(one), key(other)));
   }
-}
-
-function compare(one: string | number, other: string | number): number {
-  return typeof one === 'number' && typeof other === 'number' ? one - other : String(one).localeCompare(String(other), undefined, { numeric: true });
 }
 
 export const lookingAt = new LookingAt();

@@ -2,6 +2,7 @@ import type { Covering, Edit, House, PlacedOrder, Room, RunQuantity } from '../.
 import { type Amounts, amountsOf, bySupplier, type CutList, type OrderLine, type SupplierLines, type WayOut } from '../../../shared-core/ordering/index.ts';
 import { type CoveringRuns, draftOrder, nameRoom } from '../../../shared-core/plan/index.ts';
 import { moneyOf, parseMoney } from '../../../shared-core/units/index.ts';
+import { isSaid } from '../../parts/found.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -68,8 +69,8 @@ export class OrderSheet {
   /** The patterns that the words typed are said of, in the order chosen. */
   #found(patterns: readonly PatternOrder[]): readonly PatternOrder[] {
     const words = ({ covering, lines }: PatternOrder) =>
-      [covering.patternNumber, covering.name, covering.id, covering.supplier, ...lines.flatMap(({ run, rooms }) => [sayRunFor(run), ...rooms.map((room) => nameRoom(this.house, room))])].join(' ');
-    return lookingAt.sort(patterns.filter((pattern) => lookingAt.finds(words(pattern))), {
+      [covering.patternNumber, covering.name, covering.id, covering.supplier, ...lines.flatMap(({ run, rooms }) => [sayRunFor(run), ...rooms.map((room) => nameRoom(this.house, room))])].map((said) => said ?? '');
+    return lookingAt.sort(patterns.filter((pattern) => isSaid(lookingAt.words, words(pattern))), {
       pattern: ({ covering }) => covering.patternNumber ?? covering.name ?? covering.id,
       buy: ({ lines }) => -sum(lines, ({ toBuy }) => toBuy),
       price: ({ lines }) => -sum(lines, ({ price }) => price ?? 0),
@@ -89,7 +90,7 @@ export class OrderSheet {
           return { room, line, rollsAlone: bands.reduce((total, { rollsAlone }) => total + rollsAlone, overhead) };
         });
     });
-    return lines.filter(({ room, line }) => lookingAt.finds([room.name, room.storey, line.patternNumber, sayRunFor(line.run)].join(' ')));
+    return lines.filter(({ room, line }) => isSaid(lookingAt.words, [room.name, room.storey ?? '', line.patternNumber ?? '', sayRunFor(line.run)]));
   }
 
   async setRun(list: RunList, index: number, change: Partial<RunQuantity>): Promise<string | null> {
