@@ -56,3 +56,8 @@ export function nameCovering(house: Pick<House, 'coverings'>, id: string): strin
   const covering = house.coverings.find((candidate) => candidate.id === id);
   return covering?.patternNumber ?? covering?.name ?? id;
 }
+
+/** A supplier as it is called: by the name recorded for it, else as the coverings name it. */
+export function nameSupplier(house: Pick<House, 'suppliers'>, supplier: string): string {
+  return house.suppliers.find(({ id }) => id === supplier)?.name ?? supplier;
+}
