@@ -94,8 +94,8 @@ export const percent = z
   .refine((written) => PERCENT_PATTERN.test(written) && Number(written.replace(',', '.')) <= 100, { error: takes('a rate in percent from "0" to "100", such as "7.25"') });
 
 /** Spare rolls: so many, or so much of what is needed. */
-export const spare = z.union([wholeNumber(0, 1000), z.string().regex(/^\d{1,3}([.,]\d)?\s?%$/).refine((written) => Number.parseFloat(written.replace(',', '.')) <= 100)], {
-  error: takes('a whole number of rolls from 0 to 1000, or a percentage such as "10%"'),
+export const spare = z.union([wholeNumber(0, 1000), z.string().regex(/^(?:100|\d{1,2}(?:[.,]\d)?)\s?%$/)], {
+  error: takes('a whole number of rolls from 0 to 1000, or a percentage from "0%" to "100%", such as "10%"'),
 });
 
 /** Money as a decimal text; how many decimals it may have depends on the house's currency, so `findFaults` judges it. */

@@ -64,7 +64,8 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
     case 'set-matching':
     case 'set-run-choices': {
       const list = LIST_EDITS[edit.kind];
-      return good({ ...house, [list]: edit[list as keyof typeof edit] } as House);
+      const changed = { ...house, [list]: edit[list as keyof typeof edit] } as House;
+      return good(edit.kind === 'set-deliveries' ? { ...changed, orders: afterRemoval(house, changed.deliveries) } : changed);
     }
     case 'place-order':
       return good(placeOrder(house, edit.order as PlacedOrder));
@@ -145,6 +146,14 @@ function placeOrder(house: House, order: PlacedOrder): House {
     return { ...offer, rolls: offer.rolls - taken };
   });
   return { ...house, offers, orders: [...house.orders, order] };
+}
+
+/** Where packages are taken out of the list, fewer stand before the orders that came after them. */
+function afterRemoval({ deliveries, orders }: House, left: House['deliveries']): House['orders'] {
+  const removed = deliveries.length - left.length;
+  if (removed <= 0 || orders.every(({ earlier }) => earlier === 0)) return orders;
+  const differs = deliveries.findIndex((delivery, index) => JSON.stringify(delivery) !== JSON.stringify(left[index]));
+  return orders.map((order) => (order.earlier > differs ? { ...order, earlier: Math.max(differs, order.earlier - removed) } : order));
 }
 
 /** What was said of a room that is gone; orders that went out for it stay as they were. */

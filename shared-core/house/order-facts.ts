@@ -44,6 +44,8 @@ const placedLine = facts('a line of a placed order', {
   length: measure.optional(),
   price: price.optional(),
   rooms: listOf(id(), 'ids of rooms', 2000).prefault([]),
+  /** Rolls that the supplier has taken off it again. */
+  takenOff: rolls.prefault(0),
   /** Nothing more of it will come. */
   closed: yesOrNo().prefault(false),
 });
@@ -52,9 +54,13 @@ const placedLine = facts('a line of a placed order', {
 export const placedOrder = facts('a placed order', {
   id: id(),
   placed: day,
+  /** How many packages had been recorded before it: those did not come for it. */
+  earlier: wholeNumber(0, 5000).prefault(0),
   supplier: text('a supplier', 60).optional(),
   tax: tax.optional(),
   note: note.optional(),
+  /** Which run each room was to hang from when it was placed, from what was in hand too. */
+  sharing: listOf(facts('rooms of a run', { covering: id(), run: run.optional(), rooms: listOf(id(), 'ids of rooms', 2000) }), 'shares', 1000).prefault([]),
   lines: listOf(placedLine, 'lines', 500).min(1, { error: 'is empty; an order has one line or more' }),
 });
 

@@ -8,11 +8,13 @@ export function findOrderFaults(house: House, report: Report): void {
   reportRepeatedIds(house.suppliers, 'suppliers', report);
   reportRepeatedIds(house.orders, 'orders', report);
   for (const list of LISTS_OF_ROLLS) house[list].forEach((entry, index) => findRollsFaults(entry, house, `${list}[${index}]`, report));
+  house.orders.forEach(({ sharing }, order) => sharing.forEach((share, index) => findRollsFaults(share, house, `orders[${order}].sharing[${index}]`, report)));
   house.orders.forEach(({ lines }, order) =>
     lines.forEach((line, index) => {
       const path = `orders[${order}].lines[${index}]`;
       findRollsFaults(line, house, path, report);
       reportPrice(line.price, house, `${path}.price`, report);
+      if (line.takenOff > line.rolls) report(`${path}.takenOff`, `is ${line.takenOff}, more than the ${line.rolls} rolls ordered`);
     }),
   );
   house.deliveries.forEach((delivery, index) => findDeliveryFaults(delivery, house, `deliveries[${index}]`, report));

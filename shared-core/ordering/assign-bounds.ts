@@ -77,7 +77,7 @@ function judgeAtBest(model: Model, runs: readonly number[], rooms: number, reach
   const inHand = runs.reduce((sum, run) => sum + Math.min(reach[run]!, model.runs[run]!.inHand), 0);
   const bought = leastBought(Math.max(0, Math.max(...rolls.map((least) => least.forRooms(hung))) - inHand));
   const held = runs.reduce((sum, run) => sum + model.runs[run]!.inHand, 0);
-  const taken = model.isAdditive ? rolls[0]!.mostForRooms(hung, Math.min(capacity, held + bought)) : held + bought;
+  const taken = model.isAdditive ? rolls[0]!.mostForRooms(hung, Math.min(capacity, held + bought)) : bought;
   return { hung, bought, leftOver: Math.max(0, held + bought - taken), used: runs.length };
 }
 

@@ -1,7 +1,7 @@
 import type { Budget } from './assign-budget.ts';
 import type { Model } from './assign-model.ts';
 import { ceilDivide } from '../units/index.ts';
-import { type Choice, compareJudged, type Found, type Judged, judge, roomsHung, setsOf } from './assign-score.ts';
+import { type Choice, compareJudged, type Found, type Judged, judge, leftOverOf, roomsHung, setsOf } from './assign-score.ts';
 import { lightestGroups } from './assign-starts.ts';
 
 /**
@@ -78,7 +78,7 @@ function weigh(model: Model, hung: number, rolls: readonly number[], sizes: read
     over += Math.max(0, rolls[run]! - most);
     const more = model.bought(rolls[run]! - inHand);
     bought += more;
-    leftOver += Math.max(0, inHand + more - rolls[run]!);
+    leftOver += leftOverOf(model, inHand, inHand + more - rolls[run]!);
     used += 1;
   });
   return { over, hung, bought, leftOver, used };

@@ -20,7 +20,10 @@ export interface AssignmentProblem {
   readonly bought: (rolls: number) => number;
 }
 
-/** What an assignment is judged by: most rooms hung, then fewest rolls bought, then least left over in the runs used. */
+/**
+ * What an assignment is judged by: most rooms hung, then fewest rolls bought, then least left over in the runs used; where
+ * rooms are cut together `leftOver` is what was in hand of the runs used, since a worse cutting would leave less of it.
+ */
 export interface AssignmentScore {
   readonly hung: number;
   readonly bought: number;

@@ -55,10 +55,18 @@ export function judge(model: Model, choice: Choice): Judged | null {
     if (rolls > most) return null;
     const more = model.bought(rolls - inHand);
     bought += more;
-    leftOver += inHand + more - rolls;
+    leftOver += leftOverOf(model, inHand, inHand + more - rolls);
     used += 1;
   }
   return { hung: roomsHung(model, choice), bought, leftOver, used };
+}
+
+/**
+ * What counts as left over of a run. Where rooms are cut together a worse cutting leaves less, which is no merit: there it
+ * is what was in hand of the runs used.
+ */
+export function leftOverOf({ isAdditive }: Pick<Model, 'isAdditive'>, inHand: number, left: number): number {
+  return isAdditive ? left : inHand;
 }
 
 export function roomsHung({ groups }: Model, choice: Choice): number {

@@ -108,7 +108,7 @@ export function searchAll(model: Model, start: Found, floor: Judged, leastBought
     const unopened = runs.filter(({ most }, index) => members[index]!.length === 0 && most > 0).map(({ inHand }) => inHand);
     if (opened && unopened.length === 0) return true;
     const held = used.reduce((sum, { inHand }) => sum + inHand, 0) + (opened ? Math.min(...unopened) : 0);
-    const leftOver = Math.max(0, held + bought - mostTaken(from));
+    const leftOver = Math.max(0, held + bought - (isAdditive ? mostTaken(from) : bought));
     if (leftOver !== judged.leftOver) return leftOver > judged.leftOver;
     return used.length + fewestMore >= judged.used;
   };

@@ -48,10 +48,14 @@ export interface Ledger {
   readonly runs: readonly RunStock[];
   readonly lines: readonly LineProgress[];
   readonly deliveries: readonly CheckedDelivery[];
+  /** Which run each room was to hang from when the last order was placed; null where that was the run on its way. */
+  readonly sharing: ReadonlyMap<string, string | null>;
 }
 
 interface OpenLine {
   readonly order: string;
+  /** How many packages had been recorded before it was placed. */
+  readonly earlier: number;
   readonly line: PlacedLine;
   run: string | null;
   received: number;
@@ -61,7 +65,8 @@ interface OpenLine {
 /**
  * Keeps a covering's ledger: every delivery held against the placed orders, in the order in which they were recorded.
  *
- * Shapes: counts of rolls. A delivery under another pattern number never counts. One of a run that no order names counts
+ * Shapes: counts of rolls. A package never came for an order that was placed after it was recorded; what such packages
+ * have too many stays in hand and fills no later order. A delivery under another pattern number never counts. One of a run that no order names counts
  * where nothing was ordered, or where an order asks for any one run and this is the first to come: that run is then the
  * line's. Otherwise it counts only once somebody has decided to keep it, and then takes the place of what is outstanding.
  * Damaged rolls and those that were not in the package stay outstanding. What went back is taken off its run.
@@ -71,7 +76,7 @@ interface OpenLine {
 export function keepLedger(house: House, covering: string): Ledger {
   const patternNumber = house.coverings.find(({ id }) => id === covering)?.patternNumber;
   const lines: OpenLine[] = house.orders.flatMap((order) =>
-    order.lines.filter((line) => line.covering === covering).map((line) => ({ order: order.id, line, run: line.run ?? null, received: 0, instead: 0 })),
+    order.lines.filter((line) => line.covering === covering).map((line) => ({ order: order.id, earlier: order.earlier, line, run: line.run ?? null, received: 0, instead: 0 })),
   );
   const runs = new Map<string, { inHand: number; offered: number }>();
   const at = (run: string) => {
@@ -91,10 +96,11 @@ export function keepLedger(house: House, covering: string): Ledger {
   const checked = house.deliveries.flatMap((delivery, index): readonly Omit<CheckedDelivery, 'gone'>[] => {
     if (delivery.covering !== covering) return [];
     const sound = delivery.rolls - delivery.damaged - delivery.short;
-    const verdict = judge(delivery, patternNumber, lines);
-    const left = verdict === 'counts' ? book(lines, delivery.run, sound) : 0;
+    const asked = lines.filter(({ earlier }) => index >= earlier);
+    const verdict = judge(delivery, patternNumber, asked);
+    const left = verdict === 'counts' ? book(asked, delivery.run, sound) : 0;
     if (verdict === 'counts') at(delivery.run).inHand += sound;
-    return [{ index, delivery, verdict, sound, tooMany: lines.length === 0 ? 0 : left }];
+    return [{ index, delivery, verdict, sound, tooMany: asked.length === 0 ? 0 : left }];
   });
   // What nobody kept goes back first, then what came and counts, then what was in hand before.
   const gone = new Map([...checked.filter(({ verdict }) => verdict !== 'counts'), ...checked.filter(({ verdict }) => verdict === 'counts')].map(({ index, delivery, sound }) => [index, takeBack(delivery.run, sound)]));
@@ -112,9 +118,17 @@ export function keepLedger(house: House, covering: string): Ledger {
   return {
     covering,
     runs: unknown > 0 ? [...stocks, { run: null, inHand: 0, onOrder: unknown, offered: 0 }] : stocks,
-    lines: lines.map((line) => ({ ...line, outstanding: outstandingOf(line) })),
+    lines: lines.map((open) => ({ order: open.order, line: open.line, run: open.run, received: open.received, instead: open.instead, outstanding: outstandingOf(open) })),
     deliveries,
+    sharing: sharingOf(house, covering, lines),
   };
+}
+
+/** What the orders say of it, the last one's word last; of a line that asked for any one run, the run that came. */
+function sharingOf(house: House, covering: string, lines: readonly OpenLine[]): ReadonlyMap<string, string | null> {
+  const cameFor = (order: string) => lines.find((line) => line.order === order && line.line.run === undefined)?.run ?? null;
+  const shares = house.orders.flatMap((order) => [...order.lines, ...order.sharing].filter((share) => share.covering === covering).map((share) => ({ rooms: share.rooms, run: share.run ?? cameFor(order.id) })));
+  return new Map(shares.flatMap(({ rooms, run }) => rooms.map((room) => [room, run] as const)));
 }
 
 function judge(delivery: Delivery, patternNumber: string | undefined, lines: readonly OpenLine[]): Verdict {
@@ -124,12 +138,17 @@ function judge(delivery: Delivery, patternNumber: string | undefined, lines: rea
   return isAsked || delivery.decision === 'keep' ? 'counts' : 'run-not-ordered';
 }
 
-/** Books sound rolls on the lines they were ordered by, else in place of another run; gives what no line asked for. */
+/**
+ * Books sound rolls on the lines they were ordered by, then on those that ask for any one run, else in place of another
+ * run; gives what no line asked for.
+ */
 function book(lines: readonly OpenLine[], run: string, sound: number): number {
-  const isOrdered = lines.some((line) => line.run === run);
-  if (!isOrdered) for (const line of lines) line.run ??= run;
   const own = lines.filter((line) => line.run === run);
-  return own.length > 0 ? fill(own, sound, 'received') : fill(lines, sound, 'instead');
+  const left = fill(own, sound, 'received');
+  const open = left > 0 || own.length === 0 ? lines.filter((line) => line.run === null) : [];
+  for (const line of open) line.run = run;
+  const over = fill(open, left, 'received');
+  return own.length + open.length > 0 ? over : fill(lines, over, 'instead');
 }
 
 /** What a closed line got before it was closed is its own; what is still to come goes before it. Gives what is left. */
@@ -148,5 +167,5 @@ function outstandingOf(line: OpenLine): number {
 }
 
 function notCome({ line, received, instead }: OpenLine): number {
-  return Math.max(0, line.rolls - received - instead);
+  return Math.max(0, line.rolls - line.takenOff - received - instead);
 }

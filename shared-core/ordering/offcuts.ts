@@ -28,19 +28,19 @@ export function leftOfRoll(roll: Pick<CutRoll, 'cuts'>, { rollLength, repeat, ro
 /**
  * What is left of each run when all is hung: rolls that were not begun, and offcuts from the house's least length up.
  *
- * What there is of a run that nothing hangs from stays whole. Example: 10 rolls of a run in hand of which 9 are cut, each
+ * Shapes: a cut list for each line, in the same order. What there is of a run that nothing hangs from stays whole. Example: 10 rolls of a run in hand of which 9 are cut, each
  * leaving 65 in: one whole roll and 9 lengths of 5' 5".
  */
 export function findLeft(house: House, lines: readonly OrderLine[], cuts: readonly CutList[], ledgers: readonly Pick<Ledger, 'covering' | 'runs'>[]): readonly LeftOfRun[] {
   const unused = ledgers.flatMap(({ covering, runs }) =>
     runs.filter(({ run, inHand, onOrder }) => inHand + onOrder > 0 && !lines.some((line) => line.covering === covering && line.run === run)).map(({ run, inHand, onOrder }) => ({ covering, run, wholeRolls: inHand + onOrder, lengths: [] })),
   );
-  const used = lines.flatMap((line): readonly LeftOfRun[] => {
+  const used = lines.flatMap((line, index): readonly LeftOfRun[] => {
     const found = house.coverings.find(({ id }) => id === line.covering);
     const covering = found && asCut(found);
     const wholeRolls = Math.max(0, line.inHand + line.onOrder + line.toBuy - line.rollsNeeded);
     if (!covering || !isRollGoods(covering)) return wholeRolls > 0 ? [{ covering: line.covering, run: line.run, wholeRolls, lengths: [] }] : [];
-    const rolls = cuts.find((list) => list.covering === line.covering && list.run === line.run)?.rolls ?? [];
+    const rolls = cuts[index]?.rolls ?? [];
     const counts = new Map<Length, number>();
     for (const roll of rolls) {
       const left = leftOfRoll(roll, rollOf(covering));

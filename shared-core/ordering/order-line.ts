@@ -22,11 +22,9 @@ export interface OrderLine {
   readonly toBuy: number;
   readonly packs: readonly Pack[];
   readonly price: Money | null;
-  /** Of goods by the length: what is cut, and what is bought of it in whole sale units; null of others. */
-  readonly running: { readonly needed: Length; readonly toBuy: Length; readonly units: number } | null;
-  /** Its rooms that no run can hang; the others of a line without a run wait for the run on its way. */
-  readonly unhung: readonly string[];
-  /** Rolls of those rooms. */
+  /** Of goods by the length: what is cut, what of it is not there nor ordered, and what is bought for that in whole sale units; null of others. */
+  readonly running: { readonly needed: Length; readonly wanted: Length; readonly toBuy: Length; readonly units: number } | null;
+  /** Rolls of rooms that no run can hang; 0 on every other line. */
   readonly shortfall: number;
   /** Spare rolls that the run's offer does not stretch to. */
   readonly spareLacking: number;

@@ -1,6 +1,6 @@
 import type { Effort } from '../cutting/index.ts';
 import type { House, Mural, Wallcovering } from '../house/index.ts';
-import { ceilDivide, lengthOf, type Money, moneyOf, parseMoney } from '../units/index.ts';
+import { ceilDivide, floorDivide, lengthOf, type Money, moneyOf, parseMoney } from '../units/index.ts';
 import type { CutRoll, PlacedPiece } from './cut-roll.ts';
 import { type DifferenceLine, findDifference, findReturns, type ReturnLine } from './difference.ts';
 import type { Watch } from './known-cuts.ts';
@@ -8,7 +8,8 @@ import { keepLedger, type Ledger, type RunStock } from './ledger.ts';
 import type { CutList, OrderLine } from './order-line.ts';
 import { choosePacks, type SaleUnit } from './packs.ts';
 import { type RollGoods, rollOf } from './pool.ts';
-import { asSold, assignRuns, type RunQuestion } from './runs.ts';
+import { asSold, type RunQuestion } from './runs.ts';
+import { shareRuns, withRoomForHung } from './share-runs.ts';
 import { spareRolls, spareRule } from './spare.ts';
 import { countCuts, countMurals, type Counter, type Taken } from './take.ts';
 import { type RoomPieces, type Unit, unitsOf } from './units.ts';
@@ -28,8 +29,8 @@ export interface CoveringOrder {
   readonly returns: readonly ReturnLine[];
   /** Pieces that no roll can give. */
   readonly impossible: readonly PlacedPiece[];
-  /** Rolls that rooms take of a run when they are cut together: of a room in parts, those that hang from it. */
-  countRooms(run: string | null, rooms: readonly string[]): number;
+  /** Rolls that rooms of a line take when they are cut together: of a room in parts, those that hang from its run. */
+  countRooms(line: OrderLine, rooms: readonly string[]): number;
 }
 
 /**
@@ -81,23 +82,27 @@ function orderByRuns(house: House, covering: RollGoods | Mural, hangings: readon
   const units = unitsOf(house, covering.id, hangings);
   const runs = withChosenRuns(ledger.runs, units);
   const question: RunQuestion = { units, runs, counter: asked, sold };
-  const isKnown = runs.some(({ run }) => run !== null);
-  const assignment = isKnown ? assignRuns(question, watch) : { runs: units.map(() => null), isProven: true };
+  const isKnown = ledger.runs.some(({ run }) => run !== null);
+  const spareOf = (needed: number) => spareRolls(spareRule(house, covering), needed);
+  const assignment = isKnown ? shareRuns(question, ledger, counter, spareOf, watch) : { runs: units.map((unit) => (unit.run === null ? null : runs.findIndex(({ run }) => run === unit.run))), isProven: true };
+  const withRoom = withRoomForHung(question);
 
-  // What hangs from a run that is on its way and what no run can hang both wait for a run that is not known yet.
-  const unknown = runs.find(({ run }) => run === null) ?? null;
-  const lineOf = (run: RunStock | null, members: readonly Unit[]) => {
+  const hangingFrom = (index: number | null) => units.filter((_, unit) => assignment.runs[unit] === index);
+  const unknown = runs.findIndex(({ run }) => run === null);
+  const fromNone = hangingFrom(null);
+  // Where no run is known yet, what hangs from none waits for the one that is ordered.
+  const groups = [
+    ...runs.flatMap((stock, index) => (stock.run === null ? [] : [{ stock, isUnhung: false, members: hangingFrom(index) }])),
+    { stock: runs[unknown] ?? null, isUnhung: false, members: isKnown ? hangingFrom(unknown) : fromNone },
+    { stock: null, isUnhung: true, members: isKnown ? fromNone : [] },
+  ];
+  const orders = groups.filter(({ members }) => members.length > 0).map((group) => {
+    const { stock, members } = group;
     const taken = counter.take(members);
-    const unhung = isKnown && run === unknown ? units.filter((_, unit) => assignment.runs[unit] === null) : [];
-    return { line: orderLine(house, covering, run, members, taken, sold, { rolls: unhung.length === 0 ? 0 : counter.take(unhung).rolls, rooms: roomsOf(unhung) }), cutList: { covering: covering.id, run: run?.run ?? null, rolls: taken.cutRolls() } };
-  };
-  const inRun = (wanted: RunStock | null) => units.filter((_, unit) => {
-    const index = assignment.runs[unit] ?? null;
-    return wanted === null || wanted === unknown ? index === null || runs[index] === unknown : index !== null && runs[index] === wanted;
-  });
-  const orders = [...runs.filter(({ run }) => run !== null), unknown].flatMap((run) => {
-    const members = inRun(run);
-    return members.length === 0 ? [] : [lineOf(run, members)];
+    const limit = !isKnown || stock === null || stock.run === null ? undefined : asSold(stock.offered, sold);
+    const hadMore = stock === null ? 0 : withRoom[runs.indexOf(stock)]!.inHand - stock.inHand;
+    const line = orderLine(house, covering, { ...group, taken, sold, ledger, limit, hadMore });
+    return { line, members, cutList: { covering: covering.id, run: line.run, rolls: taken.cutRolls() } };
   });
   const lines = orders.map(({ line }) => line);
   const isShort = lines.some(({ shortfall }) => shortfall > 0);
@@ -112,8 +117,8 @@ function orderByRuns(house: House, covering: RollGoods | Mural, hangings: readon
     difference: findDifference(ledger, lines, waysOut),
     returns: findReturns(ledger, lines, covering.patternNumber ?? null, sold),
     impossible: counter.take(units).impossible,
-    countRooms: (run, rooms) => {
-      const members = inRun(runs.find((one) => one.run === run) ?? null).filter((unit) => unit.rooms.some((room) => rooms.includes(room)));
+    countRooms: (line, rooms) => {
+      const members = orders.find((one) => one.line === line)?.members.filter((unit) => unit.rooms.some((room) => rooms.includes(room))) ?? [];
       return members.length === 0 ? 0 : asked.take(members.map((unit) => ({ ...unit, hangings: unit.hangings.filter(({ room }) => rooms.includes(room)) }))).rolls;
     },
   };
@@ -125,16 +130,28 @@ function withChosenRuns(runs: readonly RunStock[], units: readonly Unit[]): read
   return [...runs, ...chosen.map((run) => ({ run, inHand: 0, onOrder: 0, offered: 0 }))];
 }
 
-function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | null, members: readonly Unit[], taken: Taken, sold: readonly SaleUnit[], short: { readonly rolls: number; readonly rooms: readonly string[] }): OrderLine {
+interface ToOrder {
+  readonly stock: RunStock | null;
+  readonly isUnhung: boolean;
+  readonly members: readonly Unit[];
+  readonly taken: Taken;
+  readonly sold: readonly SaleUnit[];
+  readonly ledger: Ledger;
+  /** The most that can be bought of the run; none where that is not known. */
+  readonly limit: number | undefined;
+  /** Rolls that what hangs already was counted to take, and took not. */
+  readonly hadMore: number;
+}
+
+function orderLine(house: House, covering: RollGoods | Mural, { stock, isUnhung, members, taken, sold, ledger, limit, hadMore }: ToOrder): OrderLine {
   const run = stock?.run ?? null;
   const inHand = stock?.inHand ?? 0;
   const onOrder = stock?.onOrder ?? 0;
-  const there = inHand + onOrder;
+  const isDone = members.every(({ isHung }) => isHung);
   const spare = spareRolls(spareRule(house, covering), taken.rolls);
   const soldBy = covering.kind === 'wallcovering' ? covering.soldBy : undefined;
-  const running = soldBy && covering.kind === 'wallcovering' ? runningLength(covering, soldBy, taken.cutRolls(), there) : null;
-  const limit = run === null ? undefined : asSold(stock?.offered ?? 0, sold);
-  const purchase = choosePacks(Math.max(0, taken.rolls + spare - there), soldBy ? ONE_BY_ONE : sold, limit);
+  const running = soldBy && covering.kind === 'wallcovering' ? runningLength(covering, soldBy, taken.cutRolls(), { there: inHand + onOrder, ...orderedByLength(ledger, run) }) : null;
+  const purchase = choosePacks(isDone ? 0 : Math.max(0, taken.rolls + spare - inHand - onOrder - hadMore), soldBy ? ONE_BY_ONE : sold, limit);
   return {
     covering: covering.id,
     patternNumber: covering.patternNumber ?? null,
@@ -147,12 +164,11 @@ function orderLine(house: House, covering: RollGoods | Mural, stock: RunStock | 
     spare,
     inHand,
     onOrder,
-    toBuy: purchase.rolls,
+    toBuy: running && running.units === 0 ? 0 : purchase.rolls,
     packs: running ? [] : purchase.packs,
     price: running ? priceByLength(soldBy?.price, running.units, house) : purchase.price,
     running,
-    unhung: short.rooms,
-    shortfall: short.rolls,
+    shortfall: isUnhung ? taken.rolls : 0,
     spareLacking: purchase.lacking,
     problems: taken.problems,
   };
@@ -166,21 +182,42 @@ const ONE_BY_ONE: readonly SaleUnit[] = [{ rolls: 1, price: null, atLeast: 1 }];
 
 type SoldBy = NonNullable<Wallcovering['soldBy']>;
 
+/** What orders asked for by the length, and in how many pieces of the supplier's. */
+interface Lengths {
+  readonly ordered: number;
+  readonly pieces: number;
+}
+
+/** Of a closed line what came of it. */
+function orderedByLength({ lines }: Ledger, run: string | null): Lengths {
+  const own = lines.filter((line) => line.run === run && line.line.length !== undefined && line.line.rolls > 0);
+  return own.reduce<Lengths>(
+    (sum, { line, received, instead, outstanding }) => {
+      const pieces = received + instead + outstanding;
+      return { ordered: sum.ordered + floorDivide(line.length!.length * Math.min(pieces, line.rolls), line.rolls), pieces: sum.pieces + pieces };
+    },
+    { ordered: 0, pieces: 0 },
+  );
+}
+
 /**
- * The running length that the rolls beyond those in hand take, and the sale units it is bought in.
+ * The running length that all takes, and the sale units that are bought of it beyond what is there.
  *
- * Shapes: units. A piece that may begin anywhere in the pattern takes up to a repeat before its first cut.
- * Example: 1100 in of a vinyl sold by the yard is 31 yd.
+ * Shapes: units. A piece that may begin anywhere in the pattern takes up to a repeat before its first cut. The supplier's
+ * pieces that no order brought are taken whole, for what takes most; of orders counts their length.
+ * Example: 1100 in of a vinyl sold by the yard is 31 yd; with 20 yd ordered 11 yd more.
  */
-function runningLength(covering: RollGoods & Wallcovering, { length, minimum }: SoldBy, rolls: readonly CutRoll[], inHand: number): NonNullable<OrderLine['running']> {
+function runningLength(covering: RollGoods & Wallcovering, { length, minimum }: SoldBy, rolls: readonly CutRoll[], { there, ordered, pieces }: Lengths & { readonly there: number }): NonNullable<OrderLine['running']> {
   const { repeat, rollStart } = rollOf(covering);
   const used = rolls.map(({ cuts }) => Math.max(...cuts.map(({ from, placed }) => from + placed.piece.length)) + (rollStart === 'anywhere' ? repeat : 0)).toSorted((one, other) => other - one);
-  const needed = used.slice(inHand).reduce((sum, one) => sum + one, 0);
-  const units = needed === 0 ? 0 : ceilDivide(Math.max(needed, minimum?.length ?? 0), length.length);
-  return { needed: lengthOf(needed), toBuy: lengthOf(units * length.length), units };
+  const sumOf = (lengths: readonly number[]) => lengths.reduce((sum, one) => sum + one, 0);
+  const wanted = Math.max(0, sumOf(used.slice(Math.max(0, there - pieces))) - ordered);
+  const units = wanted === 0 ? 0 : ceilDivide(Math.max(wanted, minimum?.length ?? 0), length.length);
+  return { needed: lengthOf(sumOf(used)), wanted: lengthOf(wanted), toBuy: lengthOf(units * length.length), units };
 }
 
 function priceByLength(price: string | undefined, units: number, house: House): Money | null {
+  if (units === 0) return moneyOf(0);
   const parsed = price === undefined ? null : parseMoney(price, house.currency);
   return parsed?.ok ? moneyOf(parsed.value * units) : null;
 }

@@ -31,21 +31,31 @@ type Counted = Pick<CoveringOrder, 'ledger' | 'lines' | 'countRooms'>;
  */
 export function findReadiness(house: Pick<House, 'rooms' | 'runChoices'>, orders: readonly Counted[]): readonly RoomReadiness[] {
   const hangs = (room: string, covering: string) => house.runChoices.some((choice) => choice.room === room && choice.covering === covering && choice.hung);
-  const lines = orders.flatMap(({ ledger: { covering }, lines: own, countRooms }) => own.map((line) => ({ line, covering, started: line.rooms.filter((room) => hangs(room, covering)), countRooms })));
+  const lines = orders.flatMap(({ ledger: { covering }, lines: own, countRooms }) => own.map((line) => ({ line, covering, started: line.rooms.filter((room) => hangs(room, covering)), waiting: [] as string[], countRooms })));
   const hasGoods = house.rooms.map(({ id }) => id).filter((id) => lines.some(({ line }) => line.rooms.includes(id)));
+  const toHangIn = (room: string) => lines.filter(({ line, covering }) => line.rooms.includes(room) && !hangs(room, covering));
+  const isReady = (room: string) => toHangIn(room).every(({ line, started, countRooms }) => lackingFor([...started, room], line, line.inHand, countRooms) === 0);
+  const ready = new Set<string>();
+  for (const room of hasGoods) {
+    if (!isReady(room)) continue;
+    ready.add(room);
+    for (const { started } of toHangIn(room)) started.push(room);
+  }
   return hasGoods.map((room): RoomReadiness => {
-    const toHang = lines.filter(({ line, covering }) => line.rooms.includes(room) && !hangs(room, covering));
-    const waits = toHang.flatMap(({ line, covering, started, countRooms }): readonly Wait[] => {
-      const rolls = lackingFor([...started, room], line, countRooms);
-      return rolls > 0 ? [{ covering, run: line.run, rolls, isOnOrder: rolls <= line.onOrder }] : [];
+    const toHang = toHangIn(room);
+    if (ready.has(room)) return { room, state: toHang.length === 0 ? 'hung' : 'ready', waits: [] };
+    const waits = toHang.flatMap(({ line, covering, started, waiting, countRooms }): readonly Wait[] => {
+      const rolls = lackingFor([...started, room], line, line.inHand, countRooms);
+      if (rolls === 0) return [];
+      waiting.push(room);
+      return [{ covering, run: line.run, rolls, isOnOrder: lackingFor([...started, ...waiting], line, line.inHand + line.onOrder, countRooms) === 0 }];
     });
-    if (waits.length === 0) for (const { started } of toHang) started.push(room);
-    return { room, state: toHang.length === 0 ? 'hung' : waits.length === 0 ? 'ready' : 'waits', waits };
+    return { room, state: 'waits', waits };
   });
 }
 
-/** What rooms take of a line beyond what is in hand; they are cut together only where that is not plain without. */
-function lackingFor(rooms: readonly string[], { run, inHand, rollsNeeded }: OrderLine, countRooms: Counted['countRooms']): number {
-  if (rollsNeeded <= inHand || rooms.reduce((sum, room) => sum + countRooms(run, [room]), 0) <= inHand) return 0;
-  return countRooms(run, rooms) - inHand;
+/** What rooms take of a line beyond what there is; they are cut together only where that is not plain without. */
+function lackingFor(rooms: readonly string[], line: OrderLine, there: number, countRooms: Counted['countRooms']): number {
+  if (line.rollsNeeded <= there || rooms.reduce((sum, room) => sum + countRooms(line, [room]), 0) <= there) return 0;
+  return Math.max(0, countRooms(line, rooms) - there);
 }

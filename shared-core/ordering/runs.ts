@@ -28,7 +28,7 @@ const searched = memoryOf<Assignment>(400);
  * from 2207.
  */
 export function assignRuns({ units, runs, counter, sold, care = 'thorough' }: RunQuestion, watch?: Watch): Assignment {
-  const asked = JSON.stringify([units.map(({ rooms, hangings, run }) => [rooms, hangings.map(({ parts }) => parts.length), run]), runs]);
+  const asked = JSON.stringify([units.map(({ rooms, hangings, run }) => [rooms, hangings.map(({ parts }) => parts.map((part) => part.length)), run]), runs]);
   const rooms = [...new Set(units.flatMap((unit) => unit.rooms))];
   const number = new Map(rooms.map((room, index) => [room, index]));
   const stocks = runs.map(({ inHand, onOrder, offered }) => ({ inHand: inHand + onOrder, offered: asSold(offered, sold) }));

@@ -19,6 +19,8 @@ export type WayOut =
 
 /** Of runs of which more could be asked for only the cheapest are worth it. */
 const MOST_ASKED = 3;
+/** Of more rooms it is not worked out how few more rolls would do where others change their runs for it. */
+const MOST_BISECTED = 100;
 /** Of more rooms that are left a change of run in one of them hardly hangs all. */
 const MOST_CORNERED = 2;
 
@@ -33,6 +35,7 @@ export function findWaysOut(question: RunQuestion, assigned: readonly (number | 
   const unhung = units.filter((_, unit) => assigned[unit] === null);
   const assign = (changed: Partial<RunQuestion>) => assignRuns({ ...question, ...changed, care: 'brief' }, watch).runs;
   const hangsAll = (changed: Partial<RunQuestion>) => assign(changed).every((run) => run !== null);
+  const isLarge = units.length > MOST_BISECTED;
   const tooFew = Math.max(0, leastOf(question) - runs.reduce((sum, { inHand, onOrder, offered }) => sum + inHand + onOrder + offered, 0) - 1);
   const lacking = runs.map((run, index) => lackingOf(question, run, [...units.filter((_, unit) => assigned[unit] === index), ...unhung]));
   const cheapest = runs.map((_, index) => index).toSorted((one, other) => lacking[one]! - lacking[other]! || one - other);
@@ -42,14 +45,14 @@ export function findWaysOut(question: RunQuestion, assigned: readonly (number | 
     const isFree = unhung.every(({ run }) => run === null || run === runs[index]!.run);
     const most = isFree ? lacking[index]! : counter.take(units).rollsByRoom + largestOf(sold);
     if (!isFree && !hangsAll({ runs: withMore(most) })) return [];
-    return [{ kind: 'ask-for-more', run: runs[index]!.run, rolls: leastThat((rolls) => hangsAll({ runs: withMore(rolls) }), tooFew, most) }];
+    return [{ kind: 'ask-for-more', run: runs[index]!.run, rolls: isLarge ? most : leastThat((rolls) => hangsAll({ runs: withMore(rolls) }), tooFew, most) }];
   });
   const withFurther = (rolls: number) => assign({ runs: [...runs, furtherRun(rolls)] });
   const isAnyFree = unhung.every(({ run }) => run === null);
   const most = lackingOf(question, furtherRun(0), unhung);
-  const fewest = isAnyFree ? leastThat((rolls) => withFurther(rolls).every((run) => run !== null), tooFew, most) : null;
+  const fewest = !isAnyFree ? null : isLarge ? most : leastThat((rolls) => withFurther(rolls).every((run) => run !== null), tooFew, most);
   // Not always the rooms that are left now: the further run may take a smaller one, whose run then has enough for them.
-  const takers = units.filter((_, unit) => fewest !== null && withFurther(fewest)[unit] === runs.length);
+  const takers = isLarge ? unhung : units.filter((_, unit) => fewest !== null && withFurther(fewest)[unit] === runs.length);
   const another: readonly WayOut[] = fewest === null ? [] : [{ kind: 'another-run', rolls: fewest, rooms: roomsOf(takers) }];
   const byRolls = [...more, ...another].toSorted((one, other) => rollsOf(one) - rollsOf(other));
   return [...loosened(question, hangsAll), ...(unhung.length > MOST_CORNERED ? [] : changedAtCorner(question, unhung, assign)), ...byRolls];

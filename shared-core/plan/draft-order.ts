@@ -12,7 +12,7 @@ type PlaceOrder = Extract<Edit, { kind: 'place-order' }>;
  * Example: 9 rolls of K-2041 needed and 1 spare in doubles are one line of 10 rolls, packs of 2 five times, 420.00.
  */
 export function draftOrder(house: House, order: readonly OrderLine[], supplier: string | null, placed: string): PlaceOrder | null {
-  const bought = bySupplier(house, order.filter(({ toBuy, running }) => (running ? running.units > 0 : toBuy > 0)));
+  const bought = bySupplier(house, order.filter((line) => isToBePlaced(house, line)));
   const found = bought.find((one) => one.supplier === supplier);
   if (!found) return null;
   const lines = found.lines.map((line) => ({
@@ -31,10 +31,23 @@ export function draftOrder(house: House, order: readonly OrderLine[], supplier: 
     order: {
       id: String(Math.max(0, ...numbers) + 1),
       placed,
+      earlier: house.deliveries.length,
       ...(supplier === null ? {} : { supplier }),
       ...(found.rate === null ? {} : { tax: { ...found.rate } }),
       ...(house.orderNote === undefined ? {} : { note: house.orderNote }),
+      sharing: order
+        .filter((line) => line.shortfall === 0 && found.lines.some(({ covering }) => covering === line.covering))
+        .map((line) => ({ covering: line.covering, ...(line.run === null ? {} : { run: line.run }), rooms: [...line.rooms] })),
       lines,
     },
   };
+}
+
+/**
+ * Whether a line is bought when the order is placed: not where its rooms hang from no run while the supplier has named
+ * the runs there are; asked for as any one run where nobody has.
+ */
+export function isToBePlaced(house: Pick<House, 'offers'>, { covering, toBuy, running, shortfall }: OrderLine): boolean {
+  const isOpen = shortfall > 0 && house.offers.some((offer) => offer.covering === covering);
+  return !isOpen && (running ? running.units > 0 : toBuy > 0);
 }

@@ -72,8 +72,10 @@ function explainToBuy(house: House, line: OrderLine, covering: RollGoods | Mural
   if (line.running && 'soldBy' in covering && covering.soldBy) {
     const { length, minimum, pieceLength } = covering.soldBy;
     const show = (units: Length) => showLength(units, house.lengths);
+    const isAllWanted = line.running.wanted === line.running.needed;
     return [
-      { text: `${show(line.running.needed)} in ${line.rollsNeeded - Math.min(line.inHand + line.onOrder, line.rollsNeeded)} of the supplier's pieces of ${pieceLength.typed}.`, rule: 'one running length for each run, no roll count' },
+      { text: `${show(line.running.needed)} in ${line.rollsNeeded} of the supplier's pieces of ${pieceLength.typed}.`, rule: 'one running length for each run, no roll count' },
+      ...(isAllWanted ? [] : [{ text: `Beyond what is there and ordered: ${show(line.running.wanted)}.` }]),
       { text: `Sold by ${length.typed}${minimum ? `, at least ${minimum.typed}` : ''}: ${line.running.units} × ${length.typed} = ${show(line.running.toBuy)}.`, rule: 'rounded up to whole sale units' },
     ];
   }

@@ -9,12 +9,12 @@ import { nameRoom } from './name-room.ts';
  *
  * Example: '2 in stock.', '8 came on 2026-03-02, 2 of them damaged: 6.' and '2 + 6 = 8 in hand.'
  */
-export function explainInHand(house: House, { covering, deliveries }: Ledger, run: string | null): readonly WorkingLine[] {
+export function explainInHand(house: House, { covering, deliveries, runs }: Ledger, run: string | null): readonly WorkingLine[] {
   if (run === null) return [{ text: 'Nothing has come of it yet.' }];
   const stock = house.stock.reduce((sum, entry) => sum + (entry.covering === covering && entry.run === run ? entry.rolls : 0), 0);
   const came = deliveries.filter(({ verdict, delivery }) => verdict === 'counts' && delivery.run === run);
-  const back = came.reduce((sum, { gone }) => sum + gone, 0);
-  const total = stock + came.reduce((sum, { sound }) => sum + sound, 0) - back;
+  const total = runs.find((one) => one.run === run)?.inHand ?? 0;
+  const back = stock + came.reduce((sum, { sound }) => sum + sound, 0) - total;
   const terms = [...(stock > 0 ? [stock] : []), ...came.map(({ sound }) => sound)];
   return [
     ...(stock > 0 ? [{ text: `${stock} in stock before the order.` }] : []),
@@ -45,20 +45,19 @@ export function explainOnOrder({ lines }: Ledger, run: string | null): readonly 
 /**
  * What each room of a line takes when it is cut on its own.
  *
- * Example: 'Front bedroom: 9', 'Nursery: 8' and '9 + 8 = 17, where they take 16 together: 1 saved.'
+ * Example: 'Front bedroom: 9.', 'Nursery: 8.' and 'Room by room 17; together 16: 1 saved.'
  */
-export function explainByRoom(house: House, plan: Pick<HousePlan, 'rooms'>, line: OrderLine): readonly WorkingLine[] {
+export function explainByRoom(house: House, plan: Pick<HousePlan, 'rooms' | 'order'>, line: OrderLine): readonly WorkingLine[] {
   const rooms = line.rooms.map((id) => {
     const planned = plan.rooms.find((room) => room.id === id);
     const bands = planned?.bands.filter(({ covering }) => covering === line.covering) ?? [];
-    const overhead = planned?.ceiling?.covering === line.covering ? planned.ceiling.rollsAlone : 0;
-    return { name: nameRoom(house, id), parts: [...bands.map(({ rollsAlone }) => rollsAlone), ...(overhead > 0 ? [overhead] : [])] };
+    const alone = [...bands.map(({ rollsAlone }) => rollsAlone), ...(planned?.ceiling?.covering === line.covering ? [planned.ceiling.rollsAlone] : [])];
+    const isParted = plan.order.filter((one) => one.covering === line.covering && one.rooms.includes(id)).length > 1;
+    if (isParted) return `${nameRoom(house, id)}: a part of it.`;
+    return `${nameRoom(house, id)}: ${alone.join(' + ')}${alone.length > 1 ? ' for each of its bands, fewer where they share rolls' : ''}.`;
   });
   const saved = line.rollsByRoom - line.rollsNeeded;
-  return [
-    ...rooms.map(({ name, parts }) => ({ text: parts.length > 1 ? `${name}: ${parts.join(' + ')} for each of its bands alone, fewer where they share rolls.` : `${name}: ${parts.join('')}.` })),
-    { text: `Room by room ${line.rollsByRoom}; together ${line.rollsNeeded}${saved > 0 ? `: ${saved} saved` : ''}.`, rule: 'what one room leaves of a roll serves another' },
-  ];
+  return [...rooms.map((text) => ({ text })), { text: `Room by room ${line.rollsByRoom}; together ${line.rollsNeeded}${saved > 0 ? `: ${saved} saved` : ''}.`, rule: 'what one room leaves of a roll serves another' }];
 }
 
 /**
@@ -71,6 +70,7 @@ export function explainSpare(house: House, line: OrderLine): readonly WorkingLin
   const rule = covering ? spareRule(house, covering) : 0;
   const isOwn = covering && covering.kind !== 'paint' && covering.spareRolls !== undefined;
   const whose = isOwn ? 'the covering’s own rule' : 'the rule of the house; common practice, no source';
+  if (covering && 'soldBy' in covering && covering.soldBy) return [{ text: 'None: it is cut to length.' }];
   if (typeof rule === 'string') return [{ text: `${rule} of ${line.rollsNeeded} rolls, rounded up: ${line.spare}.`, rule: whose }];
   if (covering && !isRollGoods(covering) && !isOwn) return [{ text: 'None: no spare is reckoned for it unless its own facts say so.' }];
   return [{ text: `${line.spare} for each pattern and run.`, rule: whose }];

@@ -58,11 +58,11 @@ function pieceTooLong({ room, piece }: PlacedPiece, covering: RollGoods, house: 
 
 function noRunFor(line: OrderLine, { runs, waysOut }: Order, house: House): Remark {
   const known = runs.map((run) => `${sayRun(run.run)} has ${run.inHand + run.onOrder + run.offered}`);
-  const rooms = line.unhung.map((room) => nameRoom(house, room)).join(', ');
+  const rooms = line.rooms.map((room) => nameRoom(house, room)).join(', ');
   const [first] = waysOut;
   return {
     place: 'order',
-    room: line.unhung[0] ?? null,
+    room: line.rooms[0] ?? null,
     message: `No run of ${nameCovering(house, line.covering)} can hang ${rooms}: ${sayUnits(house, line.covering, line.shortfall)} of one run wanted; as it is sold, ${known.join(', ')}.${first ? ` ${sayWayOut(house, line.covering, first)}` : ''}`,
   };
 }

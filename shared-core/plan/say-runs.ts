@@ -17,7 +17,7 @@ export function sayRun(run: string | null): string {
 export function explainRuns(house: House, { covering, runs, isBestAssignment }: Pick<CoveringRuns, 'covering' | 'runs' | 'isBestAssignment'>, order: readonly OrderLine[]): readonly WorkingLine[] {
   const lines = order.filter((line) => line.covering === covering);
   const used = runs.flatMap((stock): readonly WorkingLine[] => {
-    const line = lines.find(({ run }) => run === stock.run);
+    const line = lines.find(({ run, shortfall }) => run === stock.run && shortfall === 0);
     return line ? [{ text: sayUse(house, stock, line) }] : stock.run === null ? [] : [{ text: `Run ${stock.run} is not needed${sayThere(house, covering, stock)}.` }];
   });
   const tied = house.matching
@@ -33,9 +33,8 @@ export function explainRuns(house: House, { covering, runs, isBestAssignment }: 
 function sayUse(house: House, stock: RunStock, line: OrderLine): string {
   const there = stock.inHand + stock.onOrder + stock.offered;
   const rooms = list(line.rooms.map((room) => nameRoom(house, room)));
-  if (line.shortfall > 0) return `${capital(sayRun(stock.run))} does not cover ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} wanted, ${there} there.`;
-  const over = stock.inHand + stock.onOrder + line.toBuy - line.rollsNeeded;
-  return `${capital(sayRun(stock.run))} covers ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} of the ${there} that there are, ${over === 0 ? 'none' : over} over.`;
+  const over = there - line.rollsNeeded;
+  return `${capital(sayRun(stock.run))} covers ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} of ${there}, ${over > 0 ? over : 'none'} over.`;
 }
 
 function sayThere(house: House, covering: string, { inHand, onOrder, offered }: RunStock): string {

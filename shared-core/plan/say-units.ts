@@ -8,6 +8,7 @@ const UNIT_WORDS = { wallcovering: 'roll', border: 'spool', lining: 'roll', mura
  * Example: 3 of a border are '3 spools', 1 of a mural is '1 mural'.
  */
 export function sayUnits(house: House, covering: string, count: number): string {
-  const kind = house.coverings.find(({ id }) => id === covering)?.kind ?? 'wallcovering';
-  return `${count} ${UNIT_WORDS[kind]}${count === 1 ? '' : 's'}`;
+  const found = house.coverings.find(({ id }) => id === covering);
+  const word = found?.kind === 'wallcovering' && found.soldBy ? 'piece' : UNIT_WORDS[found?.kind ?? 'wallcovering'];
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }

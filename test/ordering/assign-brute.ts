@@ -47,7 +47,7 @@ export function marksOf(problem: AssignmentProblem, runs: readonly (number | nul
     const more = problem.bought(Math.max(0, rolls - inHand));
     if (rolls > inHand + offered || more > offered) return null;
     bought += more;
-    leftOver += inHand + more - rolls;
+    leftOver += problem.isAdditive ? inHand + more - rolls : inHand;
     used += 1;
   }
   return [-hung.length || 0, bought, leftOver, used];

@@ -85,7 +85,7 @@ describe('goods by the length', () => {
 
   test('that are in hand already need not be bought', () => {
     const of = (rolls: number) => ({ stock: [{ covering: 'paper', run: '7', rolls }], offers: [{ covering: 'paper', run: '7', rolls: 9 }] });
-    expect(planOf({ length: '1 in', pieceLength: '240 in' }, {}, of(2)).running).toMatchObject({ needed: inches(100) });
-    expect(planOf({ length: '1 in', pieceLength: '240 in' }, {}, of(3))).toMatchObject({ toBuy: 0, running: { units: 0, needed: 0 } });
+    expect(planOf({ length: '1 in', pieceLength: '240 in' }, {}, of(2)).running).toMatchObject({ needed: inches(500), wanted: inches(100) });
+    expect(planOf({ length: '1 in', pieceLength: '240 in' }, {}, of(3))).toMatchObject({ toBuy: 0, running: { units: 0, wanted: 0 } });
   });
 });

@@ -16,7 +16,7 @@ describe('rooms can start', () => {
 
   test('in the order of the house; a room that must wait holds no rolls back from those after it', () => {
     const facts = { rooms: [strips('large', 18), strips('small', 6), strips('closet', 3)], stock: [rolls('1', 3)], offers: [rolls('1', 9)] };
-    expect(readinessOf(facts)).toEqual([['large', 'waits', '3 of fern 1'], ['small', 'ready'], ['closet', 'ready']]);
+    expect(readinessOf(facts)).toEqual([['large', 'waits', '6 of fern 1'], ['small', 'ready'], ['closet', 'ready']]);
   });
 
   test('once all that they lack is on its way, which is said; of a run that is not known too', () => {

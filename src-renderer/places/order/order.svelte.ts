@@ -30,8 +30,9 @@ export type RunList = 'stock' | 'offers';
 export class OrderSheet {
   readonly #house: HouseState;
   trouble = $state<Readonly<Record<RunList, string | null>>>({ stock: null, offers: null });
-  /** What was just done, for who can't see it. */
-  said = $state('');
+  #placed = $state<string | null>(null);
+  /** What was just done, until it is undone. */
+  readonly said: string = $derived.by(() => (this.#house.saved.orders.some(({ id }) => id === this.#placed) ? `Order ${this.#placed} is placed and stays as it is.` : ''));
 
   readonly patterns: readonly PatternOrder[] = $derived.by(() => this.#found(groupByPattern(this.house, this.#house.plan?.order ?? [], this.#house.plan?.cuts ?? [], this.#house.plan?.runs ?? [])));
   readonly rooms: readonly RoomLine[] = $derived.by(() => this.#roomLines());
@@ -169,13 +170,31 @@ export class OrderSheet {
     const edit = draftOrder(this.house, this.#lines, supplier, today());
     if (!edit) return null;
     const refused = await this.edit(edit);
-    this.said = refused === null ? `Order ${edit.order.id} is placed and stays as it is.` : '';
+    if (refused === null) this.#placed = edit.order.id;
     return refused;
   }
 
   /** Nothing more of a line will come, or it will after all. */
   closeLine(order: PlacedOrder, line: number, closed: boolean): Promise<string | null> {
-    const orders = this.#house.saved.orders.map((one) => writeOrder(one === order ? { ...one, lines: one.lines.map((own, place) => (place === line ? { ...own, closed } : own)) } : one));
+    return this.#changeLines((one, index, of) => (of === order && index === line ? { ...one, closed } : one));
+  }
+
+  /** The supplier takes rolls of a run off what is still to come, the last order first. */
+  takeOff(covering: string, run: string | null, rolls: number): Promise<string | null> {
+    const ledger = this.#house.plan?.runs.find((one) => one.covering === covering)?.ledger;
+    let left = rolls;
+    const off = new Map<string, number>();
+    for (const { order, line, run: own, outstanding } of (ledger?.lines ?? []).toReversed()) {
+      if (own !== run || outstanding === 0 || left === 0) continue;
+      const taken = Math.min(left, outstanding);
+      off.set(JSON.stringify([order, line.covering, line.run ?? null, line.rolls]), taken);
+      left -= taken;
+    }
+    return this.#changeLines((line, _, { id }) => ({ ...line, takenOff: line.takenOff + (off.get(JSON.stringify([id, line.covering, line.run ?? null, line.rolls])) ?? 0) }));
+  }
+
+  #changeLines(change: (line: PlacedOrder['lines'][number], index: number, order: PlacedOrder) => PlacedOrder['lines'][number]): Promise<string | null> {
+    const orders = this.#house.saved.orders.map((order) => writeOrder({ ...order, lines: order.lines.map((line, index) => change(line, index, order)) }));
     return this.edit({ kind: 'set-orders', orders });
   }
 
@@ -195,10 +214,11 @@ function sayRunFor(run: string | null): string {
 
 type WrittenOrders = Extract<Edit, { kind: 'set-orders' }>['orders'];
 
-function writeOrder({ tax, lines, ...order }: PlacedOrder): WrittenOrders[number] {
+function writeOrder({ tax, lines, sharing, ...order }: PlacedOrder): WrittenOrders[number] {
   return {
     ...order,
     ...(tax ? { tax: { ...tax } } : {}),
+    sharing: sharing.map((share) => ({ ...share, rooms: [...share.rooms] })),
     lines: lines.map(({ length, packs, rooms, ...line }) => ({ ...line, packs: packs.map(copy), rooms: [...rooms], ...(length ? { length: length.typed } : {}) })),
   } as WrittenOrders[number];
 }
