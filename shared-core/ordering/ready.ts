@@ -31,10 +31,10 @@ type Counted = Pick<CoveringOrder, 'ledger' | 'lines' | 'countRooms'>;
  */
 export function findReadiness(house: Pick<House, 'rooms' | 'runChoices'>, orders: readonly Counted[]): readonly RoomReadiness[] {
   const hangs = (room: string, covering: string) => house.runChoices.some((choice) => choice.room === room && choice.covering === covering && choice.hung);
-  const lines = orders.flatMap(({ ledger: { covering }, lines: own, countRooms }) => own.map((line) => ({ line, covering, started: line.rooms.filter((room) => hangs(room, covering)), waiting: [] as string[], countRooms })));
+  const lines = orders.flatMap(({ ledger: { covering }, lines: own, countRooms }) => own.map((line) => new LineInHand(line, covering, line.rooms.filter((room) => hangs(room, covering)), (rooms) => countRooms(line, rooms))));
   const hasGoods = house.rooms.map(({ id }) => id).filter((id) => lines.some(({ line }) => line.rooms.includes(id)));
   const toHangIn = (room: string) => lines.filter(({ line, covering }) => line.rooms.includes(room) && !hangs(room, covering));
-  const isReady = (room: string) => toHangIn(room).every(({ line, started, countRooms }) => lackingFor([...started, room], line, line.inHand, countRooms) === 0);
+  const isReady = (room: string) => toHangIn(room).every((line) => line.lackingFor(room) === 0);
   const ready = new Set<string>();
   for (const room of hasGoods) {
     if (!isReady(room)) continue;
@@ -44,18 +44,59 @@ export function findReadiness(house: Pick<House, 'rooms' | 'runChoices'>, orders
   return hasGoods.map((room): RoomReadiness => {
     const toHang = toHangIn(room);
     if (ready.has(room)) return { room, state: toHang.length === 0 ? 'hung' : 'ready', waits: [] };
-    const waits = toHang.flatMap(({ line, covering, started, waiting, countRooms }): readonly Wait[] => {
-      const rolls = lackingFor([...started, room], line, line.inHand, countRooms);
-      if (rolls === 0) return [];
-      waiting.push(room);
-      return [{ covering, run: line.run, rolls, isOnOrder: lackingFor([...started, ...waiting], line, line.inHand + line.onOrder, countRooms) === 0 }];
+    const waits = toHang.flatMap((one): readonly Wait[] => {
+      const rolls = one.lackingFor(room);
+      return rolls === 0 ? [] : [{ covering: one.covering, run: one.line.run, rolls, isOnOrder: one.isOnOrderFor(room) }];
     });
     return { room, state: 'waits', waits };
   });
 }
 
-/** What rooms take of a line beyond what there is; they are cut together only where that is not plain without. */
-function lackingFor(rooms: readonly string[], line: OrderLine, there: number, countRooms: Counted['countRooms']): number {
-  if (line.rollsNeeded <= there || rooms.reduce((sum, room) => sum + countRooms(line, [room]), 0) <= there) return 0;
-  return Math.max(0, countRooms(line, rooms) - there);
+/** Of a line with more rooms they are cut together only where the most that cutting together saves would do. */
+const MOST_CUT_ONE_BY_ONE = 60;
+
+/** A line, the rooms that can be hung of it, and those that wait for what is on order. */
+class LineInHand {
+  readonly line: OrderLine;
+  readonly covering: string;
+  readonly started: string[];
+  readonly #waiting: string[] = [];
+  readonly #count: (rooms: readonly string[]) => number;
+  readonly #alone = new Map<string, number>();
+  #isAllPromised: boolean;
+
+  constructor(line: OrderLine, covering: string, hung: readonly string[], count: (rooms: readonly string[]) => number) {
+    this.line = line;
+    this.covering = covering;
+    this.started = [...hung];
+    this.#count = count;
+    this.#isAllPromised = line.onOrder === 0;
+  }
+
+  /** What a room beside those that can be hung takes beyond what is in hand. */
+  lackingFor(room: string): number {
+    return this.#beyond([...this.started, room], this.line.inHand);
+  }
+
+  /** Whether what is on order does for a room beside all that wait for it already. */
+  isOnOrderFor(room: string): boolean {
+    if (this.#isAllPromised) return false;
+    this.#waiting.push(room);
+    this.#isAllPromised = this.#beyond([...this.started, ...this.#waiting], this.line.inHand + this.line.onOrder) > 0;
+    return !this.#isAllPromised;
+  }
+
+  #beyond(rooms: readonly string[], there: number): number {
+    const apart = rooms.reduce((sum, room) => sum + this.#aloneOf(room), 0);
+    if (this.line.rollsNeeded <= there || apart <= there) return 0;
+    // What cutting together saves of some rooms is at most what it saves of all.
+    const isPlain = this.line.rooms.length > MOST_CUT_ONE_BY_ONE && apart - (this.line.rollsByRoom - this.line.rollsNeeded) > there;
+    return Math.max(isPlain ? 1 : 0, (rooms.length === 1 || isPlain ? apart : this.#count(rooms)) - there);
+  }
+
+  #aloneOf(room: string): number {
+    const known = this.#alone.get(room) ?? this.#count([room]);
+    this.#alone.set(room, known);
+    return known;
+  }
 }

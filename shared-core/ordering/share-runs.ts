@@ -55,9 +55,11 @@ export function shareRuns(question: RunQuestion, ledger: Ledger, exact: Counter,
     if (marks && compare(marks, best.marks) < 0) best = { runs: shared, marks };
   };
   if (!watch?.isStopped()) {
+    const all = counter.take(units).rolls;
     if (runs.some(({ onOrder }) => onOrder > 0)) consider(assignRuns({ ...asked, runs: runs.map((run) => ({ ...run, onOrder: 0, offered: run.offered + run.onOrder })) }, watch).runs, counter);
     runs.forEach((run, index) => {
-      if (units.every((unit) => unit.run === null || unit.run === run.run)) consider(units.map(() => index), exact);
+      const there = run.inHand + run.onOrder + asSold(run.offered, sold);
+      if (units.every((unit) => unit.run === null || unit.run === run.run) && all - MOST_BEYOND <= there) consider(units.map(() => index), exact);
     });
     if (best.runs.includes(null)) {
       consider(filledIn(best.runs, asked, exact, marksOf), exact);
@@ -87,13 +89,17 @@ export function withRoomForHung({ units, runs, counter, sold }: RunQuestion): re
 
 /** More rooms that are left are not looked at again. */
 const MOST_LOOKED_AT = 4;
+/** Of more units no cutting that is ordered by is asked for on the way. */
+const MOST_EXACT = 60;
+/** A brief count is hardly further beyond that cutting. */
+const MOST_BEYOND = 3;
 
 /** Rooms that are left, each hung where it comes to most; looked at by the cutting that is ordered by where a brief one finds no run. */
 function filledIn(shared: Runs, { units, runs, counter }: RunQuestion, exact: Counter, marksOf: (shared: Runs, by: Counter) => Marks | null): Runs {
   const left = units.flatMap((_, unit) => (shared[unit] === null ? [unit] : [])).slice(0, MOST_LOOKED_AT);
   return left.reduce<Runs>((filled, unit) => {
     const tries = runs.flatMap(({ run }, index) => (units[unit]!.run === null || units[unit]!.run === run ? [filled.with(unit, index)] : []));
-    for (const by of [counter, exact]) {
+    for (const by of units.length > MOST_EXACT ? [counter] : [counter, exact]) {
       const judged = tries.flatMap((one) => {
         const marks = marksOf(one, by);
         return marks ? [{ one, marks }] : [];
