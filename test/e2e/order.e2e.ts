@@ -62,7 +62,11 @@ test('a room is set to a run that has too few, and the ways out are taken, from 
   await expect(page.getByRole('heading', { name: 'What would let every room hang' })).toBeVisible();
   await press(page, 'Choose anew', 'Shift+Tab');
   await expect(page.getByRole('alert')).toHaveCount(0);
-  await expect(page.getByLabel('Run of Nursery')).toHaveValue('(by the plan)');
+  await expect(page.getByLabel('Run of Back bedroom')).toHaveValue('(by the plan)');
+  // The button is gone; who pressed it stands at the words that say what has become of it, and sees that.
+  const why = page.locator('.why:focus-visible');
+  await expect(why).toContainText('Run 2207 covers Nursery');
+  expect(await why.evaluate((words) => getComputedStyle(words).outlineStyle)).toBe('solid');
   await page.keyboard.press('Control+z');
   await expect(page.getByRole('alert').filter({ hasText: /No run of K-2041 can hang/ })).toBeVisible();
 });
