@@ -14,21 +14,21 @@ async function press(page: Page, name: string | RegExp, direction: 'Tab' | 'Shif
 test('the order is looked at by pattern, by room and by supplier, and only what is asked for', async ({ page, running }) => {
   await openDemo(page, running.address);
   await expect(bulk(page).locator('tbody')).toHaveCount(4);
-  await page.getByLabel('Only what is said of').fill('batch 2214');
+  await page.getByLabel('Find', { exact: true }).fill('batch 2214');
   await expect(bulk(page).locator('tbody')).toHaveCount(1);
   await expect(bulk(page)).toContainText('K-2041');
-  await page.getByLabel('Only what is said of').fill('nothing of this');
-  await expect(bulk(page)).toContainText('Nothing in the order is called so.');
-  await page.getByLabel('Only what is said of').fill('');
-  await page.getByLabel('In order of').selectOption('dearest first');
+  await page.getByLabel('Find', { exact: true }).fill('nothing of this');
+  await expect(bulk(page)).toContainText('Nothing here matches ‘nothing of this’.');
+  await page.getByLabel('Find', { exact: true }).fill('');
+  await page.getByLabel('Order by').selectOption('dearest first');
   await expect(bulk(page).locator('tbody').first()).toContainText('K-3310');
 
   await page.getByRole('button', { name: 'By room', exact: true }).click();
   await expect(bulk(page).getByRole('rowheader').first()).toHaveText(/Front bedroom/);
-  await page.getByLabel('Only what is said of').fill('hall');
+  await page.getByLabel('Find', { exact: true }).fill('hall');
   await expect(bulk(page).locator('tbody')).toHaveCount(1);
   await expect(bulk(page)).toContainText('Sitting room');
-  await page.getByLabel('Only what is said of').fill('');
+  await page.getByLabel('Find', { exact: true }).fill('');
 
   await page.getByRole('button', { name: 'By supplier' }).click();
   const northgate = bulk(page).locator('tbody').filter({ hasText: 'Northgate Papers' });
@@ -62,7 +62,11 @@ test('a room is set to a run that has too few, and the ways out are taken, from 
   await expect(page.getByRole('heading', { name: 'What would let every room hang' })).toBeVisible();
   await press(page, 'Choose anew', 'Shift+Tab');
   await expect(page.getByRole('alert')).toHaveCount(0);
-  await expect(page.getByLabel('Run of Nursery')).toHaveValue('(by the plan)');
+  await expect(page.getByLabel('Run of Back bedroom')).toHaveValue('(by the plan)');
+  // The button is gone; who pressed it stands at the words that say what has become of it, and sees that.
+  const why = page.locator('.why:focus-visible');
+  await expect(why).toContainText('Run 2207 covers Nursery');
+  expect(await why.evaluate((words) => getComputedStyle(words).outlineStyle)).toBe('solid');
   await page.keyboard.press('Control+z');
   await expect(page.getByRole('alert').filter({ hasText: /No run of K-2041 can hang/ })).toBeVisible();
 });
@@ -75,11 +79,15 @@ test('rooms are tied together and let go again', async ({ page, running }) => {
   await expect(tied.getByRole('alert')).toHaveText('Tick two rooms or more that are seen together.');
   await tied.getByLabel('Front bedroom').check();
   await tied.getByLabel('Nursery').check();
-  await tied.getByLabel('In', { exact: true }).selectOption('K-2041');
+  await tied.getByLabel('Pattern', { exact: true }).selectOption('K-2041');
   await tied.getByRole('button', { name: 'Tie together' }).click();
   await expect(tied.getByRole('listitem').nth(1)).toContainText('Front bedroom, Nursery, in K-2041');
-  await tied.getByRole('button', { name: 'Let Front bedroom, Nursery differ' }).click();
+  await tied.getByRole('button', { name: 'Let Sitting room, Hall differ' }).press('Enter');
   await expect(tied.getByRole('listitem')).toHaveCount(1);
+  expect(await accessibleNameOfFocus(page)).toBe('Let Front bedroom, Nursery differ');
+  await page.keyboard.press('Enter');
+  await expect(tied.getByRole('listitem')).toHaveText('No rooms are tied yet.');
+  await expect(tied.getByRole('checkbox').first()).toBeFocused();
 });
 
 test('a spare by percent, a tax and a currency are rules of the house; nonsense stays with what was wrong', async ({ page, running }) => {
@@ -96,10 +104,19 @@ test('a spare by percent, a tax and a currency are rules of the house; nonsense 
   const tax = page.getByLabel('Tax on what is bought, %');
   await tax.fill('seven');
   await tax.press('Tab');
-  await expect(page.getByText(/it takes a rate in percent/)).toBeVisible();
+  await expect(page.getByText('A tax is from 0 to 100 %, such as 7.25. Nothing was changed.')).toBeVisible();
   await tax.fill('');
   await tax.press('Tab');
   await expect(bulk(page).getByRole('row', { name: /^Tax/ })).toHaveCount(0);
+  const own = page.getByLabel('Tax of Northgate Papers in percent');
+  await own.fill('101');
+  await own.press('Tab');
+  await expect(page.getByText('A tax is from 0 to 100 %, such as 7.25. Nothing was changed.')).toBeVisible();
+  const currency = page.getByLabel('Currency');
+  await currency.fill('dollars');
+  await currency.press('Tab');
+  await expect(page.getByText('The currency is its three letters, such as USD. Nothing was changed.')).toBeVisible();
+  await expect(currency).toHaveValue('dollars');
 });
 
 test('an order is placed and stays as it was when the house changes', async ({ page, running }) => {

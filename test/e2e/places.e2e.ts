@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
+import { accessibleNameOfFocus, typeLines } from './keyboard.ts';
 import { expect, test } from './struckline.ts';
 
 const PLACES = ['Survey', 'Coverings', 'Set out', 'Order', 'Deliveries'];
@@ -9,7 +10,7 @@ test('the demo house has its order one click away, and every figure opens to its
   await openDemo(page, running.address);
   const order = page.getByRole('table', { name: /bulk order/ });
   await expect(order.getByRole('row', { name: /^Run 2214/ })).toContainText('Front bedroom, Back bedroom');
-  await expect(page.getByText(/^Cut together the house takes \d+ rolls; room by room it would take \d+\. That saves \d+\.$/)).toBeVisible();
+  await expect(page.getByText(/^Cut together the house takes \d+ rolls and \d+ spools; room by room it would take \d+ rolls and \d+ spools\. That saves \d+ rolls?\b.*\.$/)).toBeVisible();
   await order.getByRole('row', { name: /^Run 2214/ }).getByRole('button', { name: /^rolls to buy/ }).click();
   const working = page.getByRole('region', { name: 'Working of rolls to buy' });
   const [sum, needed, spare, inHand, wanted] = /(\d+) needed \+ (\d+) spare - (\d+) in hand = (\d+)\./.exec((await working.textContent()) ?? '') ?? [];
@@ -66,20 +67,52 @@ test('a length being typed shows its effect, and what is not a length stays with
 
 test('rolls of a run in hand change the order at once', async ({ page, running }) => {
   await openDemo(page, running.address);
-  const hall = page.getByRole('row', { name: /Sitting room, Hall/ });
-  await expect(hall).toContainText('run not known yet');
-  const had = page.getByRole('region', { name: 'Still to be had' });
-  await had.getByLabel('Pattern', { exact: true }).selectOption('K-3310');
+  await expect(page.getByRole('row', { name: /Study, Bathroom/ })).toContainText('run not known yet');
+  const had = page.getByRole('region', { name: 'On offer' });
+  await had.getByLabel('Pattern', { exact: true }).selectOption('T-118');
   await had.getByLabel('Run number', { exact: true }).fill('0412');
-  await had.getByLabel('Rolls', { exact: true }).fill('12');
+  await had.getByLabel('Rolls', { exact: true }).fill('4');
   await page.keyboard.press('Enter');
+  await expect(had.getByLabel('Run number', { exact: true })).toBeFocused();
   await expect(page.getByRole('row', { name: /^Run 0412/ })).toBeVisible();
   await expect(page.getByRole('row', { name: /no run has it/ })).toBeVisible();
-  await expect(page.getByRole('alert').filter({ hasText: 'No run of K-3310 can hang' })).toBeVisible();
-  await had.getByLabel('Rolls of entry 3').fill('40');
+  await expect(page.getByRole('alert').filter({ hasText: 'No run of T-118 can hang' })).toBeVisible();
+  await had.getByLabel('Rolls of entry 5').fill('40');
   await page.keyboard.press('Tab');
-  await expect(page.getByRole('row', { name: /^Run 0412/ })).toContainText('Sitting room, Hall');
+  await expect(page.getByRole('row', { name: /^Run 0412/ })).toContainText('Study, Bathroom');
   await expect(page.getByRole('row', { name: /no run has it/ })).toHaveCount(0);
+});
+
+test('runs are typed on one after the other, and the focus stays where they are taken away', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  const inHand = page.getByRole('region', { name: 'In hand' });
+  await inHand.getByLabel('Run number', { exact: true }).focus();
+  await typeLines(page, ['31', '4', '32', '5', '', '6']);
+  await expect(inHand.getByRole('alert')).toHaveText('The run wants its number, as it stands on the label.');
+  await expect(inHand.getByLabel('Run number', { exact: true })).toBeFocused();
+  await expect(inHand.getByLabel('Rolls', { exact: true })).toHaveValue('6');
+  await typeLines(page, ['33', '']);
+  await expect(inHand.getByRole('alert')).toHaveCount(0);
+  const entries = () => inHand.getByRole('textbox', { name: /of entry/ }).evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value));
+  expect(await entries()).toEqual(['2207', '2', '31', '4', '32', '5', '33', '6']);
+  await inHand.getByRole('button', { name: 'Remove entry 3, run 32' }).press('Enter');
+  expect(await entries()).toEqual(['2207', '2', '31', '4', '33', '6']);
+  expect(await accessibleNameOfFocus(page)).toBe('Remove entry 3, run 33');
+  await page.keyboard.press('Enter');
+  expect(await entries()).toEqual(['2207', '2', '31', '4']);
+  await expect(inHand.getByLabel('Pattern', { exact: true })).toBeFocused();
+});
+
+test('the order is read whole in a narrow window', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  const order = page.getByRole('table', { name: /bulk order/ });
+  for (const width of [899, 770, 700]) {
+    await page.setViewportSize({ width, height: 800 });
+    await expect(order.getByRole('columnheader', { name: 'As sold' })).toHaveCount(0);
+    await expect(order.getByRole('columnheader', { name: 'Room by room' })).toHaveCount(0);
+    await expect(order.getByRole('row', { name: /^Run 2214/ }).getByRole('cell').filter({ has: page.getByRole('button', { name: /^rolls to buy/ }) })).toContainText('8 packs of 2 + 1 roll');
+    expect(await page.getByRole('main').evaluate((sheet) => sheet.scrollWidth - sheet.clientWidth)).toBe(0);
+  }
 });
 
 test('a document that is no house is refused with every fault, and nothing is made of it', async ({ page, running }) => {
@@ -134,7 +167,7 @@ test('lining and a mural are typed in, hung, drawn and ordered', async ({ page, 
   await expect(page.getByRole('application')).toHaveAttribute('aria-label', /Plain lining in \d+ lengths/);
   await expect(page.getByRole('heading', { name: 'Hung across' })).toBeVisible();
   await goTo(page, 'Order');
-  await expect(page.getByRole('row', { name: /run not known yet Study \d+ rolls needed/ })).toBeVisible();
+  await expect(page.getByRole('row', { name: /run not known yet Study .*rolls needed: \d+/ })).toBeVisible();
 });
 
 test('goods sold by the length, and strips in the sequence of the roll, are ordered and cut so', async ({ page, running }) => {

@@ -138,11 +138,11 @@ describe('rooms', () => {
   };
 
   test('say what they wait for and whether it comes', () => {
-    expect(readiness(hall())).toBe(`Hall waits for ${needed} rolls of P-1, run not known yet, which are not ordered yet.`);
+    expect(readiness(hall())).toBe(`waits for ${needed} rolls of P-1, run not known yet, which are not ordered yet`);
     const orders = ordered({ rolls: needed, run: '2214' });
-    expect(readiness(hall({ orders, deliveries: [came('2214', needed - 1)] }))).toBe('Hall waits for 1 roll of P-1, run 2214, which is on its way.');
-    expect(readiness(hall({ orders, deliveries: [came('2214', needed)] }))).toBe('Hall can start now.');
-    expect(readiness(hall({ orders: ordered({ rolls: 1, run: '2214' }), offers: [{ covering: 'paper', run: '2214', rolls: 40 }] }))).toBe(`Hall waits for ${needed} rolls of P-1, run 2214, of which 1 is on the way.`);
+    expect(readiness(hall({ orders, deliveries: [came('2214', needed - 1)] }))).toBe('waits for 1 roll of P-1, run 2214, which is on its way');
+    expect(readiness(hall({ orders, deliveries: [came('2214', needed)] }))).toBe('can start now');
+    expect(readiness(hall({ orders: ordered({ rolls: 1, run: '2214' }), offers: [{ covering: 'paper', run: '2214', rolls: 40 }] }))).toBe(`waits for ${needed} rolls of P-1, run 2214, of which 1 is on the way`);
   });
 
   test('are recorded as hung from the run they are planned from, and as before when that is taken back', () => {
@@ -150,7 +150,7 @@ describe('rooms', () => {
     const found = runsOfRoom(one, planHouse(one), 'hall');
     expect(found).toEqual({ runs: [{ covering: 'paper', run: '2214' }] });
     const hung = { ...one, runChoices: withHung(one, 'hall', [{ covering: 'paper', run: '2214' }]) };
-    expect(readiness(hung)).toBe('Hall is hung.');
+    expect(readiness(hung)).toBe('is hung');
     expect(withoutHung(hung, 'hall', [])).toEqual([]);
     const chosen = [{ covering: 'paper', room: 'hall', run: '2214', hung: false }];
     expect(withoutHung(hung, 'hall', chosen)).toEqual(chosen);

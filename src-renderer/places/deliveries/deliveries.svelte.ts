@@ -10,7 +10,7 @@ import { AfterHanging } from './after-hanging.svelte.ts';
 import { type PatternRows, rowsAgainstOrder } from './against-order.ts';
 import { type Decision, withDecision } from './decide.ts';
 import { coveringsWithNumber, deliveredCoverings, received } from './labels.ts';
-import { NextPackage } from './next-package.svelte.ts';
+import { NextPackage, type PackageField } from './next-package.svelte.ts';
 import { PastedPackages } from './pasted-packages.svelte.ts';
 import { type Finding, quiet, sayPackage, sayReceived } from './say-package.ts';
 
@@ -18,6 +18,13 @@ import { type Finding, quiet, sayPackage, sayReceived } from './say-package.ts';
 interface Decided {
   readonly checked: CheckedDelivery;
   readonly decision: Decision;
+}
+
+/** What was said of what was just recorded, and the packages that it was said of, from their place in the house's list on. */
+interface Recorded {
+  readonly finding: Finding;
+  readonly from: number;
+  readonly packages: House['deliveries'];
 }
 
 /** One package of the house with its ledger and what it is. */
@@ -32,7 +39,7 @@ export class DeliveriesSheet {
   readonly next: NextPackage;
   readonly pasted: PastedPackages;
   readonly after: AfterHanging;
-  #recorded = $state.raw<{ readonly finding: Finding; readonly count: number } | null>(null);
+  #recorded = $state.raw<Recorded | null>(null);
   decided = $state.raw<Decided | null>(null);
   packageFilter = $state('');
   orderFilter = $state('');
@@ -49,8 +56,8 @@ export class DeliveriesSheet {
   );
   readonly undecided: readonly CheckedDelivery[] = $derived.by(() => this.packages.map(({ checked }) => checked).filter(isUndecided));
   readonly patterns: readonly PatternRows[] = $derived.by(() => rowsAgainstOrder(this.#house.saved, this.ledgers));
-  /** What was last recorded means, until something of it is undone or removed. */
-  readonly said: Finding | null = $derived.by(() => (this.#recorded?.count === this.#house.saved.deliveries.length ? this.#recorded.finding : null));
+  /** What was last recorded means, until the next is typed or something of it is decided, corrected or undone. */
+  readonly said: Finding | null = $derived.by(() => (this.#recorded && isAlike(this.#house.saved.deliveries.slice(this.#recorded.from), this.#recorded.packages) ? this.#recorded.finding : null));
   /** In a sentence what the last decision has come to, once the rooms are planned anew. */
   readonly decidedWords: string | null = $derived.by(() => this.decided && this.#sayDecided(this.decided));
 
@@ -71,6 +78,11 @@ export class DeliveriesSheet {
     return this.ledgers.find((ledger) => ledger.covering === covering) ?? keepLedger(this.#house.saved, covering);
   }
 
+  type(field: PackageField, text: string): void {
+    this.#recorded = null;
+    this.next.type(field, text);
+  }
+
   /** Records the package that stands in the fields; false where something is wrong with one of them. */
   record(): boolean {
     const one = this.next.read();
@@ -81,8 +93,9 @@ export class DeliveriesSheet {
       return false;
     }
     this.next.clear();
-    const { checked, ledger } = this.#checkedAt(this.#house.saved.deliveries.length - 1);
-    this.#say(sayReceived(this.#house.saved, ledger, checked));
+    const place = this.#house.saved.deliveries.length - 1;
+    const { checked, ledger } = this.#checkedAt(place);
+    this.#say(sayReceived(this.#house.saved, ledger, checked), place);
     return true;
   }
 
@@ -95,7 +108,8 @@ export class DeliveriesSheet {
     this.pasted.clear();
     const waiting = this.undecided.filter(({ index }) => index >= before).length;
     const words = `${taken.length} ${taken.length === 1 ? 'package' : 'packages'} recorded.`;
-    this.#say(waiting > 0 ? { sign: '≠', words: `${words} ${waiting} of them ${waiting === 1 ? 'waits' : 'wait'} for a decision.`, tone: 'stop' } : quiet(words));
+    const finding: Finding = waiting > 0 ? { sign: '≠', words: `${words} ${waiting} of them ${waiting === 1 ? 'waits' : 'wait'} for a decision.`, tone: 'stop' } : quiet(words);
+    this.#say(finding, before);
     return true;
   }
 
@@ -155,8 +169,8 @@ export class DeliveriesSheet {
     return sayFaults(await this.#house.edit({ kind: 'set-deliveries', deliveries: copies(deliveries) }));
   }
 
-  #say(finding: Finding): void {
-    this.#recorded = { finding, count: this.#house.saved.deliveries.length };
+  #say(finding: Finding, from: number): void {
+    this.#recorded = { finding, from, packages: this.#house.saved.deliveries.slice(from) };
   }
 
   #checkedAt(index: number): { readonly checked: CheckedDelivery; readonly ledger: Ledger } {

@@ -3,8 +3,8 @@ import { findByGtin, readScan, type Scan } from '../../../shared-core/ordering/i
 import { today } from '../../parts/today.ts';
 import { coveringsWithNumber, received } from './labels.ts';
 
-/** What is typed of a package, in the order in which it is typed. */
-export const PACKAGE_FIELDS = ['code', 'patternNumber', 'cameFor', 'run', 'rolls', 'damaged', 'short', 'received'] as const;
+/** What is typed of a package, in the order in which it is typed; what only some labels ask for stands last, so that it is never in the way. */
+export const PACKAGE_FIELDS = ['code', 'patternNumber', 'run', 'rolls', 'damaged', 'short', 'received', 'cameFor'] as const;
 export type PackageField = (typeof PACKAGE_FIELDS)[number];
 
 /** A package as it is to be recorded. */
@@ -102,9 +102,6 @@ export class NextPackage {
     const patternNumber = this.at('patternNumber').trim();
     const run = this.at('run').trim();
     if (patternNumber === '') return this.#fault('patternNumber', 'The package wants its pattern number, as it stands on the label.');
-    const known = coveringsWithNumber(house, patternNumber);
-    const cameFor = known.length === 1 ? known[0]!.id : this.at('cameFor');
-    if (cameFor === '') return this.#fault('cameFor', `Say for which pattern ${patternNumber} came.`);
     if (run === '') return this.#fault('run', 'The run wants its number, as it stands on the label.');
     const rolls = countOf(this.at('rolls'));
     if (rolls === null || rolls === 0) return this.#fault('rolls', 'The rolls on the label are a whole number from 1.');
@@ -114,6 +111,9 @@ export class NextPackage {
     if (short === null || short > rolls - damaged) return this.#fault('short', `Missing are a whole number of the ${rolls - damaged} that are not damaged.`);
     const day = received(this.at('received'));
     if ('trouble' in day) return this.#fault('received', day.trouble);
+    const known = coveringsWithNumber(house, patternNumber);
+    const cameFor = known.length === 1 ? known[0]!.id : this.at('cameFor');
+    if (cameFor === '') return this.#fault('cameFor', `Say for which pattern ${patternNumber} came.`);
     const label = known.length === 1 ? nameCovering(house, cameFor) : patternNumber;
     return { covering: cameFor, patternNumber: label, run, rolls, damaged, short, ...day };
   }

@@ -1,6 +1,6 @@
 import { type House, nameCovering } from '../../../shared-core/house/index.ts';
 import type { OrderLine, RoomReadiness, Wait } from '../../../shared-core/ordering/index.ts';
-import { type HousePlan, nameRoom, sayUnits } from '../../../shared-core/plan/index.ts';
+import { type HousePlan, sayUnits } from '../../../shared-core/plan/index.ts';
 
 /** What a room waits for: '1 roll of K-2041, run 2214, which is on its way'. */
 export function sayWait(house: House, order: readonly OrderLine[], { covering, run, rolls, isOnOrder }: Wait): string {
@@ -11,15 +11,14 @@ export function sayWait(house: House, order: readonly OrderLine[], { covering, r
 }
 
 /**
- * Whether a room can be hung, as a sentence.
+ * Whether a room can be hung, as it stands beside the room's name.
  *
- * Example: 'Hall waits for 1 roll of K-2041, run 2214, which is on its way.'
+ * Example: 'waits for 1 roll of K-2041, run 2214, which is on its way'
  */
-export function sayReadiness(house: House, order: readonly OrderLine[], { room, state, waits }: RoomReadiness): string {
-  const name = nameRoom(house, room);
-  if (state === 'hung') return `${name} is hung.`;
-  if (state === 'ready') return `${name} can start now.`;
-  return `${name} waits for ${waits.map((wait) => sayWait(house, order, wait)).join('; and for ')}.`;
+export function sayReadiness(house: House, order: readonly OrderLine[], { state, waits }: RoomReadiness): string {
+  if (state === 'hung') return 'is hung';
+  if (state === 'ready') return 'can start now';
+  return `waits for ${waits.map((wait) => sayWait(house, order, wait)).join('; and for ')}`;
 }
 
 /** The run of each covering that hangs in a room, or why it can't be said. */

@@ -4,13 +4,14 @@ import { printLength, printMoney } from '../../../shared-core/units/index.ts';
 import { copyTable, type TableCell } from '../../parts/copy-table.ts';
 import { lookingAt } from './looking-at.svelte.ts';
 import type { OrderSheet } from './order.svelte.ts';
+import { sayPriceHead } from './say-order.ts';
 
 /** Puts the order on the clipboard as it is looked at, one row for each pattern number and run number. */
 export function copyOrder(sheet: OrderSheet): void {
   const { house } = sheet;
   if (lookingAt.view === 'room') {
     void copyTable(
-      ['Room', 'Pattern number', 'Run number', 'Cut alone', 'Of the line'],
+      ['Room', 'Pattern number', 'Run number', 'Cut alone', 'Whole run together'],
       sheet.rooms.map(({ room, line, rollsAlone }) => [room.name, nameCovering(house, line.covering), line.run ?? '', rollsAlone, line.rollsNeeded]),
     );
     return;
@@ -33,5 +34,5 @@ export function copyOrder(sheet: OrderSheet): void {
       line.price === null ? '' : printMoney(line.price, house.currency),
     ];
   });
-  void copyTable(['Pattern number', 'Run number', 'Supplier', 'Hung in', 'Room by room', 'Together', 'Spare', 'In hand', 'On order', 'To buy', 'As sold', `Price, ${house.currency}`], rows);
+  void copyTable(['Pattern number', 'Run number', 'Supplier', 'Hung in', 'Room by room', 'Together', 'Spare', 'In hand', 'On order', 'To buy', 'As sold', sayPriceHead(house, sheet.suppliers)], rows);
 }
