@@ -67,20 +67,21 @@ test('a length being typed shows its effect, and what is not a length stays with
 
 test('rolls of a run in hand change the order at once', async ({ page, running }) => {
   await openDemo(page, running.address);
-  await expect(page.getByRole('row', { name: /Study, Bathroom/ })).toContainText('run not known yet');
+  const order = page.getByRole('table', { name: /bulk order/ });
+  await expect(order.getByRole('row', { name: /Study, Bathroom/ })).toContainText('run not known yet');
   const had = page.getByRole('region', { name: 'On offer' });
   await had.getByLabel('Pattern', { exact: true }).selectOption('T-118');
   await had.getByLabel('Run number', { exact: true }).fill('0412');
   await had.getByLabel('Rolls', { exact: true }).fill('4');
   await page.keyboard.press('Enter');
   await expect(had.getByLabel('Run number', { exact: true })).toBeFocused();
-  await expect(page.getByRole('row', { name: /^Run 0412/ })).toBeVisible();
-  await expect(page.getByRole('row', { name: /no run has it/ })).toBeVisible();
+  await expect(order.getByRole('row', { name: /^Run 0412/ })).toBeVisible();
+  await expect(order.getByRole('row', { name: /no run has it/ })).toBeVisible();
   await expect(page.getByRole('alert').filter({ hasText: 'No run of T-118 can hang' })).toBeVisible();
   await had.getByLabel('Rolls of entry 5').fill('40');
   await page.keyboard.press('Tab');
-  await expect(page.getByRole('row', { name: /^Run 0412/ })).toContainText('Study, Bathroom');
-  await expect(page.getByRole('row', { name: /no run has it/ })).toHaveCount(0);
+  await expect(order.getByRole('row', { name: /^Run 0412/ })).toContainText('Study, Bathroom');
+  await expect(order.getByRole('row', { name: /no run has it/ })).toHaveCount(0);
 });
 
 test('runs are typed on one after the other, and the focus stays where they are taken away', async ({ page, running }) => {
