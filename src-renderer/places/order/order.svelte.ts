@@ -37,8 +37,6 @@ export class OrderSheet {
   readonly patterns: readonly PatternOrder[] = $derived.by(() => this.#found(groupByPattern(this.house, this.#house.plan?.order ?? [], this.#house.plan?.cuts ?? [], this.#house.plan?.runs ?? [])));
   readonly rooms: readonly RoomLine[] = $derived.by(() => this.#roomLines());
   readonly suppliers: readonly SupplierLines[] = $derived.by(() => bySupplier(this.house, this.#lines));
-  readonly rollsTogether: number = $derived.by(() => sum(this.#cutLines, ({ rollsNeeded }) => rollsNeeded));
-  readonly rollsByRoom: number = $derived.by(() => sum(this.#cutLines, ({ rollsByRoom }) => rollsByRoom));
   readonly amounts: Amounts = $derived.by(() => addAmounts(this.suppliers));
 
   constructor(house: HouseState) {
@@ -47,11 +45,6 @@ export class OrderSheet {
 
   get #lines(): readonly OrderLine[] {
     return this.#house.plan?.order ?? [];
-  }
-
-  /** The lines of what is cut from rolls; murals and goods by the length are not. */
-  get #cutLines(): readonly OrderLine[] {
-    return this.#lines.filter(({ problems, running }) => problems.length > 0 && running === null);
   }
 
   get house(): House {
