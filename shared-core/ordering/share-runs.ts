@@ -18,9 +18,10 @@ type Marks = readonly number[];
  *
  * Rule: rooms hung, then rolls bought, then rolls bought with the spare of every run used, then rolls that are still to
  * come, then the larger rooms before the smaller, which leaves least over. The sharing that the orders were placed for
- * stands unless another hangs more rooms or buys fewer rolls. Tried are the exact ones (see `assignRuns`) with and without what is
- * on order as if it were in hand, and each run alone. A room that no run has enough for by a brief look is looked at once
- * more with the cutting that is ordered by. What hangs already stands on its run, however many rolls it took.
+ * stands unless another hangs more rooms or buys fewer rolls. Tried are the exact ones (see `assignRuns`), with and
+ * without what is on order as if it were in hand, and each run alone. A room that no run has enough for by a brief look is
+ * looked at once more with the cutting that is ordered by. What hangs already stands on its run, however many rolls it
+ * took.
  * Example: two rooms of 4 rolls, 7 together, two runs of 30 in doubles, a spare each: both from one run, 8 bought and not
  * 12.
  */
@@ -97,7 +98,7 @@ const MOST_BEYOND = 3;
 /** Rooms that are left, each hung where it comes to most; looked at by the cutting that is ordered by where a brief one finds no run. */
 function filledIn(shared: Runs, { units, runs, counter }: RunQuestion, exact: Counter, marksOf: (shared: Runs, by: Counter) => Marks | null): Runs {
   const left = units.flatMap((_, unit) => (shared[unit] === null ? [unit] : [])).slice(0, MOST_LOOKED_AT);
-  return left.reduce<Runs>((filled, unit) => {
+  const filledAll = left.reduce<Runs>((filled, unit) => {
     const tries = runs.flatMap(({ run }, index) => (units[unit]!.run === null || units[unit]!.run === run ? [filled.with(unit, index)] : []));
     for (const by of units.length > MOST_EXACT ? [counter] : [counter, exact]) {
       const judged = tries.flatMap((one) => {
@@ -109,6 +110,9 @@ function filledIn(shared: Runs, { units, runs, counter }: RunQuestion, exact: Co
     }
     return filled;
   }, shared);
+  // A room in parts hangs wholly or not at all.
+  const unhung = new Set(units.flatMap(({ rooms }, unit) => (filledAll[unit] === null ? rooms : [])));
+  return filledAll.map((run, unit) => (units[unit]!.rooms.some((room) => unhung.has(room)) ? null : run));
 }
 
 /** The same with a room that is left in the place of one that is a little smaller. */
