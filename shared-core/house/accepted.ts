@@ -93,10 +93,10 @@ export const percent = z
   .string({ error: takes('a rate in percent as a decimal text, such as "7.25"') })
   .refine((written) => PERCENT_PATTERN.test(written) && Number(written.replace(',', '.')) <= 100, { error: takes('a rate in percent from "0" to "100", such as "7.25"') });
 
+const spareTaken = takes('a whole number of rolls from 0 to 1000, or a percentage from "0%" to "100%", such as "10%"');
+
 /** Spare rolls: so many, or so much of what is needed. */
-export const spare = z.union([wholeNumber(0, 1000), z.string().regex(/^(?:100|\d{1,2}(?:[.,]\d)?)\s?%$/)], {
-  error: takes('a whole number of rolls from 0 to 1000, or a percentage from "0%" to "100%", such as "10%"'),
-});
+export const spare = z.union([z.int({ error: spareTaken }).min(0, { error: spareTaken }).max(1000, { error: spareTaken }), z.string({ error: spareTaken }).regex(/^(?:100|\d{1,2}(?:[.,]\d)?)\s?%$/, { error: spareTaken })], { error: spareTaken });
 
 /** Money as a decimal text; how many decimals it may have depends on the house's currency, so `findFaults` judges it. */
 export const price = z

@@ -28,7 +28,7 @@ export function orderText(house: House, plan: HousePlan): string {
     const singles = covering && 'singlesPerRoll' in covering && covering.singlesPerRoll > 1 ? ` (= ${line.toBuy * covering.singlesPerRoll} singles)` : '';
     const packs = line.packs.map((pack) => `${pack.count} × ${pack.rolls}`).join(' + ');
     return [
-      `${nameCovering(house, line.covering)}, run ${line.run ?? 'not known yet'}: buy ${line.running ? showLength(line.running.toBuy, house.lengths) : sayUnits(house, line.covering, line.toBuy)}${singles}${packs ? ` as ${packs}` : ''}${line.price === null ? '' : `, ${showMoney(line.price, house.currency)}`}`,
+      `${nameCovering(house, line.covering)}, ${line.run !== null ? `run ${line.run}` : line.shortfall > 0 ? 'no run has it' : 'run not known yet'}: buy ${line.running ? showLength(line.running.toBuy, house.lengths) : sayUnits(house, line.covering, line.toBuy)}${singles}${packs ? ` as ${packs}` : ''}${line.price === null ? '' : `, ${showMoney(line.price, house.currency)}`}`,
       `  for ${line.rooms.map((room) => nameRoom(house, room)).join(', ')}: ${line.rollsNeeded} needed (${line.isProvenMinimum ? 'proved the fewest' : `${line.lowerBound} at least`}; ${line.rollsByRoom} room by room), ${line.spare} spare, ${line.inHand} in hand${line.onOrder > 0 ? `, ${line.onOrder} on order` : ''}`,
     ].join('\n');
   });

@@ -74,6 +74,8 @@ const WRONG: readonly (readonly [string, (document: Loose) => void, string, RegE
   ),
   ['an unknown key of a line', (d) => (d.orders[0].lines[1].colour = 'red'), 'orders[0].lines[1].colour', /is not a key of a line of a placed order; its keys are covering, patternNumber, run/],
   ['an unknown key of a sale unit', (d) => (d.orders[0].lines[0].packs[0].price = '1'), 'orders[0].lines[0].packs[0].price', /is not a key of a number of sale units/],
+  ['a spare beyond all that is needed', (d) => (d.rules = { ...d.rules, spareRolls: '1000%' }), 'rules.spareRolls', /^is "1000%"; it takes a whole number of rolls from 0 to 1000, or a percentage from "0%" to "100%", such as "10%"$/],
+  ['more taken off a line than was ordered', (d) => (d.orders[0].lines[0].takenOff = 9000), 'orders[0].lines[0].takenOff', /^is 9000, more than the \d+ rolls ordered$/],
   ['an unknown key of a tax', (d) => (d.tax.country = 'US'), 'tax.country', /is not a key of a tax/],
 ];
 
