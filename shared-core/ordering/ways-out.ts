@@ -21,6 +21,8 @@ export type WayOut =
 const MOST_ASKED = 3;
 /** Of more rooms it is not worked out how few more rolls would do where others change their runs for it. */
 const MOST_BISECTED = 100;
+/** Of more corners it is not tried which two would do. */
+const MOST_PAIRED = 6;
 /** Of more rooms that are left a change of run in one of them hardly hangs all. */
 const MOST_CORNERED = 2;
 
@@ -36,7 +38,10 @@ export function findWaysOut(question: RunQuestion, assigned: readonly (number | 
   const assign = (changed: Partial<RunQuestion>) => assignRuns({ ...question, ...changed, care: 'brief' }, watch).runs;
   const hangsAll = (changed: Partial<RunQuestion>) => assign(changed).every((run) => run !== null);
   const isLarge = units.length > MOST_BISECTED;
-  const tooFew = Math.max(0, leastOf(question) - runs.reduce((sum, { inHand, onOrder, offered }) => sum + inHand + onOrder + offered, 0) - 1);
+  const missing = leastOf(question) - runs.reduce((sum, { inHand, onOrder, offered }) => sum + inHand + onOrder + offered, 0);
+  const tooFew = Math.max(0, missing - 1);
+  // Where all runs together have too few, no other sharing of them hangs all.
+  const isShareable = missing <= 0;
   const lacking = runs.map((run, index) => lackingOf(question, run, [...units.filter((_, unit) => assigned[unit] === index), ...unhung]));
   const cheapest = runs.map((_, index) => index).toSorted((one, other) => lacking[one]! - lacking[other]! || one - other);
   const more = cheapest.slice(0, MOST_ASKED).flatMap((index): readonly WayOut[] => {
@@ -55,7 +60,7 @@ export function findWaysOut(question: RunQuestion, assigned: readonly (number | 
   const takers = isLarge ? unhung : units.filter((_, unit) => fewest !== null && withFurther(fewest)[unit] === runs.length);
   const another: readonly WayOut[] = fewest === null ? [] : [{ kind: 'another-run', rolls: fewest, rooms: roomsOf(takers) }];
   const byRolls = [...more, ...another].toSorted((one, other) => rollsOf(one) - rollsOf(other));
-  return [...loosened(question, hangsAll), ...(unhung.length > MOST_CORNERED ? [] : changedAtCorner(question, unhung, assign)), ...byRolls];
+  return [...(isShareable ? [...loosened(question, hangsAll), ...(unhung.length > MOST_CORNERED ? [] : changedAtCorner(question, unhung, assign))] : []), ...byRolls];
 }
 
 /** Ties and choices that are in the way: those of one unit where that is enough, else all; all rooms hang without them. */
@@ -82,7 +87,7 @@ function changedAtCorner({ units }: RunQuestion, unhung: readonly Unit[], assign
     const { inside, at } = hanging?.corners ?? {};
     if (!hanging || !inside || !at || other || unit.run !== null) return [];
     const others = units.filter((one) => one !== unit);
-    const pairs = inside.flatMap((one, index) => inside.slice(index + 1).map((two) => [one, two]));
+    const pairs = inside.length > MOST_PAIRED ? [] : inside.flatMap((one, index) => inside.slice(index + 1).map((two) => [one, two]));
     for (const walls of [...inside.map((wall) => [wall]), ...pairs, inside]) {
       const { parts, changes } = at(walls);
       if (parts.length < 2) continue;
