@@ -10,7 +10,7 @@ export type StartKind = 'kill' | 'strip-centred' | 'seam-centred' | 'corner' | '
 
 export interface StartCandidate {
   readonly place: WallPlace;
-  readonly edge: 'left' | 'centre';
+  readonly edge: 'left' | 'centre' | 'right';
   readonly kind: StartKind;
 }
 

@@ -77,9 +77,17 @@ export function layoutsBetween(ends: TriedEnds, tried: TriedBy): readonly TriedL
       const first = grid.from + move + turn * laidWidth;
       if (best.has(slotOf(first))) continue;
       const seam = seamOnAWall(axis, first, grid.to, cycle * laidWidth);
-      if (seam === null) continue;
-      const origin = seam + toGrain(axis, seam, grain, room);
-      best.set(slotOf(first), { candidate: null, kind: 'clear', struck: origin, origin });
+      if (seam !== null) {
+        const origin = seam + toGrain(axis, seam, grain, room);
+        best.set(slotOf(first), { candidate: null, kind: 'clear', struck: origin, origin });
+        continue;
+      }
+      // In a stretch of few strips the one that comes first in the cycle may have no seam but at its right.
+      const before = first - (cycle - 1) * laidWidth;
+      const right = seamOnAWall(axis, before < grid.from ? before + cycle * laidWidth : before, grid.to, cycle * laidWidth);
+      if (right === null) continue;
+      const struck = right + toGrain(axis, right, grain, room);
+      best.set(slotOf(first), { candidate: { place: onWall(axis, struck), edge: 'right', kind: 'clear' }, kind: 'clear', struck, origin: struck - laidWidth });
     }
   }
   const placed = [...best.values()].map(({ candidate, kind, origin }): TriedLayout => {
