@@ -15,6 +15,8 @@ export interface RunStock {
 /** A line of a placed order, and what has come of it. */
 export interface LineProgress {
   readonly order: string;
+  /** Its place in the order. */
+  readonly index: number;
   readonly line: PlacedLine;
   /** The run that it asks for; of a line that asks for any one run, the first that came for it. */
   readonly run: string | null;
@@ -23,6 +25,8 @@ export interface LineProgress {
   /** Sound rolls of another run that are kept in their place. */
   readonly instead: number;
   readonly outstanding: number;
+  /** Rolls that were taken off it, and of a closed line what has not come. */
+  readonly notComing: number;
 }
 
 /** How a delivery stands to what was ordered; only what `counts` is in hand. */
@@ -54,6 +58,7 @@ export interface Ledger {
 
 interface OpenLine {
   readonly order: string;
+  readonly index: number;
   /** How many packages had been recorded before it was placed. */
   readonly earlier: number;
   readonly line: PlacedLine;
@@ -76,7 +81,7 @@ interface OpenLine {
 export function keepLedger(house: House, covering: string): Ledger {
   const patternNumber = house.coverings.find(({ id }) => id === covering)?.patternNumber;
   const lines: OpenLine[] = house.orders.flatMap((order) =>
-    order.lines.filter((line) => line.covering === covering).map((line) => ({ order: order.id, earlier: order.earlier, line, run: line.run ?? null, received: 0, instead: 0 })),
+    order.lines.flatMap((line, index) => (line.covering === covering ? [{ order: order.id, index, earlier: order.earlier, line, run: line.run ?? null, received: 0, instead: 0 }] : [])),
   );
   const runs = new Map<string, { inHand: number; offered: number }>();
   const at = (run: string) => {
@@ -118,7 +123,7 @@ export function keepLedger(house: House, covering: string): Ledger {
   return {
     covering,
     runs: unknown > 0 ? [...stocks, { run: null, inHand: 0, onOrder: unknown, offered: 0 }] : stocks,
-    lines: lines.map((open) => ({ order: open.order, line: open.line, run: open.run, received: open.received, instead: open.instead, outstanding: outstandingOf(open) })),
+    lines: lines.map(progressOf),
     deliveries,
     sharing: sharingOf(house, covering, lines),
   };
@@ -160,6 +165,12 @@ function fill(lines: readonly OpenLine[], sound: number, as: 'received' | 'inste
     left -= taken;
   }
   return left;
+}
+
+function progressOf(open: OpenLine): LineProgress {
+  const { order, index, line, run, received, instead } = open;
+  const outstanding = outstandingOf(open);
+  return { order, index, line, run, received, instead, outstanding, notComing: Math.max(0, line.rolls - received - instead - outstanding) };
 }
 
 function outstandingOf(line: OpenLine): number {

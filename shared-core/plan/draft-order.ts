@@ -1,5 +1,5 @@
 import type { Edit, House } from '../house/index.ts';
-import { bySupplier, type OrderLine } from '../ordering/index.ts';
+import { bySupplier, type OrderLine, type SupplierLines } from '../ordering/index.ts';
 import { printLength, printMoney } from '../units/index.ts';
 
 type PlaceOrder = Extract<Edit, { kind: 'place-order' }>;
@@ -12,8 +12,7 @@ type PlaceOrder = Extract<Edit, { kind: 'place-order' }>;
  * Example: 9 rolls of K-2041 needed and 1 spare in doubles are one line of 10 rolls, packs of 2 five times, 420.00.
  */
 export function draftOrder(house: House, order: readonly OrderLine[], supplier: string | null, placed: string): PlaceOrder | null {
-  const bought = bySupplier(house, order.filter((line) => isToBePlaced(house, line)));
-  const found = bought.find((one) => one.supplier === supplier);
+  const found = toBePlaced(house, order).find((one) => one.supplier === supplier);
   if (!found) return null;
   const lines = found.lines.map((line) => ({
     covering: line.covering,
@@ -44,10 +43,14 @@ export function draftOrder(house: House, order: readonly OrderLine[], supplier: 
 }
 
 /**
- * Whether a line is bought when the order is placed: not where its rooms hang from no run while the supplier has named
- * the runs there are; asked for as any one run where nobody has.
+ * What would be placed with each supplier as it stands, with what it comes to.
+ *
+ * Not what rooms want that hang from no run while the supplier has named the runs there are; it is asked for as any one
+ * run where nobody has. Example: run 2214 has 8 and a room takes 9: nothing is placed for it; with 3 in stock of an old run
+ * and no offer 10 of any one run are.
  */
-export function isToBePlaced(house: Pick<House, 'offers'>, { covering, toBuy, running, shortfall }: OrderLine): boolean {
-  const isOpen = shortfall > 0 && house.offers.some((offer) => offer.covering === covering);
-  return !isOpen && (running ? running.units > 0 : toBuy > 0);
+export function toBePlaced(house: House, order: readonly OrderLine[]): readonly SupplierLines[] {
+  const isBought = ({ toBuy, running }: OrderLine) => (running ? running.units > 0 : toBuy > 0);
+  const isOpen = ({ covering, shortfall }: OrderLine) => shortfall > 0 && house.offers.some((offer) => offer.covering === covering);
+  return bySupplier(house, order.filter((line) => isBought(line) && !isOpen(line)));
 }

@@ -86,6 +86,7 @@ function explainToBuy(house: House, line: OrderLine, covering: RollGoods | Mural
   const lines: WorkingLine[] = [
     { text: `${line.rollsNeeded} needed + ${line.spare} spare - ${line.inHand} in hand${onOrder} = ${wanted}.`, rule: typeof rule === 'string' ? `a spare of ${rule} of the rolls needed, rounded up` : 'one spare roll a pattern and run unless said otherwise; common practice, no source' },
   ];
+  if (line.toBuy + line.spareLacking < wanted) lines.push({ text: `${wanted - line.toBuy - line.spareLacking} of that not: what hangs already took no more than was there.` });
   if (packs) lines.push({ text: `As sold: ${packs} = ${line.toBuy}${line.toBuy > wanted ? `, ${line.toBuy - wanted} more than wanted` : ''}.`, rule: 'the mixture of sale units that costs least' });
   if (line.spareLacking > 0) lines.push({ text: `The run's offer ends there: ${line.spareLacking} of the spare is lacking.` });
   if ('singlesPerRoll' in covering && covering.singlesPerRoll > 1) lines.push({ text: `The supplier calls that ${line.toBuy * covering.singlesPerRoll} single rolls.` });

@@ -37,8 +37,8 @@ function sayPackage({ delivery: { rolls, damaged, short, received }, sound }: Ch
 export function explainOnOrder({ lines }: Ledger, run: string | null): readonly WorkingLine[] {
   const own = lines.filter((line) => line.run === run);
   if (own.length === 0) return [{ text: 'None of it was ordered.' }];
-  return own.map(({ order, line, received, instead, outstanding }) => ({
-    text: `Order ${order}: ${line.rolls} ordered - ${received} come${instead > 0 ? ` - ${instead} kept of another run` : ''}${line.closed ? '; nothing more of it comes' : ''} = ${outstanding} still to come.`,
+  return own.map(({ order, line, received, instead, outstanding, notComing }) => ({
+    text: `Order ${order}: ${line.rolls} ordered - ${received} come${instead > 0 ? ` - ${instead} kept of another run` : ''}${notComing > 0 ? ` - ${notComing} that will not come` : ''} = ${outstanding} still to come.`,
   }));
 }
 

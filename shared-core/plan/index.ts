@@ -14,4 +14,4 @@ export { type PieceRoll, rollsOfBand } from './roll-of-piece.ts';
 export { explainRuns, sayRun, sayWayOut } from './say-runs.ts';
 export { cutSheet, sayMark, type SheetCut, type SheetRoll } from './cut-sheet.ts';
 export { explainByRoom, explainInHand, explainOnOrder, explainSpare } from './explain-run.ts';
-export { draftOrder, isToBePlaced } from './draft-order.ts';
+export { draftOrder, toBePlaced } from './draft-order.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { applyEdit, type Edit, type House } from '../../shared-core/house/index.ts';
-import { draftOrder, planHouse } from '../../shared-core/plan/index.ts';
+import { draftOrder, explainInHand, explainOnOrder, explainOrderLine, planHouse, toBePlaced } from '../../shared-core/plan/index.ts';
 import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
 /** A room of so many strips of 100 in, three to a roll of 30 ft without a match. */
@@ -84,6 +84,9 @@ describe('placing an order', () => {
     const rooms = [strips('a', 9), strips('b', 30)];
     const named = houseWith(rooms, { offers: [offer('1', 5)] }, { spareRolls: 0 });
     expect(placed(named).orders[0]!.lines).toMatchObject([{ run: '1', rolls: 3, rooms: ['a'] }]);
+    // What is to pay is what is placed: 3 rolls at 10.00, not the 13 that both rooms want.
+    const priced = houseWith(rooms, { offers: [offer('1', 5)] }, { spareRolls: 0, soldIn: [{ rolls: 1, price: '10.00' }] });
+    expect(toBePlaced(priced, planHouse(priced).order)).toMatchObject([{ lines: [{ run: '1' }], gross: 30_00 }]);
     const unnamed = houseWith(rooms, { stock: [offer('1', 3)] }, { spareRolls: 0 });
     expect(placed(unnamed).orders[0]!.lines).toMatchObject([{ rolls: 10, rooms: ['b'] }]);
     expect(placed(unnamed).orders[0]!.lines[0]!.run).toBeUndefined();
@@ -104,7 +107,10 @@ describe('a placed line', () => {
   });
 
   test('of which the supplier has taken some off expects no more of those', () => {
-    expect(of([{ run: '1', rolls: 8, takenOff: 3 }], [{ run: '1', rolls: 4 }]).lines).toMatchObject([{ received: 4, outstanding: 1 }]);
+    const ledger = of([{ run: '1', rolls: 8, takenOff: 3 }], [{ run: '1', rolls: 4 }]);
+    expect(ledger.lines).toMatchObject([{ index: 0, received: 4, outstanding: 1, notComing: 3 }]);
+    expect(explainOnOrder(ledger, '1')).toEqual([{ text: 'Order 1: 8 ordered - 4 come - 3 that will not come = 1 still to come.' }]);
+    expect(explainOnOrder(ledger, '2')).toEqual([{ text: 'None of it was ordered.' }]);
   });
 });
 
@@ -130,4 +136,10 @@ test('a room that hangs already took what was there, whatever it was counted to 
   const plan = planHouse(house);
   expect(plan.order).toMatchObject([{ run: '9', rooms: ['a'], toBuy: 0, shortfall: 0 }, { run: '7', rooms: ['b'], toBuy: 0, shortfall: 0 }]);
   expect(plan.problems).toEqual([]);
+  expect(explainOrderLine(house, plan.order[0]!).toBuy.map(({ text }) => text)).toEqual(['8 needed + 0 spare - 7 in hand = 1.', '1 of that not: what hangs already took no more than was there.']);
+});
+
+test('what is in hand is added up from stock, packages and what went back', () => {
+  const house = came(houseWith([strips('a', 9)], { stock: [offer('1', 2)], returns: [{ covering: 'paper', run: '1', rolls: 1 }] }), '1', 8);
+  expect(explainInHand(house, planHouse(house).runs[0]!.ledger, '1').map(({ text }) => text)).toEqual(['2 in stock before the order.', '8 came.', '1 went back.', '2 + 8 - 1 = 9 in hand.']);
 });

@@ -91,10 +91,10 @@ function otherRuns(ledger: Ledger): string {
 
 function toCome(lines: readonly LineProgress[]): Figure {
   if (lines.length === 0) return { rolls: 0, lines: [] };
-  const texts = lines.map(({ line, received, instead, outstanding }): readonly [number, string] => {
-    const left = `${line.rolls} ordered - ${received} come sound - ${instead} of another run`;
-    return [outstanding, line.closed ? `${left}, and the line is closed: 0.` : `${left} = ${outstanding}.`];
-  });
+  const texts = lines.map(({ line, received, instead, notComing, outstanding }): readonly [number, string] => [
+    outstanding,
+    `${line.rolls} ordered - ${received} come sound - ${instead} of another run${notComing > 0 ? ` - ${notComing} that will not come` : ''} = ${outstanding}.`,
+  ]);
   const { rolls, lines: said } = added(texts);
   return { rolls, lines: [...said.slice(0, -1), { ...said.at(-1)!, rule: 'damaged and missing rolls stay still to come' }] };
 }
@@ -103,9 +103,9 @@ function findingsOf(house: House, ledger: Ledger, lines: readonly LineProgress[]
   const found: Finding[] = [];
   const outstanding = sum(lines, (line) => line.outstanding);
   const over = sum(came, ({ verdict, tooMany, gone }) => (verdict === 'counts' ? Math.max(0, tooMany - gone) : 0));
-  const closed = sum(lines, ({ line, received, instead }) => (line.closed ? Math.max(0, line.rolls - received - instead) : 0));
+  const notComing = sum(lines, (line) => line.notComing);
   if (outstanding > 0) found.push({ sign: less(outstanding), words: `${outstanding} still to come`, tone: 'look' });
-  if (closed > 0) found.push({ sign: less(closed), words: `${closed} will not come`, tone: 'quiet' });
+  if (notComing > 0) found.push({ sign: less(notComing), words: `${notComing} will not come`, tone: 'quiet' });
   if (over > 0) found.push({ sign: more(over), words: `${over} more than ordered`, tone: 'look' });
   // What counts is in the figures above; of what does not, each kind once.
   const others = came.filter(({ verdict }) => verdict !== 'counts').map((checked) => sayPackage(house, ledger, checked));

@@ -1,6 +1,6 @@
 import type { Covering, Edit, House, PlacedOrder, Room, RunQuantity } from '../../../shared-core/house/index.ts';
 import { type Amounts, amountsOf, bySupplier, type CutList, type OrderLine, type SupplierLines, type WayOut } from '../../../shared-core/ordering/index.ts';
-import { type CoveringRuns, draftOrder, nameRoom } from '../../../shared-core/plan/index.ts';
+import { type CoveringRuns, draftOrder, nameRoom, toBePlaced } from '../../../shared-core/plan/index.ts';
 import { moneyOf, parseMoney } from '../../../shared-core/units/index.ts';
 import { isSaid } from '../../parts/found.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
@@ -37,6 +37,8 @@ export class OrderSheet {
   readonly patterns: readonly PatternOrder[] = $derived.by(() => this.#found(groupByPattern(this.house, this.#house.plan?.order ?? [], this.#house.plan?.cuts ?? [], this.#house.plan?.runs ?? [])));
   readonly rooms: readonly RoomLine[] = $derived.by(() => this.#roomLines());
   readonly suppliers: readonly SupplierLines[] = $derived.by(() => bySupplier(this.house, this.#lines));
+  /** What would be placed with each supplier; less than what is to be bought where no run has enough. */
+  readonly placing: readonly SupplierLines[] = $derived.by(() => toBePlaced(this.house, this.#lines));
   readonly amounts: Amounts = $derived.by(() => addAmounts(this.suppliers));
 
   constructor(house: HouseState) {
@@ -176,14 +178,12 @@ export class OrderSheet {
   takeOff(covering: string, run: string | null, rolls: number): Promise<string | null> {
     const ledger = this.#house.plan?.runs.find((one) => one.covering === covering)?.ledger;
     let left = rolls;
-    const off = new Map<string, number>();
-    for (const { order, line, run: own, outstanding } of (ledger?.lines ?? []).toReversed()) {
-      if (own !== run || outstanding === 0 || left === 0) continue;
+    const off = (ledger?.lines ?? []).filter((line) => line.run === run).toReversed().map(({ order, index, outstanding }) => {
       const taken = Math.min(left, outstanding);
-      off.set(JSON.stringify([order, line.covering, line.run ?? null, line.rolls]), taken);
       left -= taken;
-    }
-    return this.#changeLines((line, _, { id }) => ({ ...line, takenOff: line.takenOff + (off.get(JSON.stringify([id, line.covering, line.run ?? null, line.rolls])) ?? 0) }));
+      return { order, index, taken };
+    });
+    return this.#changeLines((line, index, { id }) => ({ ...line, takenOff: line.takenOff + (off.find((one) => one.order === id && one.index === index)?.taken ?? 0) }));
   }
 
   #changeLines(change: (line: PlacedOrder['lines'][number], index: number, order: PlacedOrder) => PlacedOrder['lines'][number]): Promise<string | null> {
