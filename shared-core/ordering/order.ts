@@ -61,14 +61,9 @@ export function orderMural(house: House, mural: Mural, hangings: readonly RoomPi
  * Example: 10 rolls ordered for a room that is painted after all.
  */
 export function orderOfNone(house: House, covering: RollGoods | Mural): CoveringOrder {
-  return orderByRuns(house, covering, [], { counter: NOTHING, asked: NOTHING });
+  const counter = countMurals();
+  return orderByRuns(house, covering, [], { counter, asked: counter });
 }
-
-const NOTHING: Counter = {
-  isAdditive: true,
-  take: () => ({ rolls: 0, lowerBound: 0, isProven: true, rollsByRoom: 0, problems: [], impossible: [], cutRolls: () => [] }),
-  bounds: () => [],
-};
 
 /** Counts what is ordered, and what is only asked for on the way to an assignment: very many selections of rooms. */
 interface Counters {

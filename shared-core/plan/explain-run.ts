@@ -49,15 +49,24 @@ export function explainOnOrder({ lines }: Ledger, run: string | null): readonly 
  */
 export function explainByRoom(house: House, plan: Pick<HousePlan, 'rooms' | 'order'>, line: OrderLine): readonly WorkingLine[] {
   const rooms = line.rooms.map((id) => {
-    const planned = plan.rooms.find((room) => room.id === id);
-    const bands = planned?.bands.filter(({ covering }) => covering === line.covering) ?? [];
-    const alone = [...bands.map(({ rollsAlone }) => rollsAlone), ...(planned?.ceiling?.covering === line.covering ? [planned.ceiling.rollsAlone] : [])];
+    const alone = rollsAloneIn(plan, id, line.covering);
     const isParted = plan.order.filter((one) => one.covering === line.covering && one.rooms.includes(id)).length > 1;
     if (isParted) return `${nameRoom(house, id)}: a part of it.`;
     return `${nameRoom(house, id)}: ${alone.join(' + ')}${alone.length > 1 ? ' for each of its bands, fewer where they share rolls' : ''}.`;
   });
   const saved = line.rollsByRoom - line.rollsNeeded;
   return [...rooms.map((text) => ({ text })), { text: `Room by room ${line.rollsByRoom}; together ${line.rollsNeeded}${saved > 0 ? `: ${saved} saved` : ''}.`, rule: 'what one room leaves of a roll serves another' }];
+}
+
+/**
+ * What each band of a covering in a room takes when it alone is cut, and what hangs overhead last.
+ *
+ * Example: a dado of 3 rolls and a filling of 5 are 3 and 5.
+ */
+export function rollsAloneIn({ rooms }: Pick<HousePlan, 'rooms'>, id: string, covering: string): readonly number[] {
+  const room = rooms.find((one) => one.id === id);
+  const overhead = room?.ceiling?.covering === covering ? [room.ceiling.rollsAlone] : [];
+  return [...(room?.bands ?? []).filter((band) => band.covering === covering).map(({ rollsAlone }) => rollsAlone), ...overhead];
 }
 
 /**

@@ -13,5 +13,5 @@ export { explainPiece, explainStrip, type PieceFacts } from './explain-piece.ts'
 export { type PieceRoll, rollsOfBand } from './roll-of-piece.ts';
 export { explainRuns, sayRun, sayWayOut } from './say-runs.ts';
 export { cutSheet, sayMark, type SheetCut, type SheetRoll } from './cut-sheet.ts';
-export { explainByRoom, explainInHand, explainOnOrder, explainSpare } from './explain-run.ts';
+export { explainByRoom, explainInHand, explainOnOrder, explainSpare, rollsAloneIn } from './explain-run.ts';
 export { draftOrder, toBePlaced } from './draft-order.ts';

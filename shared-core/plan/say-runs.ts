@@ -63,7 +63,7 @@ export function sayWayOut(house: House, covering: string, way: WayOut): string {
   }
 }
 
-export function list(words: readonly string[]): string {
+function list(words: readonly string[]): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 

@@ -2,7 +2,7 @@ import { type House, nameCovering } from '../../../shared-core/house/index.ts';
 import type { CheckedDelivery, Ledger, LineProgress } from '../../../shared-core/ordering/index.ts';
 import { sayUnits, type WorkingLine } from '../../../shared-core/plan/index.ts';
 import { compare, isSaid } from '../../parts/found.ts';
-import { type Finding, isOrdered, less, more, quiet, sayPackage, type Tone } from './say-package.ts';
+import { type Finding, isOrdered, less, more, quiet, rankOf, sayPackage } from './say-package.ts';
 
 /** A count of rolls and how it was reached; no lines where there was nothing to add up. */
 export interface Figure {
@@ -117,9 +117,6 @@ function findingsOf(house: House, ledger: Ledger, lines: readonly LineProgress[]
   return [quiet(instead > 0 ? `as many as ordered, ${instead} of another run` : 'as ordered')];
 }
 
-const RANK: Readonly<Record<Tone, number>> = { stop: 0, look: 1, quiet: 2 };
-const rankOf = ({ findings }: RunRow) => Math.min(...findings.map(({ tone }) => RANK[tone]));
-
 /**
  * The rows of which every word typed is said, patterns and their runs each in the order that was chosen.
  *
@@ -129,7 +126,7 @@ export function inOrder(patterns: readonly PatternRows[], order: RowOrder, isBac
   const holds = (name: string, { label, run, findings }: RunRow) => isSaid(filter, [name, label, run === null ? 'any one run' : `run ${run}`, ...findings.map(({ words }) => words)]);
   const found = patterns.map((pattern) => ({ ...pattern, rows: pattern.rows.filter((row) => holds(pattern.name, row)) })).filter(({ rows }) => rows.length > 0);
   const way = isBackwards ? -1 : 1;
-  const figure = (row: RunRow) => (order === 'to-come' ? -row.toCome.rolls : rankOf(row));
+  const figure = (row: RunRow) => (order === 'to-come' ? -row.toCome.rolls : Math.min(...row.findings.map(rankOf)));
   if (order === 'pattern') return found.toSorted((one, other) => way * compare(one.name, other.name));
   const sorted = found.map((pattern) => ({ ...pattern, rows: pattern.rows.toSorted((one, other) => way * (figure(one) - figure(other))) }));
   return sorted.toSorted((one, other) => way * (figure(one.rows[0]!) - figure(other.rows[0]!)));

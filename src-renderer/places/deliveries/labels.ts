@@ -1,4 +1,5 @@
 import { type Covering, type House, nameCovering } from '../../../shared-core/house/index.ts';
+import { isCalendarDay } from '../../../shared-core/ordering/index.ts';
 
 /** The coverings that come in rolls, spools or panels, so that packages of them come. */
 export function deliveredCoverings(house: House): readonly Covering[] {
@@ -21,8 +22,7 @@ export function sayUnknown(house: House, label: string): string {
 export function received(typed: string): { readonly received?: string } | { readonly trouble: string } {
   const day = typed.trim();
   if (day === '') return {};
-  const date = /^\d{4}-\d{2}-\d{2}$/.test(day) ? new Date(`${day}T00:00:00Z`) : null;
-  // A day past its month's end would be one of the next month.
-  const isDay = date !== null && !Number.isNaN(date.getTime()) && date.toISOString().startsWith(day);
+  const [, year, month, date] = (/^(\d{4})-(\d{2})-(\d{2})$/.exec(day) ?? []).map(Number);
+  const isDay = year !== undefined && isCalendarDay(year, month!, date!);
   return isDay ? { received: day } : { trouble: `‘${day}’ is no day; a date takes year, month and day, such as 2026-03-02.` };
 }

@@ -1,5 +1,5 @@
 import { type House, nameCovering } from '../../../shared-core/house/index.ts';
-import { findByGtin, readScan, type Scan } from '../../../shared-core/ordering/index.ts';
+import { findByGtin, type PackageRow, readScan, type Scan } from '../../../shared-core/ordering/index.ts';
 import { today } from '../../parts/today.ts';
 import { coveringsWithNumber, received } from './labels.ts';
 
@@ -8,15 +8,7 @@ export const PACKAGE_FIELDS = ['code', 'patternNumber', 'run', 'rolls', 'damaged
 export type PackageField = (typeof PACKAGE_FIELDS)[number];
 
 /** A package as it is to be recorded. */
-export interface ReadPackage {
-  readonly covering: string;
-  readonly patternNumber: string;
-  readonly run: string;
-  readonly rolls: number;
-  readonly damaged: number;
-  readonly short: number;
-  readonly received?: string;
-}
+export type ReadPackage = PackageRow & { readonly covering: string };
 
 interface Trouble {
   readonly field: PackageField;

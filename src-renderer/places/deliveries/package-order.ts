@@ -1,6 +1,6 @@
 import type { CheckedDelivery } from '../../../shared-core/ordering/index.ts';
 import { compare, isSaid } from '../../parts/found.ts';
-import type { Finding } from './say-package.ts';
+import { type Finding, rankOf } from './say-package.ts';
 
 export type PackageColumn = 'number' | 'pattern' | 'run' | 'rolls' | 'damaged' | 'missing' | 'received' | 'state';
 
@@ -8,8 +8,6 @@ interface Row {
   readonly checked: CheckedDelivery;
   readonly finding: Finding;
 }
-
-const RANK = { stop: 0, look: 1, quiet: 2 } as const;
 
 const VALUES: Readonly<Record<PackageColumn, (row: Row) => string | number>> = {
   number: ({ checked }) => checked.index,
@@ -19,7 +17,7 @@ const VALUES: Readonly<Record<PackageColumn, (row: Row) => string | number>> = {
   damaged: ({ checked }) => checked.delivery.damaged,
   missing: ({ checked }) => checked.delivery.short,
   received: ({ checked }) => checked.delivery.received ?? '',
-  state: ({ finding }) => RANK[finding.tone],
+  state: ({ finding }) => rankOf(finding),
 };
 
 /** The places in the house's list of the packages of which every word typed is said, sorted by a column; what is alike as it was recorded. */

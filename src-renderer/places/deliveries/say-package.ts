@@ -11,6 +11,13 @@ export interface Finding {
   readonly tone: Tone;
 }
 
+const RANK: Readonly<Record<Tone, number>> = { stop: 0, look: 1, quiet: 2 };
+
+/** What stops the work comes before what wants a look, and that before what is quiet. */
+export function rankOf({ tone }: Finding): number {
+  return RANK[tone];
+}
+
 /** A sign with its figure, such as −3 and +2. */
 export const less = (rolls: number): string => `−${rolls}`;
 export const more = (rolls: number): string => `+${rolls}`;

@@ -1,6 +1,6 @@
 import type { Covering, Edit, House, PlacedOrder, Room, RunQuantity } from '../../../shared-core/house/index.ts';
 import { type Amounts, amountsOf, bySupplier, type CutList, type OrderLine, type SupplierLines, type WayOut } from '../../../shared-core/ordering/index.ts';
-import { type CoveringRuns, draftOrder, nameRoom, toBePlaced } from '../../../shared-core/plan/index.ts';
+import { type CoveringRuns, draftOrder, nameRoom, rollsAloneIn, toBePlaced } from '../../../shared-core/plan/index.ts';
 import { moneyOf, parseMoney } from '../../../shared-core/units/index.ts';
 import { isSaid } from '../../parts/found.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
@@ -76,16 +76,11 @@ export class OrderSheet {
 
   #roomLines(): readonly RoomLine[] {
     const { plan } = this.#house;
-    const lines = this.house.rooms.flatMap((room) => {
-      const planned = plan?.rooms.find(({ id }) => id === room.id);
-      return this.#lines
+    const lines = this.house.rooms.flatMap((room) =>
+      this.#lines
         .filter((line) => line.rooms.includes(room.id))
-        .map((line) => {
-          const bands = planned?.bands.filter(({ covering }) => covering === line.covering) ?? [];
-          const overhead = planned?.ceiling?.covering === line.covering ? planned.ceiling.rollsAlone : 0;
-          return { room, line, rollsAlone: bands.reduce((total, { rollsAlone }) => total + rollsAlone, overhead) };
-        });
-    });
+        .map((line) => ({ room, line, rollsAlone: plan ? rollsAloneIn(plan, room.id, line.covering).reduce((total, rolls) => total + rolls, 0) : 0 })),
+    );
     return lines.filter(({ room, line }) => isSaid(lookingAt.words, [room.name, room.storey ?? '', line.patternNumber ?? '', sayRunFor(line.run)]));
   }
 
