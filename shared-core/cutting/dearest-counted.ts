@@ -109,7 +109,7 @@ export function dearestCounted(
     at[node] = [];
     isGivenUp = worth.length > patience || comparisons > MOST_COMPARISONS * patience || work.isOver();
   }
-  work.spend(2 * comparisons * (width + 2) + 30 * worth.length);
+  work.spend(2 * comparisons * (width + 2) + 30 * worth.length + (10 + 4 * width) * at.length);
   if (isGivenUp) return null;
   const order: number[] = [];
   for (let index = best; index > 0; index = before[index]!) order.push(cut[index]!);

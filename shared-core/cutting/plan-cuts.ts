@@ -1,10 +1,10 @@
 import { ALL_STAGES, type Extent, fewestRolls, leastOf, rollsOf } from './fewest-rolls.ts';
 import { mergeKinds } from './nodes.ts';
 import { placeCuts } from './place-cuts.ts';
-import { assertCuttingProblem, type Certificate, type CuttingPlan, type CuttingProblem, type Effort } from './problem.ts';
+import { assertCuttingProblem, type Certificate, type CuttingPlan, type CuttingProblem, type Effort, type PieceType } from './problem.ts';
 import type { Pricing } from './pricing.ts';
 import { layTape, type Tape } from './tape.ts';
-import { budgetOf } from './work.ts';
+import { budgetOf, partOf } from './work.ts';
 
 const EXTENTS: Readonly<Record<Effort, Extent & { readonly steps: number }>> = {
   instant: { steps: 1_500_000, stages: 1, stepsInParts: 1_500_000 },
@@ -47,6 +47,24 @@ export function planCuts(problem: CuttingProblem, effort: Effort = 'usual', stop
     isProven: rollCount === lowerBound,
     certificate: certify(problem, tape, found.pricing, found.ruledOut),
     impossible: tape.impossible,
+  };
+}
+
+/**
+ * Counts the rolls for one set of pieces after the other at the 'instant' effort, with a limit to the work of all together.
+ *
+ * A step is about one comparison of the innermost loops. Once the limit is reached each further answer is null.
+ *
+ * Example: rolls of 10, free match: 3 pieces of 6 take 3 rolls. With a limit of 0 steps the answer is null.
+ */
+export function rollCounter(goods: Omit<CuttingProblem, 'pieces'>, mostSteps: number): (pieces: readonly PieceType[]) => number | null {
+  const work = budgetOf(mostSteps);
+  return (pieces) => {
+    const problem = { ...goods, pieces };
+    assertCuttingProblem(problem);
+    if (work.isOver()) return null;
+    const { packings } = fewestRolls(mergeKinds(layTape(problem)), partOf(work, EXTENTS.instant.steps), EXTENTS.instant);
+    return work.isOver() ? null : rollsOf(packings);
   };
 }
 

@@ -6,7 +6,8 @@ import type { Covering, House, Wallcovering } from './types.ts';
 const WIDEST_COVERING = millimetres(10_000);
 /** Narrower goods are a slip of the unit, and their strips could not be counted. */
 const NARROWEST_STRIP = millimetres(50);
-const SMALLEST_REPEAT = millimetres(1);
+/** Far below any pattern that is matched; a roll would have thousands of places to cut at. */
+const SMALLEST_REPEAT = millimetres(5);
 const LONGEST_ROLL = millimetres(1_000_000);
 
 export function findCoveringFaults(covering: Covering, house: House, path: string, report: Report): void {

@@ -1,9 +1,12 @@
 import { memoryOf } from '../base/index.ts';
-import { planCuts } from '../cutting/index.ts';
+import { rollCounter } from '../cutting/index.ts';
 import type { House, HungBand, Room, Wallcovering } from '../house/index.ts';
 import { type RollGoods, rollOf, type Watch } from '../ordering/index.ts';
 import { type LayoutOption, searchLayouts, sightOf, type Stretch } from '../setting-out/index.ts';
 import { inches, millimetres } from '../units/index.ts';
+
+/** Steps of counting rolls for one stretch, some fifty times what the hardest of an ordinary house's takes. */
+const MOST_STEPS = 200_000_000;
 
 const known = memoryOf<readonly LayoutOption[]>(400);
 
@@ -28,7 +31,7 @@ export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, coveri
     rules: house.rules,
     sight,
     grain: house.lengths === 'metric' ? millimetres(10) : inches(1),
-    countRolls: (pieces) => planCuts({ ...rollOf(covering), pieces }, 'instant').rollCount,
+    countRolls: rollCounter(rollOf(covering), MOST_STEPS),
   });
   return known.remember(key, found);
 }

@@ -35,8 +35,8 @@ export interface LayoutSearch {
   readonly sight: Sight;
   /** What a place that nothing else decides is rounded to, where that changes nothing: an inch, a centimetre. */
   readonly grain: Length;
-  /** Rolls that pieces take, asked once for each different demand. */
-  readonly countRolls: (demand: readonly PieceDemand[]) => number;
+  /** Rolls that pieces take, asked once for each different demand; null where that is too much work, and the search ends. */
+  readonly countRolls: (demand: readonly PieceDemand[]) => number | null;
 }
 
 const MOST_OPTIONS = 5;
@@ -48,7 +48,8 @@ const MOST_STRIPS = 400_000;
  *
  * Every kill point is tried with every start that can differ from another; they are judged by rolls, then visible
  * mismatch, then slivers, then seams at outside corners, then strips. Ties go by geometry (the better hidden kill point,
- * the entrance's corner, the longer wall, the way round from there), never by the order in which walls were typed.
+ * the entrance's corner, the longer wall, the way round from there), never by the order in which walls were typed. Where
+ * that is too much work the best hidden kill points have been tried.
  * Example: in the worked room of 12' 4" by 10' 2" with its door on A, the ends meet at the door's side, 7 1/2 in over.
  */
 export function searchLayouts(search: LayoutSearch): readonly LayoutOption[] {
@@ -75,7 +76,7 @@ function bestOfKinds(search: LayoutSearch): ReadonlyMap<string, Judged> {
   const laidWidth = laidWidthOf(covering);
   const kills = killPoints(axis, band, sight);
   const demandOf = demandCounter(axis, band, covering, rules);
-  const rolls = rememberRolls(search.countRolls);
+  const rollsFor = rememberRolls(search.countRolls);
   const anchor = kills.find(({ kind }) => kind === 'entrance-corner');
   const around = (position: number) => (axis.isClosed ? modulo(position - (anchor ? onAxis(axis, anchor.place) : 0), axis.length) : position);
   const compare = (one: TriedStart, other: TriedStart) => START_ORDER.indexOf(one.kind) - START_ORDER.indexOf(other.kind) || around(one.struck) - around(other.struck);
@@ -92,10 +93,11 @@ function bestOfKinds(search: LayoutSearch): ReadonlyMap<string, Judged> {
     for (const { layout, startKind, grid } of layoutsBetween(ends, tried)) {
       const spans = stripSpans(grid, laidWidth);
       cut += spans.length;
-      if (cut > MOST_STRIPS && best.size > 0) return best;
+      const rolls = cut > MOST_STRIPS ? null : rollsFor(demandOf(spans));
+      if (rolls === null) return best;
       const judged: Judged = {
         layout,
-        rolls: rolls(demandOf(spans)),
+        rolls,
         mismatch: mismatch && mismatchOf(grid, covering),
         visibleMismatch,
         seams: once(() => countSeams(grid.origin - grid.from + ends.grid.from)),
@@ -134,8 +136,8 @@ function once<Value>(find: () => Value): () => Value {
 }
 
 /** A room has few different demands over all its starts; each is cut once. */
-function rememberRolls(countRolls: LayoutSearch['countRolls']): (demand: Demand) => number {
-  const remembered = new Map<string, number>();
+function rememberRolls(countRolls: LayoutSearch['countRolls']): (demand: Demand) => number | null {
+  const remembered = new Map<string, number | null>();
   return ({ key, pieces }) => {
     const before = remembered.get(key);
     if (before !== undefined) return before;

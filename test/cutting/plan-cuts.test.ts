@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BrokenAssumption } from '../../shared-core/base/index.ts';
-import { checkCuts, type CuttingProblem, type Effort, planCuts } from '../../shared-core/cutting/index.ts';
+import { checkCuts, type CuttingProblem, type Effort, planCuts, rollCounter } from '../../shared-core/cutting/index.ts';
 import { fitFirst } from '../../shared-core/cutting/first-fit.ts';
 import { layTape } from '../../shared-core/cutting/tape.ts';
 import { fewestRolls } from './fewest-rolls.ts';
@@ -13,6 +13,30 @@ const EFFORTS: readonly Effort[] = ['instant', 'usual', 'patient'];
 function firstFitRolls(problem: CuttingProblem): number {
   return fitFirst(layTape(problem)).reduce((sum, { times }) => sum + times, 0);
 }
+
+describe('counting rolls alone', () => {
+  const goods = { rollLength: 10, repeat: 0, rollStart: 'at-repeat' } as const;
+
+  it('takes 3 rolls of 10 for 3 pieces of 6, and has no answer once the work is over', () => {
+    expect(rollCounter(goods, 1_000)([{ length: 6, phase: 0, count: 3 }])).toBe(3);
+    expect(rollCounter(goods, 0)([{ length: 6, phase: 0, count: 3 }])).toBeNull();
+  });
+
+  it('is what a plan at the instant effort takes', () => {
+    const { pieces, ...half } = HALF_DROP;
+    expect(rollCounter(half, 1e9)(pieces)).toBe(planCuts(HALF_DROP, 'instant').rollCount);
+  });
+
+  it('limits the work of all sets together', () => {
+    const { pieces, ...half } = HALF_DROP;
+    const count = rollCounter(half, 2_000);
+    const answers = Array.from({ length: 100 }, (_, more) => count(pieces.map((type) => ({ ...type, count: type.count + more }))));
+    const answered = answers.filter((rolls) => rolls !== null).length;
+    expect(answered).toBeGreaterThan(0);
+    expect(answered).toBeLessThan(100);
+    expect(answers.slice(answered)).toEqual(answers.slice(answered).map(() => null));
+  });
+});
 
 describe('worked examples', () => {
   it.each(EFFORTS)('alternates a half-drop four to a roll, 5 rolls, proved (%s)', (effort) => {

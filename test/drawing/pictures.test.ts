@@ -151,8 +151,8 @@ describe('laid out', () => {
   });
 
   test('tiles too small to make anything out are left out', () => {
-    const tiny = hung({ repeat: '1 mm' });
-    expect(picturesIn(tiny)[0]!.height).toBe(UNITS_PER_MILLIMETRE);
+    const tiny = hung({ repeat: '5 mm' });
+    expect(picturesIn(tiny)[0]!.height).toBe(5 * UNITS_PER_MILLIMETRE);
     expect(tilesOf(layOut(tiny, view))).toEqual([]);
   });
 });

@@ -47,7 +47,7 @@ export const hung = outline.chain((walls) =>
   fc.record({
     walls: fc.array(hole, { maxLength: 4 }).map((holes) => withHoles(walls, holes)),
     layout: layout(walls),
-    covering: fc.record({ width: tenths(18, 36), repeat: tenths(1, 40), match: fc.constantFrom('free', 'straight', 'drop'), rollStart: fc.constantFrom('anywhere', 'at-repeat') }),
+    covering: fc.record({ width: tenths(18, 36), repeat: tenths(2, 40), match: fc.constantFrom('free', 'straight', 'drop'), rollStart: fc.constantFrom('anywhere', 'at-repeat') }),
   }),
 );
 

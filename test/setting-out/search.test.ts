@@ -93,6 +93,21 @@ describe('the search', () => {
     expect(options[0]!.layout.start.at % inches(20)).toBe(inches(10) % inches(20));
   });
 
+  test('ends with the best so far where counting rolls is too much work', () => {
+    const { search, options } = searchIn(room(['148 in', '122 in', '148 in', '122 in'], { focalWall: 'C' }, [{ openings: [door()] }]));
+    const limited = (most: number) => {
+      let asked = 0;
+      const found = searchLayouts({ ...search, countRolls: (pieces) => (asked++ < most ? search.countRolls(pieces) : null) });
+      return { asked, found };
+    };
+    expect(limited(0)).toEqual({ asked: 1, found: [] });
+    const { asked, found } = limited(1);
+    expect(asked).toBe(2);
+    expect(found.length).toBeGreaterThan(0);
+    expect(found.every(({ killKind }) => killKind === options[0]!.killKind)).toBe(true);
+    expect(limited(1_000).found).toEqual(options);
+  });
+
   test('does not depend on the wall from which a room was typed', () => {
     const facts = room(['148 in', '122 in', '148 in', '122 in'], { focalWall: 'C' }, [{ openings: [door()] }]);
     const turned = { ...facts, walls: [...facts.walls.slice(2), ...facts.walls.slice(0, 2)] };
