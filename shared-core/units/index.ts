@@ -28,4 +28,5 @@ export {
   ZERO_MONEY,
 } from './money.ts';
 export { quoteTyped } from './quote-typed.ts';
-export { MAX_LENGTH_TEXT, type Measure, parseLength, parseMeasure } from './parse-length.ts';
+export { parseLength, parseMeasure } from './parse-length.ts';
+export { MAX_LENGTH_TEXT, type Measure } from './read-length.ts';

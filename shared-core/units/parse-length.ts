@@ -1,39 +1,14 @@
-import { assert, bad, fault, good, type Outcome } from '../base/index.ts';
+import { bad, fault, good, type Outcome } from '../base/index.ts';
 import { type Length, type LengthStyle, lengthOf, MAX_LENGTH } from './length.ts';
-import { type Complaint, LENGTH_EXAMPLES, type LengthToken, lengthTokens, type UnitToken } from './length-tokens.ts';
-import { FOOT, INCH, type LengthUnit, METRE } from './length-unit.ts';
-import { addRatios, type Ratio, ratio, roundRatio } from './ratio.ts';
+import { MAX_LENGTH_TEXT, type Measure, readLength, TOO_LONG, tooLongText } from './read-length.ts';
+import { VULGAR_FRACTIONS } from './vulgar-fractions.ts';
 
-/** A length, and how somebody wrote it. */
-export interface Measure {
-  readonly length: Length;
-  /** What was typed, without the space around it, with the unit marks that were left out. */
-  readonly typed: string;
-}
-
-/** The longest text that is read as a length, in UTF-16 code units. */
-export const MAX_LENGTH_TEXT = 100;
-
-/** A number with its fraction, and the unit written after it. */
-interface Part {
-  readonly value: Ratio;
-  readonly isWhole: boolean;
-  readonly isDecimal: boolean;
-  readonly hasFraction: boolean;
-  readonly start: number;
-  readonly end: number;
-  readonly unit: UnitToken | undefined;
-}
-
-interface Reading {
-  readonly isNegative: boolean;
-  readonly parts: readonly Part[];
-}
-
-interface Valued {
-  readonly value: Ratio;
-  readonly unit: LengthUnit;
-}
+/** What stands between the terms of a sum; a hyphen takes away only with space around it, as in a length it joins. */
+const OPERATOR = /(\s*\+\s*|\s+(?:plus|minus|[-−‐‑–])\s+)/iu;
+const HYPHEN = /^\s+[-−‐‑–]\s+$/u;
+const TIMES = /^(\d{1,3}\s*[x×*]\s*)(.+)$/iu;
+const ENDS_WHOLE = /(?:^|[\s'’′])\d+$/u;
+const BEGINS_WITH_FRACTION = new RegExp(`^(?:\\d+\\s*[/⁄∕]|[${[...VULGAR_FRACTIONS.keys()].join('')}])`, 'u');
 
 /**
  * The length that somebody wrote, together with how they wrote it.
@@ -43,38 +18,47 @@ interface Valued {
  * front counts for the whole. Units go from large to small; only the last number may have decimals or a fraction.
  * Exact until one rounding, half away from zero, to the unit of 1/320 mm.
  *
+ * Reads sums too, from left to right: `12' 4" - 3 1/2"`, `3.76 m + 12 cm`, `12' minus 4"`, and so many of a length, as
+ * in `3 x 20.5"`; each term is a length of its own, rounded by itself.
+ *
  * Where the text has no unit, `bare` says how to read it: imperial reads one number as inches and two as feet and
  * inches (and, after feet, a last number as inches); metric reads one number as metres. `typed` then has the marks
  * added, so that it reads the same without `bare`.
  *
  * Fails, with a message that quotes the text and says what would be accepted, on anything else, on more than 100
- * characters and on more than 1000 m either way.
+ * characters and on more than 1000 m either way. With `bare`, where somebody has just typed it, `12' - 4"` fails as well,
+ * because it might be 12' 4" or 4" less than 12'; without it, as in a document, it is 12' 4".
  *
- * `parseMeasure('12 4 1/2', 'imperial')` is 1207008 units, typed `12' 4 1/2"`.
+ * `parseMeasure('12 4 1/2', 'imperial')` is 1207008 units, typed `12' 4 1/2"`; `parseMeasure("12' 4\" - 3 1/2\"")` is
+ * 144 1/2 inches.
  */
 export function parseMeasure(text: string, bare?: LengthStyle): Outcome<Measure> {
   const trimmed = text.trim();
-  if (trimmed === '') return fault('', `There is no length here; ${LENGTH_EXAMPLES}`);
   if (trimmed.length > MAX_LENGTH_TEXT) return tooLongText(trimmed);
-  const tokens = lengthTokens(trimmed);
-  if (!tokens.ok) return refused(trimmed, tokens.faults);
-  const reading = readParts(tokens.value);
-  if (!reading.ok) return refused(trimmed, reading.faults);
+  const pieces = trimmed.split(OPERATOR);
+  const isSum = pieces.length > 1 || TIMES.test(trimmed);
+  const single = readLength(trimmed, bare);
+  if (!isSum || (single.ok && bare === undefined)) return single;
 
-  const { isNegative, parts } = reading.value;
-  const marked = withUnits(trimmed, parts, bare);
-  if (!marked.ok) return refused(trimmed, marked.faults);
-  const { valued, typed } = marked.value;
-  if (typed.length > MAX_LENGTH_TEXT) return tooLongText(trimmed);
-
-  const total = valued
-    .map(({ value, unit }) => ratio(value.numerator * unit.units, value.denominator))
-    .reduce(addRatios);
-  const units = roundRatio(total);
-  if (units > BigInt(MAX_LENGTH)) {
-    return refused(trimmed, whole(trimmed, 'is more than 1000 m; that is the longest length accepted'));
+  let total = 0;
+  let typed = '';
+  let before = '';
+  for (let index = 0; index < pieces.length; index += 2) {
+    const [operator, written] = [pieces[index - 1] ?? '', pieces[index]!];
+    if (written === '') return fault('', `In ‘${trimmed}’, there is no length ${index === 0 ? 'before' : 'after'} ‘${(operator || pieces[1]!).trim()}’`);
+    const term = readTerm(written, bare);
+    if (!term.ok) return pieces.length === 1 ? term : bad(term.faults.map(({ path, message }) => ({ path, message: `In ‘${trimmed}’: ${message}` })));
+    const after = term.value.typed;
+    if (HYPHEN.test(operator) && (isInTwoWays(pieces[index - 2]!, operator, written, bare) || readLength(before + operator + after).ok)) {
+      return fault('', `‘${trimmed}’ can be read in two ways; leave out the hyphen for one length, or write ${before} minus ${after} to take away`);
+    }
+    total += operator === '' || /[+p]/i.test(operator) ? term.value.length : -term.value.length;
+    typed += operator + after;
+    before = after;
   }
-  return good({ length: lengthOf(Number(isNegative ? -units : units)), typed });
+  if (Math.abs(total) > MAX_LENGTH) return fault('', `‘${trimmed}’ ${TOO_LONG}`);
+  if (typed.length > MAX_LENGTH_TEXT) return tooLongText(trimmed);
+  return good({ length: lengthOf(total), typed });
 }
 
 /**
@@ -87,176 +71,16 @@ export function parseLength(text: string, bare?: LengthStyle): Outcome<Length> {
   return measure.ok ? good(measure.value.length) : measure;
 }
 
-function readParts(tokens: readonly LengthToken[]): Outcome<Reading, Complaint> {
-  const isNegative = tokens[0]?.kind === 'hyphen';
-  const parts: Part[] = [];
-  let next = isNegative ? 1 : 0;
-  do {
-    const part = readPart(tokens, next);
-    if (!part.ok) return part;
-    parts.push(part.value.part);
-    next = part.value.next;
-    const join = tokens[next];
-    if (join === undefined) break;
-    if (join.kind === 'comma' || join.kind === 'hyphen') {
-      const isJoining = parts.at(-1)?.unit !== undefined && (join.kind === 'comma' || isEvenlySpaced(tokens, next));
-      if (!isJoining) return complain(join, `is not understood there; ${LENGTH_EXAMPLES}`);
-      next += 1;
-    }
-  } while (true);
-  return good({ isNegative, parts });
+/** A length, or so many of one. */
+function readTerm(text: string, bare: LengthStyle | undefined): Outcome<Measure> {
+  const [, times, each] = TIMES.exec(text) ?? [];
+  const read = readLength(each ?? text, bare);
+  if (!read.ok || times === undefined) return read;
+  const total = Number.parseInt(times, 10) * read.value.length;
+  return Math.abs(total) > MAX_LENGTH ? fault('', `‘${text}’ ${TOO_LONG}`) : good({ length: lengthOf(total), typed: times + read.value.typed });
 }
 
-function readPart(tokens: readonly LengthToken[], first: number): Outcome<{ part: Part; next: number }, Complaint> {
-  const head = tokens[first];
-  if (head === undefined) {
-    const last = tokens[first - 1];
-    assert(last !== undefined, 'a text that is not empty has a token');
-    return complain(last, `has no number after it; ${LENGTH_EXAMPLES}`);
-  }
-  if (head.kind !== 'number' && head.kind !== 'fraction') {
-    const missing = head.kind === 'unit' ? 'has no number before it' : 'is not understood there';
-    return complain(head, `${missing}; ${LENGTH_EXAMPLES}`);
-  }
-  let { value, end } = head;
-  let next = first + 1;
-  let hasFraction = head.kind === 'fraction';
-  const isDecimal = head.kind === 'number' && !head.isWhole;
-  if (head.kind === 'number') {
-    const fractionAt = tokens[next]?.kind === 'hyphen' && isTight(tokens, next) ? next + 1 : next;
-    const fraction = tokens[fractionAt];
-    if (fraction?.kind === 'fraction') {
-      if (isDecimal) {
-        return complain(
-          { start: head.start, end: fraction.end },
-          'has decimals and a fraction together; write one of them, for example 4.5 or 4 1/2',
-        );
-      }
-      value = addRatios(value, fraction.value);
-      end = fraction.end;
-      next = fractionAt + 1;
-      hasFraction = true;
-    }
-  }
-  // ‘a 12-foot wall’
-  const afterHyphen = tokens[next + 1];
-  const isHyphenated =
-    tokens[next]?.kind === 'hyphen' && isTight(tokens, next) && afterHyphen?.kind === 'unit' && afterHyphen.isWord;
-  if (isHyphenated) next += 1;
-  const unit = tokens[next];
-  const part = { value, isWhole: !isDecimal && !hasFraction, isDecimal, hasFraction, start: head.start, end };
-  return unit?.kind === 'unit'
-    ? good({ part: { ...part, unit }, next: next + 1 })
-    : good({ part: { ...part, unit: undefined }, next });
-}
-
-/** Each part with its unit, and the text with the marks that it left out. */
-function withUnits(
-  text: string,
-  parts: readonly Part[],
-  bare: LengthStyle | undefined,
-): Outcome<{ readonly valued: readonly Valued[]; readonly typed: string }, Complaint> {
-  if (parts.every((part) => part.unit === undefined)) return withBareUnits(text, parts, bare);
-
-  const valued: Valued[] = [];
-  let typed = text;
-  let previous: UnitToken | undefined;
-  for (const [index, part] of parts.entries()) {
-    const isLast = index === parts.length - 1;
-    if (part.unit === undefined) {
-      const isInches = isLast && bare === 'imperial' && previous?.unit === FOOT;
-      if (!isInches) return complain(part, `has no unit; ${LENGTH_EXAMPLES}`);
-      valued.push({ value: part.value, unit: INCH });
-      typed = `${text}"`;
-      continue;
-    }
-    const { unit } = part.unit;
-    if (previous !== undefined) {
-      const before = text.slice(previous.start, previous.end);
-      if (previous.unit.style !== unit.style) {
-        return complain(
-          part.unit,
-          `does not go with ‘${before}’; write all of it in feet and inches, or all of it in metric`,
-        );
-      }
-      if (previous.unit.units <= unit.units) {
-        return complain(
-          part.unit,
-          `cannot come after ‘${before}’; write the larger unit first and each unit once, for example 12 ft 4 in`,
-        );
-      }
-    }
-    if (!isLast && !part.isWhole) {
-      return complain(
-        part,
-        'has to be a whole number, as more follows it; only the last number may have decimals or a fraction',
-      );
-    }
-    valued.push({ value: part.value, unit });
-    previous = part.unit;
-  }
-  return good({ valued, typed });
-}
-
-function withBareUnits(
-  text: string,
-  parts: readonly Part[],
-  bare: LengthStyle | undefined,
-): Outcome<{ readonly valued: readonly Valued[]; readonly typed: string }, Complaint> {
-  const [first, second] = parts;
-  assert(first !== undefined, 'a reading has a part');
-  if (bare === 'metric') {
-    if (second !== undefined || first.hasFraction) {
-      return bad(whole(text, 'has no unit; write metres as one number, for example 3.76, or write 3 m 76 cm'));
-    }
-    return good({ valued: [{ value: first.value, unit: METRE }], typed: `${text} m` });
-  }
-  if (bare === 'imperial') {
-    if (second === undefined) return good({ valued: [{ value: first.value, unit: INCH }], typed: `${text}"` });
-    const isFeetAndInches = parts.length === 2 && first.isWhole && !second.isDecimal;
-    if (!isFeetAndInches) {
-      return bad(whole(text, `has no unit; write feet and inches as 12 4 1/2, 12' 4 1/2" or 12 ft 4 1/2 in`));
-    }
-    return good({
-      valued: [
-        { value: first.value, unit: FOOT },
-        { value: second.value, unit: INCH },
-      ],
-      typed: `${text.slice(0, first.end)}'${text.slice(first.end)}"`,
-    });
-  }
-  return bad(whole(text, `has no unit; ${LENGTH_EXAMPLES}`));
-}
-
-function isTight(tokens: readonly LengthToken[], at: number): boolean {
-  return spaceBefore(tokens, at) === 0 && spaceBefore(tokens, at + 1) === 0;
-}
-
-// 12'-4" and 12' - 4" are how drawings join feet to inches; in 12' -4" the sign would belong to the inches.
-function isEvenlySpaced(tokens: readonly LengthToken[], at: number): boolean {
-  return spaceBefore(tokens, at) > 0 === spaceBefore(tokens, at + 1) > 0;
-}
-
-function spaceBefore(tokens: readonly LengthToken[], at: number): number {
-  const token = tokens[at];
-  const before = tokens[at - 1];
-  return token === undefined || before === undefined ? 0 : token.start - before.end;
-}
-
-function complain(place: { readonly start: number; readonly end: number }, problem: string) {
-  return bad<Complaint>({ start: place.start, end: place.end, problem });
-}
-
-function whole(text: string, problem: string): Complaint {
-  return { start: 0, end: text.length, problem };
-}
-
-function refused(text: string, { start, end, problem }: Complaint) {
-  const part = text.slice(start, end);
-  return fault('', part === text ? `‘${text}’ ${problem}` : `In ‘${text}’, ‘${part}’ ${problem}`);
-}
-
-function tooLongText(text: string) {
-  const opening = text.slice(0, 30);
-  return fault('', `‘${opening}…’ is more than ${MAX_LENGTH_TEXT} characters; ${LENGTH_EXAMPLES}`);
+/** Whether a hyphen might as well join what stands around it. */
+function isInTwoWays(before: string, hyphen: string, after: string, bare: LengthStyle | undefined): boolean {
+  return readLength(before + hyphen + after, bare).ok || (ENDS_WHOLE.test(before) && BEGINS_WITH_FRACTION.test(after) && readLength(`${before} ${after}`, bare).ok);
 }

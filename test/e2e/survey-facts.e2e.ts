@@ -169,3 +169,27 @@ test('a rail on which a covering begins is not taken away under it', async ({ pa
   await expect(page.getByRole('alert').filter({ hasText: 'begins or ends at this rail; give it another edge in Coverings first. Nothing was changed.' })).toBeVisible();
   await expect(field(page, 'Floor to dado rail')).toHaveValue('32"');
 });
+
+test('a length is typed as a sum, is told while it is typed, and stays as it was typed', async ({ page, running }) => {
+  await page.goto(running.address);
+  await page.getByLabel('Name').fill('Mill Lane 9');
+  await page.getByRole('button', { name: 'Start this house' }).click();
+  await page.getByRole('button', { name: 'Add the first room' }).click();
+  await typeLines(page, ['Hall', '', `8'`, `12' 4" - 3 1/2"`, '']);
+  const wall = field(page, 'Length of wall A');
+  await expect(wall).toHaveValue(`12' 4" - 3 1/2"`);
+  await expect(page.getByText(`12' 0 1/2" round`)).toBeVisible();
+
+  await wall.fill(`12' 4 - 3`);
+  await expect(page.getByText(`= 12' 1"`)).toBeVisible();
+  await page.keyboard.press('Enter');
+  await expect(wall).toHaveValue(`12' 4" - 3"`);
+  await expect(page.getByRole('status').filter({ hasText: 'Saved' })).toBeVisible();
+  await page.reload();
+  await expect(wall).toHaveValue(`12' 4" - 3"`);
+
+  await wall.fill(`12' - 4"`);
+  await page.keyboard.press('Enter');
+  await expect(page.getByText(`can be read in two ways; leave out the hyphen for one length, or write 12' minus 4" to take away. Nothing was changed.`)).toBeVisible();
+  await expect(wall).toHaveValue(`12' - 4"`);
+});

@@ -138,6 +138,53 @@ describe('without a unit', () => {
   });
 });
 
+describe('sums', () => {
+  it.each<readonly [text: string, bare: LengthStyle | undefined, length: number, typed: string]>([
+    [`12' 4" - 3 1/2"`, undefined, inches(289) / 2, `12' 4" - 3 1/2"`],
+    [`12' 4 - 3 1/2`, 'imperial', inches(289) / 2, `12' 4" - 3 1/2"`],
+    ['148 - 3.5', 'imperial', inches(289) / 2, '148" - 3.5"'],
+    ['12 4 - 3 1/2 + 1', 'imperial', inches(291) / 2, `12' 4" - 3 1/2" + 1"`],
+    [`12' minus 4"`, 'imperial', inches(140), `12' minus 4"`],
+    [`12' plus 4"`, 'imperial', inches(148), `12' plus 4"`],
+    ['3.76 + 12 cm', 'metric', millimetres(3_880), '3.76 m + 12 cm'],
+    ['3.76+.12', 'metric', millimetres(3_880), '3.76 m+.12 m'],
+    ['3 x 53 cm', 'metric', millimetres(1_590), '3 x 53 cm'],
+    ['2×1.2 − 5 cm', 'metric', millimetres(2_350), '2×1.2 m − 5 cm'],
+    ['10 cm - 1 m', undefined, millimetres(-900), '10 cm - 1 m'],
+  ])('%s (%s)', (text, bare, length, typed) => {
+    expect(parseMeasure(text, bare)).toEqual({ ok: true, value: { length, typed } });
+    expect(parseMeasure(typed)).toEqual({ ok: true, value: { length, typed } });
+  });
+
+  it.each<readonly [text: string, bare: LengthStyle, other: string]>([
+    [`12' - 4"`, 'imperial', `12' minus 4"`],
+    ['3 m - 20 cm', 'metric', '3 m minus 20 cm'],
+    ['3 - 20 cm', 'metric', '3 m minus 20 cm'],
+    [`12' 4 - 1/2`, 'imperial', `12' 4" minus 1/2"`],
+    [`1" + 12' - 4"`, 'imperial', `12' minus 4"`],
+  ])('a hyphen that might join or take away is not guessed at where it is typed: %s', (text, bare, other) => {
+    expect(messageOf(text, bare)).toContain('can be read in two ways');
+    expect(messageOf(text, bare)).toContain(other);
+    expect(parseMeasure(other).ok).toBe(true);
+  });
+
+  it('say the same without the house’s style as with it, whatever the terms', () => {
+    const term = fc.constantFrom('3', '3.5', '12 4', `12'`, `12' 4"`, '3 1/2', '1/2', '3 m', '20 cm', '2.5 m', '3 x 20', '½', '4 in', '4 ft');
+    const operator = fc.constantFrom(' - ', ' + ', ' minus ', '+', '-', ' – ');
+    let read = 0;
+    fc.assert(
+      fc.property(term, fc.array(fc.tuple(operator, term), { minLength: 1, maxLength: 3 }), fc.constantFrom<LengthStyle>('imperial', 'metric'), (first, rest, bare) => {
+        const outcome = parseMeasure(first + rest.flat().join(''), bare);
+        if (!outcome.ok) return;
+        read += 1;
+        expect(parseMeasure(outcome.value.typed)).toEqual(outcome);
+      }),
+      { numRuns: 3_000 },
+    );
+    expect(read).toBeGreaterThan(500);
+  });
+});
+
 describe('refused', () => {
   const examples = `write for example 12 in, 12' 4 1/2" or 3.76 m`;
 
@@ -165,8 +212,11 @@ describe('refused', () => {
     ['2/2 in', '‘2/2’ is not less than one'],
     ['4.5 1/2 in', '‘4.5 1/2’ has decimals and a fraction together'],
     ['1/2/3 in', '‘/’ is not understood'],
-    ['+4 in', '‘+’ is not understood'],
-    ['4 in + 2 in', '‘+’ is not understood'],
+    ['+4 in', 'there is no length before ‘+’'],
+    ['4 in +', 'there is no length after ‘+’'],
+    ['4 in + x', '‘x’'],
+    ['600 m + 500 m', 'is more than 1000 m'],
+    ['200 x 6 m', 'is more than 1000 m'],
     ['12 m²', '‘²’ is not understood'],
     ['👍 in', '‘👍’ is not understood'],
     ['\ud83d in', '‘\ud83d’ is not understood'],
@@ -188,7 +238,7 @@ describe('refused', () => {
     ['12 ft -', '‘-’ is not understood there'],
     [`12' -4"`, '‘-’ is not understood there'],
     ['12-4 in', '‘-’ is not understood there'],
-    ['4 - 1/2 in', '‘-’ is not understood there'],
+    ['4 - 1/2 in', '‘4’ has no unit'],
     ['12ft.5in', '‘.5’ can be read in two ways after ft; put a space there'],
     ['1000.1 m', '‘1000.1 m’ is more than 1000 m'],
     ['-3281 ft', '‘-3281 ft’ is more than 1000 m'],
