@@ -193,3 +193,25 @@ test('a length is typed as a sum, is told while it is typed, and stays as it was
   await expect(page.getByText(`can be read in two ways; leave out the hyphen for one length, or write 12' minus 4" to take away. Nothing was changed.`)).toBeVisible();
   await expect(wall).toHaveValue(`12' - 4"`);
 });
+
+test('a room is copied, and copied mirrored, with the keyboard', async ({ page, running }) => {
+  await page.goto(running.address);
+  await page.getByLabel('Name').fill('Mill Lane 11');
+  await page.getByRole('button', { name: 'Start this house' }).click();
+  await page.getByRole('button', { name: 'Add the first room' }).click();
+  await typeLines(page, ['Bed 1', 'Upper floor', '2.4 m', '4 m', '', '3 m', '', '4 m', '', '2.9 m', '']);
+  await tabTo(page, 'Copy Bed 1');
+  await page.keyboard.press('Enter');
+  await expect(field(page, 'Room')).toBeFocused();
+  await expect(field(page, 'Room')).toHaveValue('Bed 2');
+  await expect(field(page, 'Length of wall D')).toHaveValue('2.9 m');
+
+  await tabTo(page, 'Copy it mirrored');
+  await page.keyboard.press('Enter');
+  await expect(field(page, 'Room')).toHaveValue('Bed 3');
+  await expect(field(page, 'Storey')).toHaveValue('Upper floor');
+  await expect(field(page, 'Length of wall B')).toHaveValue('2.9 m');
+  await expect(field(page, 'Length of wall D')).toHaveValue('3 m');
+  await page.getByRole('button', { name: 'Undo: add room Bed 3' }).click();
+  await expect(field(page, 'Room')).toHaveValue('Bed 1');
+});

@@ -1,4 +1,5 @@
-import { type Edit, type Opening, OPENING_KINDS, REVEAL_SIDES, type Room, type Wall } from '../../../shared-core/house/index.ts';
+import { type Edit, encodeHouse, type Opening, OPENING_KINDS, REVEAL_SIDES, type Room, type Wall } from '../../../shared-core/house/index.ts';
+import { mirrorRoom } from '../../../shared-core/survey/index.ts';
 import { freeId } from '../../parts/free-id.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -10,6 +11,9 @@ export type RevealSide = (typeof REVEAL_SIDES)[number];
 /** What is covered where only the depth was said: all that a door and a window both have. */
 const USUAL_SIDES: readonly RevealSide[] = ['left', 'right', 'head'];
 export const OPENING_WORDS: readonly (readonly [OpeningKind, string])[] = OPENING_KINDS.map((kind) => [kind, kind === 'furniture' ? 'fitted furniture' : kind]);
+
+/** Of a room, in characters. */
+const LONGEST_NAME = 80;
 
 /** The survey sheet of one room: what is typed in it, and the edits that it makes. */
 export class SurveySheet {
@@ -55,15 +59,33 @@ export class SurveySheet {
   }
 
   addRoom(): void {
-    const taken = new Set(this.#house.saved.rooms.map(({ id }) => id));
-    let number = this.#house.saved.rooms.length + 1;
-    while (taken.has(`room${number}`)) number += 1;
-    const id = `room${number}`;
+    const id = this.#freeRoomId();
+    this.#startRoom({ kind: 'add-room', room: { id, name: `Room ${id.slice('room'.length)}` } }, id);
+  }
+
+  /** A room with the same facts, or with those of its mirror image, under a name of its own. */
+  copyRoom(room: Room, isMirrored: boolean): void {
+    const { saved } = this.#house;
+    const id = this.#freeRoomId();
+    const names = saved.rooms.map(({ name }) => name);
+    const copy = { ...(isMirrored ? mirrorRoom(room, saved.lengths) : room), id, name: nextName(room.name, names) };
+    const [written] = encodeHouse({ ...saved, rooms: [copy] }).rooms ?? [];
+    this.#startRoom({ kind: 'add-room', room: written } as Edit, id);
+  }
+
+  #startRoom(edit: Edit, id: string): void {
     this.#newHeight = null;
     this.wallId = null;
     this.newWallTrouble = null;
-    this.#house.editAtOnce({ kind: 'add-room', room: { id, name: `Room ${number}` } });
+    this.#house.editAtOnce(edit);
     this.#house.roomId = id;
+  }
+
+  #freeRoomId(): string {
+    const taken = new Set(this.#house.saved.rooms.map(({ id }) => id));
+    let number = taken.size + 1;
+    while (taken.has(`room${number}`)) number += 1;
+    return `room${number}`;
   }
 
   removeRoom(room: Room): Promise<unknown> {
@@ -183,4 +205,14 @@ export class SurveySheet {
 
 function emptyOpening(kind: OpeningKind) {
   return { kind, from: '', width: '', height: '', sill: kind === 'window' ? '' : '0 in' };
+}
+
+/** 'Bed 1' is followed by 'Bed 2', 'Hall' too by 'Hall 2', the first that no room has. */
+function nextName(name: string, taken: readonly string[]): string {
+  const [, stem, number] = /^(.*?)(?:\s+(\d{1,4}))?$/u.exec(name)!;
+  for (let next = Number(number ?? 1) + 1; ; next += 1) {
+    const end = ` ${next}`;
+    const found = `${stem!.slice(0, LONGEST_NAME - end.length)}${end}`;
+    if (!taken.includes(found)) return found;
+  }
 }
