@@ -42,10 +42,13 @@ function judge(facts: Hung, places: Tries, partOf: (stretch: Stretch) => Stretch
   }
 }
 
+/** A room takes a search and four tries, some 70 ms in all. */
+const SEARCHED_ROOMS = ROOMS / 5;
+
 test("the search's best is never worse than any start that brute force tries", () => {
   fc.assert(
     fc.property(hung, tries, (facts, places) => judge(facts, places, (stretch) => stretch)),
-    { numRuns: ROOMS },
+    { numRuns: SEARCHED_ROOMS },
   );
 }, 900_000);
 
