@@ -185,6 +185,7 @@ test('goods sold by the length, and strips in the sequence of the roll, are orde
   await page.keyboard.press('Tab');
   await goTo(page, 'Order');
   const line = page.getByRole('table', { name: /bulk order/ }).locator('tbody').filter({ hasText: 'T-118' });
+  await expect(line).toContainText(/\d+ × 1 yd/);
   const [, yards] = /(\d+) × 1 yd/.exec((await line.textContent()) ?? '') ?? [];
   expect(Number(yards)).toBeGreaterThan(0);
   await expect(line.getByRole('button', { name: `price: ${(Number(yards) * 12).toFixed(2)}. Show the working` })).toBeVisible();
