@@ -17,9 +17,9 @@ const OTHER_SIDE = { left: 'right', right: 'left', head: 'head', sill: 'sill' } 
  */
 export function mirrorRoom(room: Room, style: LengthStyle): Room {
   const { walls } = room;
-  const before = (index: number) => (index + walls.length - 1) % walls.length;
+  const isRound = goesAllRound(room);
   /** Of each wall in its new order, where it stood. */
-  const order = goesAllRound(room) ? walls.map((_, index) => (walls.length - index) % walls.length) : walls.map((_, index) => walls.length - 1 - index);
+  const order = isRound ? walls.map((_, index) => (walls.length - index) % walls.length) : walls.map((_, index) => walls.length - 1 - index);
   const idOf = new Map(order.map((old, index) => [walls[old]!.id, walls[index]!.id]));
   const moved = (id: string) => idOf.get(id) ?? id;
   const movedAll = (ids: readonly string[]) => walls.map(({ id }) => id).filter((id) => ids.some((old) => moved(old) === id));
@@ -33,8 +33,10 @@ export function mirrorRoom(room: Room, style: LengthStyle): Room {
   };
   const mirroredWall = (wall: Wall, index: number): Wall => {
     const { plumbRight: _ownCorner, ...own } = wall;
-    const { turn, plumbRight } = walls[before(index)]!;
-    return { ...own, id: moved(wall.id), turn, ...(plumbRight ? { plumbRight } : {}), height: swapped(wall.height), base: swapped(wall.base), openings: wall.openings.map((opening) => withReveal(fromOther(opening, wall.length))).reverse() };
+    const { turn, plumbRight } = walls[(index + walls.length - 1) % walls.length]!;
+    // What leans at the end of walls that do not go round stands at their beginning now, where there is no fact for it.
+    const leans = plumbRight && (isRound || index > 0) ? { plumbRight } : {};
+    return { ...own, id: moved(wall.id), turn, ...leans, height: swapped(wall.height), base: swapped(wall.base), openings: wall.openings.map((opening) => withSidesSwapped(fromOther(opening, wall.length))).reverse() };
   };
   const mirroredBand = ({ layout: _layout, runMayChange, ...band }: Band): Band => ({ ...band, walls: movedAll(band.walls), ...(runMayChange ? { runMayChange: runMayChange.map(cornerOf) } : {}) });
   return {
@@ -52,6 +54,6 @@ function swapped(ends: Ends): Ends {
   return 'typed' in ends ? ends : [ends[1], ends[0]];
 }
 
-function withReveal({ reveal, ...opening }: Opening): Opening {
+function withSidesSwapped({ reveal, ...opening }: Opening): Opening {
   return { ...opening, ...(reveal ? { reveal: { ...reveal, sides: reveal.sides.map((side) => OTHER_SIDE[side]) } } : {}) };
 }

@@ -49,9 +49,8 @@ export function parseMeasure(text: string, bare?: LengthStyle): Outcome<Measure>
     const term = readTerm(written, bare);
     if (!term.ok) return pieces.length === 1 ? term : bad(term.faults.map(({ path, message }) => ({ path, message: `In ‘${trimmed}’: ${message}` })));
     const after = term.value.typed;
-    if (HYPHEN.test(operator) && (isInTwoWays(pieces[index - 2]!, operator, written, bare) || readLength(before + operator + after).ok)) {
-      return fault('', `‘${trimmed}’ can be read in two ways; leave out the hyphen for one length, or write ${before} minus ${after} to take away`);
-    }
+    const joined = HYPHEN.test(operator) ? joinedBy(operator, [pieces[index - 2]!, written, bare], [before, after]) : null;
+    if (joined) return fault('', `‘${trimmed}’ can be read in two ways; write ${joined} for one length, or ${before} minus ${after} to take away`);
     total += operator === '' || /[+p]/i.test(operator) ? term.value.length : -term.value.length;
     typed += operator + after;
     before = after;
@@ -80,7 +79,11 @@ function readTerm(text: string, bare: LengthStyle | undefined): Outcome<Measure>
   return Math.abs(total) > MAX_LENGTH ? fault('', `‘${text}’ ${TOO_LONG}`) : good({ length: lengthOf(total), typed: times + read.value.typed });
 }
 
-/** Whether a hyphen might as well join what stands around it. */
-function isInTwoWays(before: string, hyphen: string, after: string, bare: LengthStyle | undefined): boolean {
-  return readLength(before + hyphen + after, bare).ok || (ENDS_WHOLE.test(before) && BEGINS_WITH_FRACTION.test(after) && readLength(`${before} ${after}`, bare).ok);
+/** The one length that two terms are if the hyphen between them joins, as they were written or with their units; null where it can't. */
+function joinedBy(hyphen: string, ...ways: readonly (readonly [before: string, after: string, bare?: LengthStyle | undefined])[]): string | null {
+  const way = ways.find(([before, after, bare]) => {
+    const isSplitNumber = ENDS_WHOLE.test(before) && BEGINS_WITH_FRACTION.test(after) && readLength(`${before} ${after}`, bare).ok;
+    return isSplitNumber || readLength(before + hyphen + after, bare).ok;
+  });
+  return way ? `${way[0]} ${way[1]}` : null;
 }

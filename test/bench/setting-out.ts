@@ -1,9 +1,9 @@
-import { planCuts } from '../../shared-core/cutting/index.ts';
+import { rollCounter } from '../../shared-core/cutting/index.ts';
 import { drawElevation } from '../../shared-core/drawing/index.ts';
 import { hungBand } from '../../shared-core/house/index.ts';
 import { isRollGoods, rollOf } from '../../shared-core/ordering/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
-import { findStretches, type PieceDemand, searchLayouts, setOutBorder, setOutStrips, sightOf } from '../../shared-core/setting-out/index.ts';
+import { findStretches, searchLayouts, setOutBorder, setOutStrips, sightOf } from '../../shared-core/setting-out/index.ts';
 import { lengthOf, type Measure } from '../../shared-core/units/index.ts';
 import { layOut } from '../../src-renderer/drawing/lay-out.ts';
 import { benchHouse } from './houses.ts';
@@ -35,7 +35,7 @@ for (const walls of [4, 8, 12, 16, 24]) {
   unit ||= one.median;
   row(`one layout of a room of ${walls} walls`, one, unit);
   const search = (band: typeof main, paper: typeof covering) =>
-    searchLayouts({ stretch: stretch!, band: band!, covering: paper, rules: house.rules, sight: sightOf(room!), grain: lengthOf(3_200), countRolls: (pieces: readonly PieceDemand[]) => planCuts({ ...rollOf(paper), pieces }, 'instant').rollCount });
+    searchLayouts({ stretch: stretch!, band: band!, covering: paper, rules: house.rules, sight: sightOf(room!), grain: lengthOf(3_200), countRolls: rollCounter(rollOf(paper), Infinity) });
   row(`the search in a room of ${walls} walls`, measure(30, () => search(main, covering)), unit);
   // A dado of one pattern under a filling of another, and a border between them.
   const [dado, filling] = [{ ...main!, to: rail!.from as Measure }, { ...main!, from: rail!.to as Measure }];

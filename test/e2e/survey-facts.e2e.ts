@@ -190,7 +190,7 @@ test('a length is typed as a sum, is told while it is typed, and stays as it was
 
   await wall.fill(`12' - 4"`);
   await page.keyboard.press('Enter');
-  await expect(page.getByText(`can be read in two ways; leave out the hyphen for one length, or write 12' minus 4" to take away. Nothing was changed.`)).toBeVisible();
+  await expect(page.getByText(`can be read in two ways; write 12' 4" for one length, or 12' minus 4" to take away. Nothing was changed.`)).toBeVisible();
   await expect(wall).toHaveValue(`12' - 4"`);
 });
 

@@ -22,6 +22,8 @@ const covering = fc.record(
 const band = fc.record({ covering: fc.nat(1), from: fc.oneof({ weight: 3, arbitrary: fc.constant('floor') }, length(0, 4_000)), to: fc.oneof({ weight: 3, arbitrary: fc.constant('ceiling') }, length(4_100, 5_000)), walls: fc.array(fc.nat(7), { minLength: 1, maxLength: 8 }), extra: fc.record({ position: length(0, 9_000), datum: fc.option(length(0, 40_000)), level: fc.boolean(), firstPanel: fc.constantFrom(1, 2, 3), below: length(0, 20_000), line: length(0, 30_000) }), layout: fc.option(fc.record({ at: fc.integer({ min: 0, max: 100 }), edge: fc.constantFrom('left', 'centre', 'right'), direction: fc.constantFrom('left', 'right', 'both'), kill: fc.option(share) })) });
 const house = fc.record({ walls: fc.array(wall, { minLength: 1, maxLength: 8 }), coverings: fc.tuple(covering, covering), bands: fc.array(band, { minLength: 1, maxLength: 2 }), room: fc.record({ rail: fc.option(fc.record({ at: length(100, 4_000), width: length(1, 900) })), furniture: fc.option(fc.record({ share, height: length(1, 30_000) })), ceiling: fc.option(fc.record({ covering: fc.nat(1), along: fc.option(fc.nat(7)), position: length(0, 9_000) })) }), rules: fc.record({ trim: length(0, 1_000), insideWrap: length(0, 300), sliver: length(0, 900) }), offers: fc.array(fc.record({ covering: fc.constantFrom('c0', 'c1'), run: fc.constantFrom('1', '2'), rolls: fc.nat(9) }), { maxLength: 3 }) });
 
+type Facts = typeof house extends fc.Arbitrary<infer Value> ? Value : never;
+
 function openingIn(wall: { readonly length: string; readonly height: Loose }, { left, right, lower, upper, reveal: covered, ...facts }: Loose): Loose {
   const most = Number.parseFloat(wall.length);
   const highest = Math.min(...[wall.height].flat().map((height: string) => Number.parseFloat(height)));
@@ -72,8 +74,6 @@ function documentFrom({ walls, coverings, bands, rules, offers, room }: Facts): 
     ],
   });
 }
-
-type Facts = typeof house extends fc.Arbitrary<infer Value> ? Value : never;
 
 /** The smallest repeat that is taken: a roll has thousands of places to cut at, on walls that rake. */
 const SMALLEST_REPEAT: Facts = {

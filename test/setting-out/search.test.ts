@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { laidWidthOf } from '../../shared-core/house/index.ts';
-import { planCuts } from '../../shared-core/cutting/index.ts';
+import { rollCounter } from '../../shared-core/cutting/index.ts';
 import { cutPieces, isRollGoods, rollOf } from '../../shared-core/ordering/index.ts';
-import { countSlivers, findStretches, killPoints, layAxis, type LayoutOption, type PieceDemand, searchLayouts, setOutStrips, sightOf, startCandidates, wrapAfter } from '../../shared-core/setting-out/index.ts';
+import { countSlivers, findStretches, killPoints, layAxis, type LayoutOption, searchLayouts, setOutStrips, sightOf, startCandidates, wrapAfter } from '../../shared-core/setting-out/index.ts';
 import { inches, lengthOf } from '../../shared-core/units/index.ts';
 import { bandsOf, documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
@@ -14,7 +14,7 @@ function searchIn(roomFacts: Loose, covering: Loose = {}, rules: Loose = {}) {
   if (!found || paper?.kind !== 'wallcovering' || !isRollGoods(paper)) throw new Error('a room hung with a wallcovering');
   const [band] = bandsOf(found);
   const [stretch] = findStretches(found, band!);
-  const countRolls = (pieces: readonly PieceDemand[]) => planCuts({ ...rollOf(paper), pieces }, 'instant').rollCount;
+  const countRolls = rollCounter(rollOf(paper), Infinity);
   const search = { stretch: stretch!, band: band!, covering: paper, rules: house.rules, sight: sightOf(found), grain: inches(1), countRolls };
   return { search, paper, options: searchLayouts(search), axis: layAxis(stretch!, (wall) => wrapAfter(wall, house.rules)) };
 }

@@ -35,8 +35,8 @@ test('what points at walls points at the same ones, and no line is struck', () =
 });
 
 test('walls that do not go all round are turned from end to end', () => {
-  const found = documentRoom(mirrored(houseWith(room(['3 m', '2 m'], {}, [{ turn: 'outside' }]))));
-  expect(found.walls.map(({ id, length, turn }: Loose) => [id, length, turn])).toEqual([['A', '2 m', 'outside'], ['B', '3 m', 'inside']]);
+  const found = documentRoom(mirrored(houseWith(room(['3 m', '2 m'], {}, [{ turn: 'outside', plumbRight: '7 mm' }, { plumbRight: '5 mm' }]))));
+  expect(found.walls.map(({ id, length, turn, plumbRight }: Loose) => [id, length, turn, plumbRight])).toEqual([['A', '2 m', 'outside', '7 mm'], ['B', '3 m', 'inside', undefined]]);
 });
 
 test('the demo house mirrored is good, as large, and planned; mirrored twice it is itself but for its lines', () => {
