@@ -87,8 +87,17 @@ test('rolls of a run in hand change the order at once', async ({ page, running }
 test('runs are typed on one after the other, and the focus stays where they are taken away', async ({ page, running }) => {
   await openDemo(page, running.address);
   const inHand = page.getByRole('region', { name: 'In hand' });
+  // What is said of a run stays while those before it are still on their way to a slow disk.
+  let answered = 0;
+  await page.route('**/edit-house', async (route) => {
+    await new Promise((resolve) => setTimeout(resolve, 400));
+    answered += 1;
+    await route.continue();
+  });
   await inHand.getByLabel('Run number', { exact: true }).focus();
   await typeLines(page, ['31', '4', '32', '5', '', '6']);
+  await expect(page.getByRole('status').filter({ hasText: 'Saved' })).toBeVisible();
+  expect(answered).toBe(2);
   await expect(inHand.getByRole('alert')).toHaveText('The run wants its number, as it stands on the label.');
   await expect(inHand.getByLabel('Run number', { exact: true })).toBeFocused();
   await expect(inHand.getByLabel('Rolls', { exact: true })).toHaveValue('6');

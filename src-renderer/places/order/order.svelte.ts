@@ -91,13 +91,24 @@ export class OrderSheet {
 
   async addRun(list: RunList, covering: string, run: string, rolls: string): Promise<boolean> {
     const trouble = run.trim() === '' ? 'The run wants its number, as it stands on the label.' : /^\d+$/.test(rolls.trim()) ? null : 'The rolls are a whole number.';
-    const refused = trouble ?? (await this.#set(list, [...this.#house.saved[list], { covering, run: run.trim(), rolls: Number(rolls) }]));
-    this.trouble = { ...this.trouble, [list]: refused };
-    return refused === null;
+    this.#say(list, trouble);
+    return trouble === null && this.#setOrSay(list, [...this.#house.saved[list], { covering, run: run.trim(), rolls: Number(rolls) }]);
   }
 
   async removeRun(list: RunList, index: number): Promise<void> {
-    this.trouble = { ...this.trouble, [list]: await this.#set(list, this.#house.saved[list].filter((_, place) => place !== index)) };
+    this.#say(list, null);
+    await this.#setOrSay(list, this.#house.saved[list].filter((_, place) => place !== index));
+  }
+
+  /** What the disk takes says nothing: by then something may be said of the next run. */
+  async #setOrSay(list: RunList, entries: readonly RunQuantity[]): Promise<boolean> {
+    const refused = await this.#set(list, entries);
+    if (refused !== null) this.#say(list, refused);
+    return refused === null;
+  }
+
+  #say(list: RunList, trouble: string | null): void {
+    this.trouble = { ...this.trouble, [list]: trouble };
   }
 
   async #set(list: RunList, entries: readonly RunQuantity[]): Promise<string | null> {
