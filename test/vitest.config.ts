@@ -7,5 +7,8 @@ export default defineConfig({
     exclude: ['test/e2e/**', 'test/bench/**', 'node_modules/**'],
     environment: 'node',
     retry: 0,
+    // Ends what hangs; no test is judged by how long it takes.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
   },
 });

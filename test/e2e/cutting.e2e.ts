@@ -77,7 +77,7 @@ for (const isShared of [true, false]) {
     const spare = page.getByLabel('Spare rolls, each pattern and run');
     await spare.fill('4');
     await page.keyboard.press('Tab');
-    await expect(page.getByRole('table', { name: /bulk order/ }).locator('tbody').first().getByRole('row').nth(1).getByRole('cell').nth(4)).toHaveText('4', { timeout: 3_000 });
+    await expect(page.getByRole('table', { name: /bulk order/ }).locator('tbody').first().getByRole('row').nth(1).getByRole('cell').nth(4)).toHaveText('4');
     await expect(looking(page)).toBeVisible();
   });
 }

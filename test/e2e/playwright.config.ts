@@ -8,7 +8,8 @@ export default defineConfig({
   fullyParallel: false,
   workers: 1,
   retries: 0,
-  timeout: 60_000,
+  timeout: 300_000,
+  expect: { timeout: 30_000 },
   reporter: [['list']],
   use: {
     browserName: 'chromium',
