@@ -10,5 +10,6 @@ export default defineConfig({
     // Ends what hangs; no test is judged by how long it takes.
     testTimeout: 300_000,
     hookTimeout: 300_000,
+    expect: { poll: { timeout: 60_000 } },
   },
 });

@@ -50,7 +50,7 @@ function run(argv: readonly string[], environment: Record<string, string> = {}, 
     exit: Promise.all([once(child, 'exit'), ...[child.stdout, child.stderr].map((stream) => once(stream!, 'close'))]).then(([[code]]) => code as number | null),
     output: () => output,
     address: async () => {
-      await expect.poll(() => output, { timeout: 60_000 }).toContain('\n');
+      await expect.poll(() => output).toContain('\n');
       return /http:\/\/\S+/.exec(output)?.[0] ?? '';
     },
   };
@@ -128,7 +128,7 @@ describe.skipIf(process.platform === 'win32')('with a display, for a user who ma
   }
   async function openedAddress(): Promise<URL> {
     const file = join(folder, 'opened');
-    await expect.poll(() => existsSync(file) && readFileSync(file, 'utf8'), { timeout: 60_000 }).toMatch(/\n$/);
+    await expect.poll(() => existsSync(file) && readFileSync(file, 'utf8')).toMatch(/\n$/);
     return new URL(readFileSync(file, 'utf8').trim());
   }
   const open = ({ origin, pathname, search, host }: URL) => ask(origin, { path: pathname + search, headers: { host } });
