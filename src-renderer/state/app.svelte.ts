@@ -8,7 +8,7 @@ export class AppState {
   facts = $state.raw<HostFacts | null>(null);
   houses = $state.raw<readonly HouseListing[] | null>(null);
   open = $state.raw<HouseState | null>(null);
-  place = $state<Place>('survey');
+  place = $state<Place>('house');
   isBusy = $state(false);
   trouble = $state<string | null>(null);
   troubleDetails = $state.raw<readonly string[]>([]);
