@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { editSchema, type HouseDocument } from '../house/index.ts';
+import { editSchema, type HouseDocument, keptImage } from '../house/index.ts';
 
 /** A house file's name in the folder of houses, never a path. */
 const file = z
@@ -49,6 +49,7 @@ export const argumentSchemas = {
   'undo': z.strictObject({ file, revision }),
   'redo': z.strictObject({ file, revision }),
   'export-document': z.strictObject({ file }),
+  'read-photo': z.strictObject({ file, image: keptImage }),
 } as const;
 
 export type Method = keyof typeof argumentSchemas;
@@ -66,4 +67,6 @@ export interface Replies {
   readonly 'undo': OpenedHouse;
   readonly 'redo': OpenedHouse;
   readonly 'export-document': { readonly fileName: string; readonly text: string };
+  /** The photo that the house's facts only point at, as a data URL. */
+  readonly 'read-photo': { readonly image: string };
 }

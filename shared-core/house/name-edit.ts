@@ -1,6 +1,6 @@
 import type { Edit } from './edit.ts';
 import { nameCovering } from './readings.ts';
-import type { House } from './types.ts';
+import type { House, Photo } from './types.ts';
 
 /**
  * What an edit does, in the words of the undo command: 'change length of wall A in Front bedroom'.
@@ -43,6 +43,16 @@ export function nameEdit(house: House, edit: Edit): string {
       return 'change the run of a room';
     case 'set-picture':
       return `${edit.image === null ? 'take away' : 'hang'} the picture of ${nameCovering(house, edit.covering)}`;
+    case 'add-photos': {
+      const [{ room, wall }] = edit.photos as [Photo];
+      return `add ${edit.photos.length === 1 ? 'a photo' : `${edit.photos.length} photos`} of wall ${wall} in ${roomName(house, room)}`;
+    }
+    case 'change-photo': {
+      const { wall } = edit.facts;
+      return typeof wall === 'string' ? `move ${photoName(house, edit.photo)} to wall ${wall}` : `change ${keysOf(edit.facts)} of ${photoName(house, edit.photo)}`;
+    }
+    case 'remove-photo':
+      return `take away ${photoName(house, edit.photo)}`;
     default:
       return `${nameRoomEdit(edit)}${roomName(house, edit.room)}`;
   }
@@ -113,4 +123,9 @@ function keysOf(facts: object, words = WORDS): string {
 
 function roomName(house: House, id: string): string {
   return house.rooms.find((room) => room.id === id)?.name ?? id;
+}
+
+function photoName(house: House, id: string): string {
+  const photo = house.photos.find((candidate) => candidate.id === id);
+  return photo ? `a photo of wall ${photo.wall} in ${roomName(house, photo.room)}` : `photo ${id}`;
 }

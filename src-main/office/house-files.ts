@@ -1,6 +1,6 @@
 import { readFile, stat } from 'node:fs/promises';
 import { extname } from 'node:path';
-import { bad, type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
+import { bad, type Fault, fault, type Outcome } from '../../shared-core/base/index.ts';
 import { encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, readDocument } from '../../shared-core/house/index.ts';
 import { HouseStore } from '../store/index.ts';
 
@@ -16,9 +16,9 @@ export async function readHouse(path: string): Promise<Outcome<House>> {
   if (!isHouseFile(path)) return readDocumentFile(path);
   const store = await HouseStore.open(path);
   if (!store.ok) return store;
-  const read = await store.value.read();
+  const read = await store.value.readWhole();
   await store.value.close();
-  return read.ok ? good(read.value.house) : read;
+  return read;
 }
 
 /** Makes a house file; never in place of one that is there. */

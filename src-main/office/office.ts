@@ -57,9 +57,14 @@ export function openOffice(settings: OfficeSettings): Office {
     'redo': ({ file, revision }) => houses.use(file, async (store) => changed(file, await store.redo(revision))),
     'export-document': ({ file }) =>
       houses.use(file, async (store) => {
-        const read = await store.read();
+        const read = await store.readWhole();
         if (!read.ok) return failure('not-a-house', 'The house file could not be read.', read.faults);
-        return { ok: true, value: { fileName: `${file.slice(0, -HOUSE_FILE_ENDING.length)}.json`, text: writeDocument(read.value.house) } };
+        return { ok: true, value: { fileName: `${file.slice(0, -HOUSE_FILE_ENDING.length)}.json`, text: writeDocument(read.value) } };
+      }),
+    'read-photo': ({ file, image }) =>
+      houses.use(file, async (store) => {
+        const read = await store.readPhoto(image);
+        return read === null ? failure('refused', 'This house file keeps no such photo.') : { ok: true, value: { image: read } };
       }),
   };
   return {

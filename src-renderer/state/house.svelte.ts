@@ -1,6 +1,7 @@
 import { assert, type Fault } from '../../shared-core/base/index.ts';
 import type { Host, OpenedHouse, Reply } from '../../shared-core/contract/index.ts';
 import { applyEdit, decodeHouse, type Edit, type House, type Room } from '../../shared-core/house/index.ts';
+import { PhotoImages } from './photo-images.svelte.ts';
 import { Planner } from './planner.svelte.ts';
 
 /** The house that is open: its facts as saved, the draft being typed, and the plan of what is shown. */
@@ -8,6 +9,7 @@ export class HouseState {
   readonly #host: Host;
   readonly planner = new Planner();
   readonly file: string;
+  readonly photoImages: PhotoImages;
 
   saved: House = $state.raw() as House;
   undoName = $state<string | null>(null);
@@ -35,6 +37,7 @@ export class HouseState {
   constructor(host: Host, opened: OpenedHouse) {
     this.#host = host;
     this.file = opened.file;
+    this.photoImages = new PhotoImages(host, opened.file);
     this.#take(opened);
   }
 

@@ -223,6 +223,25 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
       expect(valueOf(await host.call('export-document', { file: imported.file })).text).toBe(exported.text);
     });
 
+    test('a photo is put aside: facts point at it, it is read by itself, and goes out with the document', async () => {
+      const { revision } = await withStudy();
+      const image = `data:image/jpeg;base64,/9j/${'A'.repeat(40_000)}`;
+      const added = valueOf(await edit(revision, { kind: 'add-photos', photos: [{ id: 'photo', room: 'study', wall: 'B', caption: 'Damp', image }] }));
+      expect(JSON.stringify(added).length).toBeLessThan(10_000);
+      const kept = added.house.photos![0]!.image;
+      expect(valueOf(await host.call('read-photo', { file: FILE, image: kept }))).toEqual({ image });
+      expect(errorOf(await host.call('read-photo', { file: FILE, image: `kept:${'0'.repeat(64)}` })).code).toBe('refused');
+      expect(errorOf(await host.call('read-photo', { file: FILE, image: '../photo' })).code).toBe('bad-argument');
+      expect(valueOf(await host.call('undo', { file: FILE, revision: added.revision })).undo).toBe('add room Study');
+      const redone = valueOf(await host.call('redo', { file: FILE, revision: added.revision + 1 }));
+      expect(redone.undo).toBe('add a photo of wall B in Study');
+      const exported = valueOf(await host.call('export-document', { file: FILE }));
+      expect(exported.text).toContain(image);
+      const imported = valueOf(await host.call('import-document', { text: exported.text }));
+      expect(imported.house.photos).toEqual(redone.house.photos);
+      expect(valueOf(await host.call('export-document', { file: imported.file })).text).toBe(exported.text);
+    });
+
     test.each([
       '',
       'noise',

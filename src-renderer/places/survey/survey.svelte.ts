@@ -1,10 +1,11 @@
-import { type Edit, encodeHouse, type Opening, OPENING_KINDS, REVEAL_SIDES, type Room, type Wall } from '../../../shared-core/house/index.ts';
+import { type Edit, encodeHouse, type Opening, OPENING_KINDS, REVEAL_SIDES, type Room, type Wall, withoutNotes } from '../../../shared-core/house/index.ts';
 import { mirrorRoom } from '../../../shared-core/survey/index.ts';
 import { freeId } from '../../parts/free-id.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { RoomExtras } from './room-extras.svelte.ts';
 import { type Facts, type Height, heightText, readFloorLineTyped, readHeightTyped, readTurnTyped, TURN_HELP } from './typed-facts.ts';
+import { WallPhotos } from './wall-photos.svelte.ts';
 
 export type OpeningKind = Opening['kind'];
 export type RevealSide = (typeof REVEAL_SIDES)[number];
@@ -27,6 +28,8 @@ export class SurveySheet {
   newOpeningTrouble = $state<string | null>(null);
   // By room, so that what is half typed in one waits there while another is looked at.
   readonly #extras = new Map<string, RoomExtras>();
+  // By wall, so that photos go on being made small while another wall is looked at.
+  readonly #photos = new Map<string, WallPhotos>();
 
   constructor(house: HouseState) {
     this.#house = house;
@@ -58,17 +61,24 @@ export class SurveySheet {
     return extras;
   }
 
+  photosOf(room: string, wall: string): WallPhotos {
+    const key = JSON.stringify([room, wall]);
+    const photos = this.#photos.get(key) ?? new WallPhotos(this.#house, room, wall);
+    this.#photos.set(key, photos);
+    return photos;
+  }
+
   addRoom(): void {
     const id = this.#freeRoomId();
     this.#startRoom({ kind: 'add-room', room: { id, name: `Room ${id.slice('room'.length)}` } }, id);
   }
 
-  /** A room with the same facts, or with those of its mirror image, under a name of its own. */
+  /** A room with the same facts, or with those of its mirror image, under a name of its own; notes and photos are of the other room. */
   copyRoom(room: Room, isMirrored: boolean): void {
     const { saved } = this.#house;
     const id = this.#freeRoomId();
     const names = saved.rooms.map(({ name }) => name);
-    const copy = { ...(isMirrored ? mirrorRoom(room, saved.lengths) : room), id, name: nextName(room.name, names) };
+    const copy = { ...withoutNotes(isMirrored ? mirrorRoom(room, saved.lengths) : room), id, name: nextName(room.name, names) };
     const [written] = encodeHouse({ ...saved, rooms: [copy] }).rooms ?? [];
     this.#startRoom({ kind: 'add-room', room: written } as Edit, id);
   }
