@@ -1,10 +1,10 @@
+import { freeId } from '../../../shared-core/base/index.ts';
 import { type Edit, encodeHouse, type Opening, OPENING_KINDS, REVEAL_SIDES, type Room, type Wall } from '../../../shared-core/house/index.ts';
-import { mirrorRoom } from '../../../shared-core/survey/index.ts';
-import { freeId } from '../../parts/free-id.ts';
+import { type Ends, heightText, mirrorRoom, nextWallId, readTurnTyped, TURN_HELP } from '../../../shared-core/survey/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { RoomExtras } from './room-extras.svelte.ts';
-import { type Facts, type Height, heightText, readFloorLineTyped, readHeightTyped, readTurnTyped, TURN_HELP } from './typed-facts.ts';
+import { type Facts, readFloorLineTyped, readHeightTyped } from './typed-facts.ts';
 
 export type OpeningKind = Opening['kind'];
 export type RevealSide = (typeof REVEAL_SIDES)[number];
@@ -22,7 +22,7 @@ export class SurveySheet {
   /** The wall being typed at the foot of the sheet. */
   newWall = $state({ length: '', turn: 'inside' });
   newWallTrouble = $state<string | null>(null);
-  #newHeight = $state.raw<{ readonly text: string; readonly height: Height } | null>(null);
+  #newHeight = $state.raw<{ readonly text: string; readonly height: Ends } | null>(null);
   newOpening = $state<{ kind: OpeningKind; from: string; width: string; height: string; sill: string }>(emptyOpening('door'));
   newOpeningTrouble = $state<string | null>(null);
   // By room, so that what is half typed in one waits there while another is looked at.
@@ -47,7 +47,7 @@ export class SurveySheet {
     return this.#newHeight?.text ?? (last ? heightText(last) : '');
   }
 
-  get #heightOfNew(): Height | null {
+  get #heightOfNew(): Ends | null {
     const last = this.room?.walls.at(-1)?.height;
     return this.#newHeight?.height ?? (last ? ('typed' in last ? last.typed : [last[0].typed, last[1].typed]) : null);
   }
@@ -106,7 +106,7 @@ export class SurveySheet {
     return trouble;
   }
 
-  changeWall = (wall: string, facts: Record<string, Height | null>) => this.#make((room) => ({ kind: 'change-wall', room: room.id, wall, facts }));
+  changeWall = (wall: string, facts: Record<string, Ends | null>) => this.#make((room) => ({ kind: 'change-wall', room: room.id, wall, facts }));
 
   previewWall(wall: string, typed: string | null): void {
     const { room } = this;
@@ -192,9 +192,7 @@ export class SurveySheet {
   }
 
   nextWallId(room: Room): string {
-    const letters = Array.from({ length: 26 }, (_, index) => String.fromCharCode(65 + index));
-    const taken = new Set(room.walls.map(({ id }) => id));
-    return letters.find((letter) => !taken.has(letter)) ?? freeId('W', [...taken]);
+    return nextWallId(room.walls.map(({ id }) => id));
   }
 
   async #make(edit: (room: Room) => Edit): Promise<string | null> {
