@@ -107,7 +107,7 @@ function nameWalls(rows: readonly RowCells<WallColumn>[], there: readonly string
     const name = own[index]!;
     if (name !== null) {
       if (own.indexOf(name) < index) row.complain('wall', `${name} is a row further up already; each wall has a name of its own.`);
-      else if (!isReplacing && there.includes(name)) row.complain('wall', `the room has a wall ${name} already; leave the name out, or replace the walls.`);
+      else if (!isReplacing && there.includes(name)) row.complain('wall', `the room has a wall ${name} already; leave its name out, or put these walls in their place.`);
       return name;
     }
     const inPlace = isReplacing ? there[index] : undefined;

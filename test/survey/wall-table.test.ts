@@ -108,7 +108,7 @@ describe('nothing is pasted where anything is wrong', () => {
   });
 
   test('of walls whose names are there, unless they take their place', () => {
-    expect(troublesOf('B\t9 ft\nE\t9 ft', houseWith(FOUR))).toEqual(['1: Wall: the room has a wall B already; leave the name out, or replace the walls.', '1: Height: there is nothing, and no wall before it has one; it takes a length, or write one in the field above.', '2: Height: there is nothing, and no wall before it has one; it takes a length, or write one in the field above.']);
+    expect(troublesOf('B\t9 ft\nE\t9 ft', houseWith(FOUR))).toEqual(['1: Wall: the room has a wall B already; leave its name out, or put these walls in their place.', '1: Height: there is nothing, and no wall before it has one; it takes a length, or write one in the field above.', '2: Height: there is nothing, and no wall before it has one; it takes a length, or write one in the field above.']);
   });
 
   test('and an opening that no longer fits is named at the wall it stands on', () => {

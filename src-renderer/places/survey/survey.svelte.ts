@@ -3,7 +3,9 @@ import { type Edit, encodeHouse, type Opening, OPENING_KINDS, REVEAL_SIDES, type
 import { type Ends, heightText, mirrorRoom, nextWallId, readTurnTyped, TURN_HELP } from '../../../shared-core/survey/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
+import { PastedWalls } from './pasted-walls.svelte.ts';
 import { RoomExtras } from './room-extras.svelte.ts';
+import { RoomsInHand } from './rooms-in-hand.svelte.ts';
 import { type Facts, readFloorLineTyped, readHeightTyped } from './typed-facts.ts';
 
 export type OpeningKind = Opening['kind'];
@@ -27,9 +29,13 @@ export class SurveySheet {
   newOpeningTrouble = $state<string | null>(null);
   // By room, so that what is half typed in one waits there while another is looked at.
   readonly #extras = new Map<string, RoomExtras>();
+  readonly pastedWalls: PastedWalls;
+  readonly roomsInHand: RoomsInHand;
 
   constructor(house: HouseState) {
     this.#house = house;
+    this.pastedWalls = new PastedWalls(house, () => this.#heightOfNew);
+    this.roomsInHand = new RoomsInHand(house);
   }
 
   get room(): Room | null {
