@@ -53,6 +53,8 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
     }
     case 'add-room':
       return good({ ...house, rooms: [...house.rooms, edit.room] } as House);
+    case 'add-rooms':
+      return good({ ...house, rooms: [...house.rooms, ...edit.rooms] } as House);
     case 'remove-room':
       return without(house.rooms, edit.room, 'room', (rooms) => forgetRoom({ ...house, rooms }, edit.room));
     case 'set-suppliers':
@@ -93,6 +95,12 @@ function changeRoom(room: Room, edit: Exclude<RoomEdit, { kind: 'remove-room' }>
       return overlay(roomSchema, room, edit.facts, 'room') as Outcome<Room>;
     case 'add-wall':
       return good({ ...room, walls: [...room.walls, edit.wall] } as Room);
+    case 'add-walls':
+      return good({ ...room, walls: [...room.walls, ...edit.walls] } as Room);
+    case 'replace-walls': {
+      const gone = room.walls.filter(({ id }) => !edit.walls.some((wall) => wall.id === id));
+      return good({ ...gone.reduce((left, { id }) => forgetWall(left, id), room), walls: edit.walls } as Room);
+    }
     case 'change-walls':
       return edit.walls.reduce<Outcome<Room>>(
         (changed, wall) => (changed.ok ? changeRoom(changed.value, { kind: 'change-wall', room: edit.room, wall, facts: edit.facts }) : changed),

@@ -11,6 +11,8 @@ const changedFacts = z.record(z.string().max(60), z.json(), { error: 'takes the 
 const edit = <Kind extends string, Shape extends z.ZodRawShape>(kind: Kind, shape: Shape) =>
   facts(`the edit ${kind}`, { kind: z.literal(kind), ...shape });
 
+const walls = room.shape.walls.unwrap();
+
 /**
  * One thing that the user changes, as it is sent, saved and undone.
  *
@@ -24,9 +26,12 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('change-covering', { covering: id(), facts: changedFacts }),
   edit('remove-covering', { covering: id() }),
   edit('add-room', { room }),
+  edit('add-rooms', { rooms: houseLists.rooms.unwrap() }),
   edit('change-room', { room: id(), facts: changedFacts }),
   edit('remove-room', { room: id() }),
   edit('add-wall', { room: id(), wall }),
+  edit('add-walls', { room: id(), walls }),
+  edit('replace-walls', { room: id(), walls }),
   edit('change-wall', { room: id(), wall: id(), facts: changedFacts }),
   edit('change-walls', { room: id(), walls: listOf(id(), 'ids of walls', 200), facts: changedFacts }),
   edit('remove-wall', { room: id(), wall: id() }),

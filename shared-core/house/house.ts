@@ -19,6 +19,9 @@ export const rules = facts('the rules', {
   pooling: oneOf(['house', 'room']).prefault('house'),
 });
 
+/** Far more than a house has. */
+export const MOST_ROOMS = 2000;
+
 const PICTURE_PATTERN = /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 /** A picture 640 px long is far below it; all of them go into one document and through every call. */
 export const LONGEST_PICTURE = 400_000;
@@ -50,7 +53,7 @@ export const houseFacts = {
 /** The lists of a house; each thing in them is kept by itself. */
 export const houseLists = {
   coverings: listOf(covering, 'coverings', 500).prefault([]),
-  rooms: listOf(room, 'rooms', 2000).prefault([]),
+  rooms: listOf(room, 'rooms', MOST_ROOMS).prefault([]),
   suppliers: listOf(supplier, 'suppliers', 200).prefault([]),
   stock: listOf(runQuantity, 'stock entries', 2000).prefault([]),
   offers: listOf(runQuantity, 'offers', 2000).prefault([]),

@@ -1,6 +1,7 @@
 import type { Fault } from '../base/index.ts';
 import { millimetres, printLength } from '../units/index.ts';
 import { findCoveringFaults } from './covering-invariants.ts';
+import { MOST_ROOMS } from './house.ts';
 import { findOrderFaults } from './order-invariants.ts';
 import { MOST_PHOTOS_OF_WALL } from './photo.ts';
 import { findCovering, type Report, reportRepeatedIds } from './report.ts';
@@ -17,6 +18,7 @@ export function findFaults(house: House): readonly Fault[] {
   const report: Report = (path, message) => faults.push({ path, message });
   reportRepeatedIds(house.coverings, 'coverings', report);
   reportRepeatedIds(house.rooms, 'rooms', report);
+  if (house.rooms.length > MOST_ROOMS) report('rooms', `would be ${house.rooms.length}; a house takes ${MOST_ROOMS} rooms`);
   for (const [name, rule] of Object.entries(house.rules)) {
     if (typeof rule === 'object' && rule.length < 0) report(`rules.${name}`, `is ${rule.typed}; it takes a length of 0 or more`);
   }

@@ -21,6 +21,8 @@ export function nameEdit(house: House, edit: Edit): string {
       return `remove covering ${nameCovering(house, edit.covering)}`;
     case 'add-room':
       return `add room ${edit.room.name}`;
+    case 'add-rooms':
+      return edit.rooms.length === 1 ? `add room ${edit.rooms[0]!.name}` : `add ${edit.rooms.length} rooms`;
     case 'set-suppliers':
       return 'change the suppliers';
     case 'set-stock':
@@ -74,6 +76,10 @@ function nameRoomEdit(edit: Extract<Edit, { room: string }>): string {
       return 'remove room ';
     case 'add-wall':
       return `add wall ${edit.wall.id} in `;
+    case 'add-walls':
+      return `add ${edit.walls.length === 1 ? `wall ${edit.walls[0]!.id}` : `${edit.walls.length} walls`} in `;
+    case 'replace-walls':
+      return 'replace the walls of ';
     case 'change-wall':
       return `change ${keysOf(edit.facts)} of wall ${edit.wall} in `;
     case 'change-walls':

@@ -1,10 +1,12 @@
+import { freeId } from '../../../shared-core/base/index.ts';
 import { type Edit, encodeHouse, type Opening, OPENING_KINDS, REVEAL_SIDES, type Room, type Wall, withoutNotes } from '../../../shared-core/house/index.ts';
-import { mirrorRoom } from '../../../shared-core/survey/index.ts';
-import { freeId } from '../../parts/free-id.ts';
+import { type Ends, heightText, mirrorRoom, nextWallId, readTurnTyped, TURN_HELP } from '../../../shared-core/survey/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
+import { PastedWalls } from './pasted-walls.svelte.ts';
 import { RoomExtras } from './room-extras.svelte.ts';
-import { type Facts, type Height, heightText, readFloorLineTyped, readHeightTyped, readTurnTyped, TURN_HELP } from './typed-facts.ts';
+import { RoomsInHand } from './rooms-in-hand.svelte.ts';
+import { type Facts, readFloorLineTyped, readHeightTyped } from './typed-facts.ts';
 import { WallPhotos } from './wall-photos.svelte.ts';
 
 export type OpeningKind = Opening['kind'];
@@ -23,16 +25,20 @@ export class SurveySheet {
   /** The wall being typed at the foot of the sheet. */
   newWall = $state({ length: '', turn: 'inside' });
   newWallTrouble = $state<string | null>(null);
-  #newHeight = $state.raw<{ readonly text: string; readonly height: Height } | null>(null);
+  #newHeight = $state.raw<{ readonly text: string; readonly height: Ends } | null>(null);
   newOpening = $state<{ kind: OpeningKind; from: string; width: string; height: string; sill: string }>(emptyOpening('door'));
   newOpeningTrouble = $state<string | null>(null);
   // By room, so that what is half typed in one waits there while another is looked at.
   readonly #extras = new Map<string, RoomExtras>();
   // By wall, so that photos go on being made small while another wall is looked at.
   readonly #photos = new Map<string, WallPhotos>();
+  readonly pastedWalls: PastedWalls;
+  readonly roomsInHand: RoomsInHand;
 
   constructor(house: HouseState) {
     this.#house = house;
+    this.pastedWalls = new PastedWalls(house, () => this.#heightOfNew);
+    this.roomsInHand = new RoomsInHand(house);
   }
 
   get room(): Room | null {
@@ -50,7 +56,7 @@ export class SurveySheet {
     return this.#newHeight?.text ?? (last ? heightText(last) : '');
   }
 
-  get #heightOfNew(): Height | null {
+  get #heightOfNew(): Ends | null {
     const last = this.room?.walls.at(-1)?.height;
     return this.#newHeight?.height ?? (last ? ('typed' in last ? last.typed : [last[0].typed, last[1].typed]) : null);
   }
@@ -116,7 +122,7 @@ export class SurveySheet {
     return trouble;
   }
 
-  changeWall = (wall: string, facts: Record<string, Height | null>) => this.#make((room) => ({ kind: 'change-wall', room: room.id, wall, facts }));
+  changeWall = (wall: string, facts: Record<string, Ends | null>) => this.#make((room) => ({ kind: 'change-wall', room: room.id, wall, facts }));
 
   previewWall(wall: string, typed: string | null): void {
     const { room } = this;
@@ -202,9 +208,7 @@ export class SurveySheet {
   }
 
   nextWallId(room: Room): string {
-    const letters = Array.from({ length: 26 }, (_, index) => String.fromCharCode(65 + index));
-    const taken = new Set(room.walls.map(({ id }) => id));
-    return letters.find((letter) => !taken.has(letter)) ?? freeId('W', [...taken]);
+    return nextWallId(room.walls.map(({ id }) => id));
   }
 
   async #make(edit: (room: Room) => Edit): Promise<string | null> {

@@ -1,5 +1,5 @@
 import { type Edit, LONGEST_PHOTO, MOST_PHOTOS, MOST_PHOTOS_OF_WALL, type Photo, type Room } from '../../../shared-core/house/index.ts';
-import { freeId } from '../../parts/free-id.ts';
+import { freeId } from '../../../shared-core/base/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { LARGEST_PICTURE_FILE_BYTES, shrinkPicture } from '../../parts/shrink-picture.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
