@@ -7,6 +7,6 @@ export { house as houseSchema, houseFacts, houseLists, LONGEST_PICTURE } from '.
 export { findFaults } from './invariants.ts';
 export { nameEdit } from './name-edit.ts';
 export { newHouse } from './new-house.ts';
-export { endsOf, heightsOf, hungBand, type HungBand, laidWidthOf, matchOf, measureOf, nameCovering, nameSupplier } from './readings.ts';
+export { endsOf, heightsOf, highestOf, hungBand, type HungBand, laidWidthOf, matchOf, measureOf, nameCovering, nameSupplier } from './readings.ts';
 export { OPENING_KINDS, REVEAL_SIDES, room as roomSchema } from './room.ts';
 export type { Band, Border, Ceiling, Covering, Delivery, Furniture, House, HouseDocument, HouseList, Layout, Lining, Mural, Opening, Picture, PlacedLine, PlacedOrder, Rail, Room, Rules, RunQuantity, Spare, Tax, Wall, Wallcovering } from './types.ts';

@@ -1,10 +1,16 @@
 import { present } from '../base/index.ts';
 import { type Length, lengthOf, type Measure, printLength, ZERO_LENGTH } from '../units/index.ts';
-import type { Band, House, Room, Wallcovering } from './types.ts';
+import type { Band, House, Room, Wall, Wallcovering } from './types.ts';
 
 /** Both ends of a height or a base that may be given once. */
 export function endsOf(value: Measure | readonly [Measure, Measure]): { readonly left: Length; readonly right: Length } {
   return 'typed' in value ? { left: value.length, right: value.length } : { left: value[0].length, right: value[1].length };
+}
+
+/** How high a wall is where it is highest. */
+export function highestOf({ height }: Pick<Wall, 'height'>): Length {
+  const { left, right } = endsOf(height);
+  return left > right ? left : right;
 }
 
 /** How a wallcovering's strips meet: as stated, or by its repeat. */
