@@ -36,7 +36,7 @@ interface Alike {
 export function alikeOpenings(house: House, room: string): readonly Alike[] {
   const rooms = [...house.rooms.filter(({ id }) => id === room), ...house.rooms.filter(({ id }) => id !== room)];
   const all = rooms.flatMap((one) => one.walls.flatMap((wall) => wall.openings.map((opening): Alike => ({ key: JSON.stringify([one.id, wall.id, opening.id]), words: wordsOf(opening, wall, one.name), opening }))));
-  return [...new Map(all.toReversed().map((alike) => [sizeOf(alike.opening), alike])).values()].toReversed();
+  return [...Map.groupBy(all, ({ opening }) => sizeOf(opening)).values()].flatMap(([first]) => first ?? []);
 }
 
 /** The next opening with everything but its place taken from another. */
