@@ -78,7 +78,8 @@ function guideShape(span: WallSpan, { kind, at }: Guide): Shape {
 }
 
 function handleShape(span: WallSpan, { along, up }: WallSpot): Shape {
-  const [x, y] = [along, -above(up)(span, along)];
+  // Where the edge is, also where a sloping ceiling hides it.
+  const [x, y] = [along, -(floorAt(span, along) + up)];
   const corner = (right: number, down: number) => ({ x, y, right: right * HANDLE, down: down * HANDLE });
   return { kind: 'polygon', points: [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)], pen: 'struck', fill: 'paper' };
 }
