@@ -8,6 +8,6 @@ export { isKept, keptImage, LONGEST_PHOTO, MOST_PHOTOS, MOST_PHOTOS_OF_WALL } fr
 export { findFaults } from './invariants.ts';
 export { nameEdit } from './name-edit.ts';
 export { newHouse } from './new-house.ts';
-export { endsOf, heightsOf, hungBand, type HungBand, laidWidthOf, matchOf, measureOf, nameCovering, nameSupplier, withoutNotes } from './readings.ts';
+export { endsOf, heightsOf, highestOf, hungBand, type HungBand, laidWidthOf, matchOf, measureOf, nameCovering, nameSupplier, withoutNotes } from './readings.ts';
 export { OPENING_KINDS, REVEAL_SIDES, room as roomSchema } from './room.ts';
 export type { Band, Border, Ceiling, Covering, Delivery, Furniture, House, HouseDocument, HouseList, Layout, Lining, Mural, Opening, Photo, Picture, PlacedLine, PlacedOrder, Rail, Room, Rules, RunQuantity, Spare, Tax, Wall, Wallcovering } from './types.ts';

@@ -89,7 +89,8 @@ function nameRoomEdit(edit: Extract<Edit, { room: string }>): string {
     case 'add-opening':
       return `add ${edit.opening.kind} on wall ${edit.wall} in `;
     case 'change-opening':
-      return `change ${keysOf(edit.facts)} of ${edit.opening} on wall ${edit.wall} in `;
+      if (isMove(edit.facts)) return `move ${edit.opening} in `;
+      return `change ${keysOf(edit.facts, OPENING_WORDS)} of ${edit.opening} on wall ${edit.wall} in `;
     case 'remove-opening':
       return `remove ${edit.opening} on wall ${edit.wall} in `;
     case 'add-band':
@@ -117,6 +118,13 @@ const WORDS: Readonly<Record<string, string>> = {
   soldIn: 'sale units',
   turn: 'corner',
 };
+
+const OPENING_WORDS: typeof WORDS = { ...WORDS, from: 'place' };
+
+/** An opening that stands elsewhere and is as large as it was. */
+function isMove(facts: object): boolean {
+  return 'from' in facts && Object.keys(facts).every((key) => key === 'from' || key === 'sill');
+}
 
 const BAND_WORDS: typeof WORDS = { ...WORDS, from: 'lower edge', to: 'upper edge' };
 

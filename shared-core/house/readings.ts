@@ -7,6 +7,12 @@ export function endsOf(value: Measure | readonly [Measure, Measure]): { readonly
   return 'typed' in value ? { left: value.length, right: value.length } : { left: value[0].length, right: value[1].length };
 }
 
+/** How high a wall is where it is highest. */
+export function highestOf({ height }: Pick<Wall, 'height'>): Length {
+  const { left, right } = endsOf(height);
+  return left > right ? left : right;
+}
+
 /** How a wallcovering's strips meet: as stated, or by its repeat. */
 export function matchOf(covering: Wallcovering): 'free' | 'straight' | 'drop' {
   return covering.match ?? (covering.repeat.length === 0 ? 'free' : 'straight');

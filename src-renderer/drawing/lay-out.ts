@@ -1,4 +1,4 @@
-import { type Drawing, type Fill, type Pen, type Shape, type Spot, type Subject, textWidth } from '../../shared-core/drawing/index.ts';
+import { type Drawing, type DrawnPoint, type Fill, type Pen, type Shape, type Spot, type Subject, textWidth } from '../../shared-core/drawing/index.ts';
 import { inches, millimetres } from '../../shared-core/units/index.ts';
 
 /** How a drawing is looked at: the box it fills, the height of its text, and how far it is enlarged and moved. */
@@ -60,12 +60,22 @@ export function fittingScale(drawing: Drawing, { width, height, textHeight }: Pi
   return Math.max(0, Math.min(across, down));
 }
 
-/** The place in a drawing's own units at which a pixel of its box stands. */
-export function placeUnder(drawing: Drawing, view: View, pixelX: number): number {
+/** Pixels in one unit, and where the drawing's own upper left corner stands in its box. */
+function frameOf(drawing: Drawing, view: View) {
   const { bounds, margin } = drawing;
+  const h = view.textHeight;
   const scale = fittingScale(drawing, view) * view.zoom;
-  const spare = (view.width - (margin.left + margin.right) * view.textHeight - (bounds.right - bounds.left) * scale) / 2;
-  return bounds.left + (pixelX - margin.left * view.textHeight - spare - view.panX) / scale;
+  return {
+    scale,
+    left: margin.left * h + (view.width - (margin.left + margin.right) * h - (bounds.right - bounds.left) * scale) / 2 + view.panX,
+    top: margin.top * h + (view.height - (margin.top + margin.bottom) * h - (bounds.bottom - bounds.top) * scale) / 2 + view.panY,
+  };
+}
+
+/** The place in a drawing's own units at which a pixel of its box stands, and how many of them one pixel is. */
+export function placeUnder(drawing: Drawing, view: View, pixel: DrawnPoint): { readonly at: DrawnPoint; readonly unitsPerPixel: number } {
+  const { scale, left, top } = frameOf(drawing, view);
+  return { at: { x: drawing.bounds.left + (pixel.x - left) / scale, y: drawing.bounds.top + (pixel.y - top) / scale }, unitsPerPixel: 1 / scale };
 }
 
 /**
@@ -75,16 +85,12 @@ export function placeUnder(drawing: Drawing, view: View, pixelX: number): number
  * aside, and where all of them would they are thinned out to every second, fifth, tenth.
  */
 export function layOut(drawing: Drawing, view: View): readonly Mark[] {
-  const { bounds, margin } = drawing;
+  const { bounds } = drawing;
   const h = view.textHeight;
-  const scale = fittingScale(drawing, view) * view.zoom;
-  const spare = {
-    x: (view.width - (margin.left + margin.right) * h - (bounds.right - bounds.left) * scale) / 2,
-    y: (view.height - (margin.top + margin.bottom) * h - (bounds.bottom - bounds.top) * scale) / 2,
-  };
+  const { scale, left, top } = frameOf(drawing, view);
   const place = ({ x, y, right = 0, down = 0 }: Spot) => ({
-    x: margin.left * h + spare.x + view.panX + (x - bounds.left) * scale + right * h,
-    y: margin.top * h + spare.y + view.panY + (y - bounds.top) * scale + down * h,
+    x: left + (x - bounds.left) * scale + right * h,
+    y: top + (y - bounds.top) * scale + down * h,
   });
   const taken = reservedBoxes(drawing.shapes, place, h);
   const ringStep = stepOfRings(drawing.shapes, scale, h);
@@ -231,10 +237,11 @@ function layOutDimension(shape: Extract<Shape, { kind: 'dimension' }>, { place, 
   const level = isUpright && Math.abs(turn) > 90 ? turn + 180 : turn;
   const [across, down] = isUpright ? [width / 2, h * 0.6] : [h * 0.6, width / 2];
   // The figure stands above a level line and to the left of an upright one, read from below or from the right; where it
-  // is wider than the line, or something is in its way, on the line's other side.
+  // is wider than the line, or something is in its way, on the line's other side, or off its middle.
   const sides = width <= length ? [-0.7, 0.75] : [0.75, -0.7];
-  for (const side of width > length * (shape.isTight ? 1 : MOST_OVERHANG) ? [] : sides) {
-    const middle = { x: (start.x + end.x) / 2 + (isUpright ? 0 : side * h), y: (start.y + end.y) / 2 + (isUpright ? side * h : 0) };
+  const places = (2 * width <= length ? [0.5, 0.25, 0.75] : [0.5]).flatMap((part) => sides.map((side) => ({ part, side })));
+  for (const { part, side } of width > length * (shape.isTight ? 1 : MOST_OVERHANG) ? [] : places) {
+    const middle = { x: start.x + (end.x - start.x) * part + (isUpright ? 0 : side * h), y: start.y + (end.y - start.y) * part + (isUpright ? side * h : 0) };
     const box: Box = { left: middle.x - across, top: middle.y - down, right: middle.x + across, bottom: middle.y + down };
     if (taken.some((other) => overlap(box, other))) continue;
     taken.push(box);

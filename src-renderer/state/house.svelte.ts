@@ -49,11 +49,12 @@ export class HouseState {
     this.planner.close();
   }
 
-  /** Shows what an edit would do, without making it; null shows the saved facts again. */
-  preview(edit: Edit | null): void {
+  /** Shows what an edit would do, without making it, and gives its faults; null shows the saved facts again. */
+  preview(edit: Edit | null): readonly Fault[] {
     const tried = edit && applyEdit(this.saved, edit);
     this.#draft = tried?.ok ? tried.value : null;
     this.planner.ask(this.shown);
+    return tried && !tried.ok ? tried.faults : [];
   }
 
   /**
