@@ -47,6 +47,8 @@ const LEAST_STROKE_SPACING = 5;
 const LEAST_TILE = 3;
 /** Smaller words are left out: nobody could read them. */
 const LEAST_TEXT_HEIGHT = 8;
+/** Pixels of a landscape page within its margins, less what a figure keeps around it, on the smaller of the usual papers. */
+const PAPER = { width: 960, height: 600 };
 const SCALE_BARS = {
   metric: [0.5, 1, 2, 5, 10, 20].map((metres) => ({ length: millimetres(metres * 1000), text: `${metres} m` })),
   imperial: [1, 3, 6, 10, 20, 50].map((feet) => ({ length: inches(feet * 12), text: `${feet} ft` })),
@@ -58,6 +60,13 @@ export function fittingScale(drawing: Drawing, { width, height, textHeight }: Pi
   const across = (width - (margin.left + margin.right) * textHeight) / Math.max(1, bounds.right - bounds.left);
   const down = (height - (margin.top + margin.bottom) * textHeight) / Math.max(1, bounds.bottom - bounds.top);
   return Math.max(0, Math.min(across, down));
+}
+
+/** The box of a drawing on paper: as large as the page lets it be, and no higher than it needs. */
+export function boxOnPaper(drawing: Drawing, textHeight: number): Pick<View, 'width' | 'height'> {
+  const { bounds, margin } = drawing;
+  const scale = fittingScale(drawing, { ...PAPER, textHeight });
+  return { width: PAPER.width, height: (bounds.bottom - bounds.top) * scale + (margin.top + margin.bottom) * textHeight };
 }
 
 /** The place in a drawing's own units at which a pixel of its box stands. */
