@@ -39,6 +39,8 @@ interface Box {
 }
 
 const RING_RADIUS = 0.95;
+/** Around three signs. */
+const LONG_RING_RADIUS = 1.15;
 /** A figure so many times as wide as what it measures would be read as its neighbour's. */
 const MOST_OVERHANG = 3;
 const RING_STEPS = [1, 2, 5, 10, 20, 50, 100];
@@ -160,13 +162,14 @@ function layOutShape(shape: Shape, sheet: Sheet): readonly Mark[] {
       const { every, first, last } = sheet.ringStep;
       if (every > 1 && shape.number % every !== 0 && shape.number !== first && shape.number !== last) return [];
       const { x, y: eye } = place(shape.at);
-      const radius = RING_RADIUS * h;
+      const text = String(shape.number).replace('-', '−');
+      const radius = (text.length > 2 ? LONG_RING_RADIUS : RING_RADIUS) * h;
       const boxAt = (y: number) => ({ left: x - radius, top: y - radius, right: x + radius, bottom: y + radius });
       const free = (shape.isFixed ? [0] : [0, 2.2, -2.2]).map((steps) => eye + steps * radius).find((y) => !sheet.taken.some((other) => overlap(boxAt(y), other)));
       if (free === undefined || (every > 1 && free !== eye && shape.number !== first && shape.number !== last)) return [];
       const y = free;
       sheet.taken.push(boxAt(y));
-      return [{ kind: 'ring', x, y, radius, text: String(shape.number).replace('-', '−'), size: h, pen: 'thin', subject }];
+      return [{ kind: 'ring', x, y, radius, text, size: h, pen: 'thin', subject }];
     }
     case 'dimension':
       return layOutDimension(shape, sheet);
@@ -191,7 +194,7 @@ function layOutTab(shape: Extract<Shape, { kind: 'tab' }>, { place, h, taken, ri
   const corners = [{ x: box.left, y }, { x: box.left, y: box.top + h * 0.3 }, { x: box.left + h * 0.3, y: box.top }, { x: box.right - h * 0.3, y: box.top }, { x: box.right, y: box.top + h * 0.3 }, { x: box.right, y }];
   return [
     { kind: 'path', d: `${pathOf(corners)}Z`, pen: 'thin', fill: 'paper', subject: shape.subject },
-    { kind: 'text', x, y: y - high / 2, anchor: 'middle', size: h * 0.9, text, turn: 0, pen: 'thin', subject: shape.subject },
+    { kind: 'text', x, y: y - high / 2, anchor: 'middle', size: h, text, turn: 0, pen: 'thin', subject: shape.subject },
   ];
 }
 
