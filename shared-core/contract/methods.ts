@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { editSchema, type HouseDocument, keptImage } from '../house/index.ts';
+import { type SettingsRead, settingsSchema } from './settings.ts';
 
 /** A house file's name in the folder of houses, never a path. */
 const file = z
@@ -50,6 +51,8 @@ export const argumentSchemas = {
   'redo': z.strictObject({ file, revision }),
   'export-document': z.strictObject({ file }),
   'read-photo': z.strictObject({ file, image: keptImage }),
+  'read-settings': z.strictObject({}),
+  'save-settings': z.strictObject({ settings: settingsSchema }),
 } as const;
 
 export type Method = keyof typeof argumentSchemas;
@@ -69,4 +72,6 @@ export interface Replies {
   readonly 'export-document': { readonly fileName: string; readonly text: string };
   /** The photo that the house's facts only point at, as a data URL. */
   readonly 'read-photo': { readonly image: string };
+  readonly 'read-settings': SettingsRead;
+  readonly 'save-settings': SettingsRead;
 }

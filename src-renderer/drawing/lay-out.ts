@@ -39,6 +39,8 @@ interface Box {
 }
 
 const RING_RADIUS = 0.95;
+/** Around three signs. */
+const LONG_RING_RADIUS = 1.15;
 /** A figure so many times as wide as what it measures would be read as its neighbour's. */
 const MOST_OVERHANG = 3;
 const RING_STEPS = [1, 2, 5, 10, 20, 50, 100];
@@ -47,6 +49,8 @@ const LEAST_STROKE_SPACING = 5;
 const LEAST_TILE = 3;
 /** Smaller words are left out: nobody could read them. */
 const LEAST_TEXT_HEIGHT = 8;
+/** Pixels of a landscape page within its margins, less what a figure keeps around it, on the smaller of the usual papers. */
+const PAPER = { width: 960, height: 600 };
 const SCALE_BARS = {
   metric: [0.5, 1, 2, 5, 10, 20].map((metres) => ({ length: millimetres(metres * 1000), text: `${metres} m` })),
   imperial: [1, 3, 6, 10, 20, 50].map((feet) => ({ length: inches(feet * 12), text: `${feet} ft` })),
@@ -58,6 +62,13 @@ export function fittingScale(drawing: Drawing, { width, height, textHeight }: Pi
   const across = (width - (margin.left + margin.right) * textHeight) / Math.max(1, bounds.right - bounds.left);
   const down = (height - (margin.top + margin.bottom) * textHeight) / Math.max(1, bounds.bottom - bounds.top);
   return Math.max(0, Math.min(across, down));
+}
+
+/** The box of a drawing on paper: as large as the page lets it be, and no higher than it needs. */
+export function boxOnPaper(drawing: Drawing, textHeight: number): Pick<View, 'width' | 'height'> {
+  const { bounds, margin } = drawing;
+  const scale = fittingScale(drawing, { ...PAPER, textHeight });
+  return { width: PAPER.width, height: (bounds.bottom - bounds.top) * scale + (margin.top + margin.bottom) * textHeight };
 }
 
 /** Pixels in one unit, and where the drawing's own upper left corner stands in its box. */
@@ -157,13 +168,14 @@ function layOutShape(shape: Shape, sheet: Sheet): readonly Mark[] {
       const { every, first, last } = sheet.ringStep;
       if (every > 1 && shape.number % every !== 0 && shape.number !== first && shape.number !== last) return [];
       const { x, y: eye } = place(shape.at);
-      const radius = RING_RADIUS * h;
+      const text = String(shape.number).replace('-', '−');
+      const radius = (text.length > 2 ? LONG_RING_RADIUS : RING_RADIUS) * h;
       const boxAt = (y: number) => ({ left: x - radius, top: y - radius, right: x + radius, bottom: y + radius });
       const free = (shape.isFixed ? [0] : [0, 2.2, -2.2]).map((steps) => eye + steps * radius).find((y) => !sheet.taken.some((other) => overlap(boxAt(y), other)));
       if (free === undefined || (every > 1 && free !== eye && shape.number !== first && shape.number !== last)) return [];
       const y = free;
       sheet.taken.push(boxAt(y));
-      return [{ kind: 'ring', x, y, radius, text: String(shape.number).replace('-', '−'), size: h, pen: 'thin', subject }];
+      return [{ kind: 'ring', x, y, radius, text, size: h, pen: 'thin', subject }];
     }
     case 'dimension':
       return layOutDimension(shape, sheet);
@@ -188,7 +200,7 @@ function layOutTab(shape: Extract<Shape, { kind: 'tab' }>, { place, h, taken, ri
   const corners = [{ x: box.left, y }, { x: box.left, y: box.top + h * 0.3 }, { x: box.left + h * 0.3, y: box.top }, { x: box.right - h * 0.3, y: box.top }, { x: box.right, y: box.top + h * 0.3 }, { x: box.right, y }];
   return [
     { kind: 'path', d: `${pathOf(corners)}Z`, pen: 'thin', fill: 'paper', subject: shape.subject },
-    { kind: 'text', x, y: y - high / 2, anchor: 'middle', size: h * 0.9, text, turn: 0, pen: 'thin', subject: shape.subject },
+    { kind: 'text', x, y: y - high / 2, anchor: 'middle', size: h, text, turn: 0, pen: 'thin', subject: shape.subject },
   ];
 }
 

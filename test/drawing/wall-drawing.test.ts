@@ -41,7 +41,7 @@ test('the keyboard comes to openings first, then to rails and furniture; an open
   const more = { rails: [{ id: 'dado', at: '30 in', width: '3 in' }], furniture: [{ id: 'bed', wall: 'A', from: '60 in', width: '40 in', height: '30 in' }] };
   const drawing = drawn({ openings: [WINDOW] }, more);
   expect(keysOf(drawing)).toEqual(['opening A window', expect.stringMatching(/^rail dado/), expect.stringMatching(/^furniture bed/)]);
-  expect(nextSubject(drawing.shapes.flatMap(({ subject }) => subject ?? []), null, 'ArrowRight')).toMatchObject({ kind: 'opening' });
+  expect(nextSubject(drawing.shapes.flatMap(({ subject }) => subject ?? []), null, 'right')).toMatchObject({ kind: 'opening' });
   expect(keysOf(drawn({ openings: [{ ...WINDOW, from: '40 in' }] }))).toEqual(['opening A window']);
 });
 

@@ -5,12 +5,12 @@ import { lengthOf, type LengthStyle, showLength } from '../../../shared-core/uni
 import type { Drag, Dragging, PointedAt } from '../../drawing/dragging.ts';
 import { freeId } from '../../../shared-core/base/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
+import { type Arrow, arrowPressed, pressed } from '../../parts/shortcuts.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { kindDrawn, type NewOpening, type OpeningKind } from './new-opening.ts';
 
 const REACH_PIXELS = { hand: 6, finger: 16 };
 const CURSORS: Readonly<Record<string, string>> = { left: 'ew-resize', right: 'ew-resize', head: 'ns-resize', sill: 'ns-resize', 'left head': 'nwse-resize', 'right sill': 'nwse-resize', 'right head': 'nesw-resize', 'left sill': 'nesw-resize' };
-const ARROWS = ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown'];
 
 /** An opening that is being moved, sized or drawn. */
 interface Held extends DraggedOpening {
@@ -136,31 +136,31 @@ export class OpeningHand implements Dragging {
   /** Takes a key while the drawing has the keyboard; gives whether it did. */
   readonly onkey = (event: KeyboardEvent, pointed: string | null): boolean => {
     const wall = this.#sheet.wall;
-    if (!wall) return false;
+    const key = pressed(event, 'opening');
+    if (!wall || key === null) return false;
     if (!this.isByKeys) {
-      const opening = event.key === 'Enter' && wall.openings.find(({ id }) => pointed === `opening ${wall.id} ${id}`);
+      const opening = key === 'take' && wall.openings.find(({ id }) => pointed === `opening ${wall.id} ${id}`);
       if (!opening) return false;
       this.openingId = opening.id;
       this.isByKeys = true;
       this.#hold({ before: opening, opening, edges: edgesOf(opening), guides: [] });
       return true;
     }
-    if (event.key === 'Enter') void this.putDown();
-    else if (event.key === 'Escape' || (event.key === 'z' && (event.ctrlKey || event.metaKey))) this.giveUp();
-    else if (ARROWS.includes(event.key)) this.#step(wall, event);
-    else return false;
+    if (key === 'take') void this.putDown();
+    else if (key === 'giveUp') this.giveUp();
+    else this.#step(wall, arrowPressed(event), event.shiftKey, key === 'size');
     return true;
   };
 
-  #step(wall: Wall, { key, shiftKey, altKey }: KeyboardEvent): void {
+  #step(wall: Wall, key: Arrow, isFar: boolean, isSized: boolean): void {
     const held = this.#held;
     if (!held?.before) return;
     const { fine, stride } = GRAINS[this.#style];
-    const step = shiftKey ? stride : fine;
-    const isAlong = key === 'ArrowLeft' || key === 'ArrowRight';
-    const isForward = key === 'ArrowRight' || key === 'ArrowUp';
+    const step = isFar ? stride : fine;
+    const isAlong = key === 'left' || key === 'right';
+    const isForward = key === 'right' || key === 'up';
     const whole = wholeGrip(held.before).filter((edge) => isAlong === (edge === 'left' || edge === 'right'));
-    const grip: Grip = altKey ? [isAlong ? 'right' : 'head'] : whole;
+    const grip: Grip = isSized ? [isAlong ? 'right' : 'head'] : whole;
     const [first] = grip;
     if (!first) return;
     const by = stepFrom(held.edges[first], step, isForward);
