@@ -109,8 +109,8 @@ describe('a drawn opening', () => {
   const draw = (from: readonly [number, number], to: readonly [number, number], reach = 0) => drawEdges(by(...from), by(...to), wall, hand(inches(reach)));
 
   test('reaches from corner to corner, whichever is first', () => {
-    for (const corners of [[[4, 10], [30, 60]], [[30, 60], [4, 10]], [[30, 10], [4, 60]]] as const) {
-      expect(inInches(draw(...corners).edges)).toEqual([4, 30, 10, 60]);
+    for (const [from, to] of [[[4, 10], [30, 60]], [[30, 60], [4, 10]], [[30, 10], [4, 60]]] as const) {
+      expect(inInches(draw(from, to).edges)).toEqual([4, 30, 10, 60]);
     }
   });
 
