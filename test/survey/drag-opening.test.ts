@@ -65,6 +65,20 @@ describe('a dragged opening', () => {
   });
 });
 
+test('among lengths of the other style what touches stays clear, and what is written is whole in 1/64 in', () => {
+  const metric = wallWith('5 m', [
+    { ...window, id: 'other', from: '30 cm', width: '1 m' },
+    { ...window, from: '2 m', width: '1.003 m' },
+  ]);
+  const [other, opening] = metric.openings as [Opening, Opening];
+  const beside = dragEdges(edgesOf(opening), wholeGrip(opening), { along: -millimetres(705), up: 0 }, metric, [other], hand(inches(1))).edges;
+  expect(beside.left - edgesOf(other).right).toBeGreaterThanOrEqual(0);
+  expect(beside.left - edgesOf(other).right).toBeLessThan(inches(1 / 64));
+  const { left, right } = dragEdges(edgesOf(opening), ['left'], { along: -millimetres(200), up: 0 }, metric, [other], hand(0)).edges;
+  expect([left % inches(1 / 64), (right - left) % inches(1 / 64)]).toEqual([0, 0]);
+  expect(edgesOf(opening).right - right).toBeGreaterThanOrEqual(0);
+});
+
 const edge = fc.constantFrom<OpeningEdge>('left', 'right', 'sill', 'head');
 test.each(['imperial', 'metric'] as const)('wherever a hand goes, what it leaves stands on the wall, is written as it is and overlaps nothing it touches (%s)', (style) => {
   const millimetre = (from: number, to: number) => fc.integer({ min: from, max: to });
@@ -109,8 +123,8 @@ describe('a drawn opening', () => {
   const draw = (from: readonly [number, number], to: readonly [number, number], reach = 0) => drawEdges(by(...from), by(...to), wall, hand(inches(reach)));
 
   test('reaches from corner to corner, whichever is first', () => {
-    for (const corners of [[[4, 10], [30, 60]], [[30, 60], [4, 10]], [[30, 10], [4, 60]]] as const) {
-      expect(inInches(draw(...corners).edges)).toEqual([4, 30, 10, 60]);
+    for (const [from, to] of [[[4, 10], [30, 60]], [[30, 60], [4, 10]], [[30, 10], [4, 60]]] as const) {
+      expect(inInches(draw(from, to).edges)).toEqual([4, 30, 10, 60]);
     }
   });
 

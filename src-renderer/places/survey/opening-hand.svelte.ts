@@ -32,8 +32,7 @@ export class OpeningHand implements Dragging {
   readonly #house: HouseState;
   readonly #sheet: Sheet;
   readonly isUpright = true;
-  /** The opening that is looked at. */
-  openingId = $state<string | null>(null);
+  #looked = $state.raw<{ readonly room: string | undefined; readonly wall: string | undefined; readonly opening: string } | null>(null);
   #held = $state.raw<Held | null>(null);
   /** Whether the arrow keys have it. */
   isByKeys = $state(false);
@@ -46,6 +45,16 @@ export class OpeningHand implements Dragging {
 
   get #style(): LengthStyle {
     return this.#house.shown.lengths;
+  }
+
+  /** The opening that is looked at, where it is one of the wall that is. */
+  get openingId(): string | null {
+    const { room, wall } = this.#sheet;
+    return this.#looked?.room === room?.id && this.#looked?.wall === wall?.id ? (this.#looked?.opening ?? null) : null;
+  }
+
+  #look(opening: string): void {
+    this.#looked = { room: this.#sheet.room?.id, wall: this.#sheet.wall?.id, opening };
   }
 
   get guides() {
@@ -83,7 +92,8 @@ export class OpeningHand implements Dragging {
   /** Looks at an opening; what the keys had is put down. */
   pick(opening: string): void {
     if (this.isByKeys) void this.putDown();
-    this.openingId = opening;
+    this.trouble = null;
+    this.#look(opening);
   }
 
   readonly cursorAt = (pointed: PointedAt): string | null => {
@@ -141,7 +151,6 @@ export class OpeningHand implements Dragging {
     if (!this.isByKeys) {
       const opening = key === 'take' && wall.openings.find(({ id }) => pointed === `opening ${wall.id} ${id}`);
       if (!opening) return false;
-      this.openingId = opening.id;
       this.isByKeys = true;
       this.#hold({ before: opening, opening, edges: edgesOf(opening), guides: [] });
       return true;
@@ -169,7 +178,7 @@ export class OpeningHand implements Dragging {
 
   #hold(held: Held | null): void {
     this.#held = held;
-    if (held) this.openingId = held.opening.id;
+    if (held) this.#look(held.opening.id);
     this.trouble = sayFaults(this.#house.preview(held && this.#edit(held)));
   }
 
