@@ -1,7 +1,7 @@
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session } from 'electron';
-import { openOffice } from '../office/index.ts';
+import { openOffice, rememberedFile } from '../office/index.ts';
 import { readSettings } from './settings.ts';
 import { startDesktop } from './start-desktop.ts';
 
@@ -24,7 +24,7 @@ startDesktop(
     rendererFolder: join(builtFolder, 'renderer'),
     preloadFile: join(builtFolder, 'preload', 'preload.cjs'),
     platform: process.platform,
-    openOffice: () => openOffice({ shell: 'desktop', ...houses }),
+    openOffice: () => openOffice({ shell: 'desktop', ...houses, remembered: rememberedFile({ environment: process.env, homeFolder: homedir() }) }),
   },
 ).catch((error: unknown) => {
   dialog.showErrorBox('Struckline could not start', `${error instanceof Error ? error.message : String(error)}\n\nHouses are kept in ${houses.folder}.`);

@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { accessSync, constants, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { dataFolder } from '../office/index.ts';
 
 export interface Machine {
   readonly platform: NodeJS.Platform;
@@ -62,13 +63,6 @@ function isProgram(path: string): boolean {
   } catch {
     return false;
   }
-}
-
-/** Where the app keeps what is its own, not the user's. */
-export function dataFolder({ platform, environment, homeFolder }: Machine): string {
-  if (platform === 'darwin') return join(homeFolder, 'Library', 'Application Support', 'Struckline');
-  if (platform === 'win32') return join(environment['LOCALAPPDATA'] ?? join(homeFolder, 'AppData', 'Local'), 'Struckline');
-  return join(environment['XDG_DATA_HOME'] || join(homeFolder, '.local', 'share'), 'struckline');
 }
 
 /**

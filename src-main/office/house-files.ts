@@ -4,7 +4,7 @@ import { bad, type Fault, fault, good, type Outcome } from '../../shared-core/ba
 import { encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, readDocument } from '../../shared-core/house/index.ts';
 import { HouseStore } from '../store/index.ts';
 
-const HOUSE_FILE_ENDING = '.struckline';
+export const HOUSE_FILE_ENDING = '.struckline';
 const MOST_BYTES_A_CHARACTER = 4;
 
 export function isHouseFile(path: string): boolean {

@@ -12,10 +12,11 @@ describeContract('desktop', async (folder) => {
     rendererFolder: folder,
     preloadFile: 'preload.cjs',
     platform: process.platform,
-    openOffice: () => (office = openOffice({ shell: 'desktop', folder })),
+    openOffice: () => (office = openOffice({ shell: 'desktop', folder, remembered: `${folder}-elsewhere.json` })),
   });
   return {
     host: { call: async (method, argument) => (await electron.invoke(method, argument)) as Reply<never> },
+    openPath: async (path) => (await electron.drop(path)) as Reply<never>,
     close: async () => office?.close(),
   };
 });

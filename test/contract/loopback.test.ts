@@ -5,7 +5,7 @@ import { ask, callHeaders, signIn } from '../loopback/serving.ts';
 import { describeContract } from './contract-suite.ts';
 
 describeContract('loopback', async (folder) => {
-  const office = openOffice({ shell: 'loopback', folder });
+  const office = openOffice({ shell: 'loopback', folder, remembered: `${folder}-elsewhere.json` });
   const served = await serveOffice(office, { rendererFolder: folder });
   const cookie = await signIn(served);
   const host: Host = {
@@ -17,6 +17,7 @@ describeContract('loopback', async (folder) => {
   };
   return {
     host,
+    openPath: office.openPath,
     close: async () => {
       await served.close();
       await office.close();
