@@ -1,10 +1,15 @@
 import { type ChildProcess, spawn } from 'node:child_process';
+import { rmSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test as base } from '@playwright/test';
 
 const ROOT = new URL('../..', import.meta.url).pathname;
+
+/** What the app remembers is the tests' own, and gone after them. */
+const DATA_FOLDER = join(tmpdir(), `struckline-data-${process.pid}`);
+process.on('exit', () => rmSync(DATA_FOLDER, { recursive: true, force: true }));
 
 export interface Running {
   /** The address with its one-time token, as it was printed. */
@@ -17,7 +22,7 @@ export interface Running {
 export async function startStruckline(folder: string, ...more: readonly string[]): Promise<Running> {
   const child = spawn(process.execPath, ['src-main/start.ts', '--loopback', '--folder', folder, ...more], {
     cwd: ROOT,
-    env: { ...process.env, DISPLAY: '', WAYLAND_DISPLAY: '' },
+    env: { ...process.env, DISPLAY: '', WAYLAND_DISPLAY: '', XDG_DATA_HOME: DATA_FOLDER },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   const address = await readAddress(child);
