@@ -13,11 +13,12 @@ interface Remembered {
  * The houses outside of the folder that were opened by their paths, the last one first.
  *
  * The window knows each by a word that says nothing of where it lies, so that it can name no other file. The list is
- * read anew each time: two running apps have one list. Without a file it is forgotten at the end of the run.
+ * read anew each time: two running apps have one list. Without a file that can be written it lasts as long as the run.
  */
 export class RememberedHouses {
   readonly #file: string | null;
-  #unkept: readonly Remembered[] = [];
+  /** The list where no file has it. */
+  #unkept: readonly Remembered[] | null = null;
 
   constructor(file: string | null) {
     this.#file = file;
@@ -40,7 +41,7 @@ export class RememberedHouses {
 
   /** A list that can't be read is as good as none: the houses themselves are where they were. */
   #read(): readonly Remembered[] {
-    if (this.#file === null) return this.#unkept;
+    if (this.#file === null || this.#unkept !== null) return this.#unkept ?? [];
     try {
       const list: unknown = JSON.parse(readFileSync(this.#file, 'utf8'));
       return Array.isArray(list) ? list.filter(isRemembered) : [];
@@ -55,11 +56,15 @@ export class RememberedHouses {
     const draft = `${this.#file}.${randomUUID()}.draft`;
     try {
       mkdirSync(dirname(this.#file), { recursive: true, mode: 0o700 });
-      writeFileSync(draft, `${JSON.stringify(list, null, 2)}\n`, { mode: 0o600 });
-      renameSync(draft, this.#file);
+      try {
+        writeFileSync(draft, `${JSON.stringify(list, null, 2)}\n`, { mode: 0o600 });
+        renameSync(draft, this.#file);
+      } finally {
+        rmSync(draft, { force: true });
+      }
+      this.#unkept = null;
     } catch {
-      // No house is lost with it: the list is a convenience, and a full or locked disk has been said of by the house itself.
-      rmSync(draft, { force: true });
+      // A full or locked disk takes no house away: the list is a convenience.
     }
   }
 }
