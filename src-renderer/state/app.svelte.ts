@@ -1,7 +1,7 @@
 import { type Host, type HostFacts, type HouseListing, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply } from '../../shared-core/contract/index.ts';
 import { HouseState } from './house.svelte.ts';
 import { type Place, PLACES } from './places.ts';
-import { FILES_TAKEN, kindOfFile, plainFileName, toBase64 } from './take-file.ts';
+import { BEGINNING_BYTES, FILES_TAKEN, kindOfFile, plainFileName, toBase64 } from './take-file.ts';
 
 /** What is open, and where in the app the user is; the address keeps it over a reload. */
 export class AppState {
@@ -54,7 +54,13 @@ export class AppState {
 
   /** Takes in a file that was dropped or chosen: a document becomes a new house, a house file is opened. */
   async takeFile(file: File): Promise<void> {
-    const kind = kindOfFile(file.name);
+    let beginning: string;
+    try {
+      beginning = await file.slice(0, BEGINNING_BYTES).text();
+    } catch {
+      return this.say(`${file.name} can't be read. If it is a folder, take the file that lies in it.`);
+    }
+    const kind = kindOfFile(file.name, beginning);
     if (kind === null) return this.say(`${file.name} was not taken. ${FILES_TAKEN}`);
     if (kind === 'house' && this.#host.openDropped) return this.#enter(() => this.#host.openDropped!(file), 'order');
     const most = kind === 'house' ? LARGEST_HOUSE_FILE_BYTES : LARGEST_CALL_BYTES;
@@ -62,13 +68,8 @@ export class AppState {
       const instead = kind === 'house' ? ` Copy it into ${this.facts?.folder ?? 'the folder of houses'}; it stands on the list then.` : ' A house is far smaller: check that it is the right file.';
       return this.say(`${file.name} is larger than the ${most / 1_000_000} MB that can be taken in so.${instead}`);
     }
-    let bytes: Uint8Array;
-    try {
-      bytes = new Uint8Array(await file.arrayBuffer());
-    } catch {
-      return this.say(`${file.name} can't be read. If it is a folder, take the file that lies in it.`);
-    }
-    if (kind === 'document') return this.importDocument(new TextDecoder().decode(bytes));
+    if (kind === 'document') return this.importDocument(await file.text());
+    const bytes = new Uint8Array(await file.arrayBuffer());
     await this.#enter(() => this.#host.call('take-house-file', { name: plainFileName(file.name), bytes: toBase64(bytes) }), 'order');
     if (this.open && !this.trouble) this.notice = `${file.name} was taken in as a copy, ${this.open.file} in ${this.facts?.folder ?? 'the folder of houses'}. The file itself stays as it was.`;
   }

@@ -3,10 +3,14 @@ const LONGEST_NAME = 150;
 
 export type FileKind = 'house' | 'document';
 
-/** What a file is by the ending of its name; null where it is nothing that is taken. */
-export function kindOfFile(name: string): FileKind | null {
+/** Of a file, to see whether it begins as a document does. */
+export const BEGINNING_BYTES = 64;
+
+/** What a file is by the ending of its name, or a document by how it begins; null where it is nothing that is taken. */
+export function kindOfFile(name: string, beginning: string): FileKind | null {
   const lower = name.toLowerCase();
-  return lower.endsWith(HOUSE_FILE_ENDING) ? 'house' : lower.endsWith('.json') ? 'document' : null;
+  if (lower.endsWith(HOUSE_FILE_ENDING)) return 'house';
+  return lower.endsWith('.json') || beginning.trimStart().startsWith('{') ? 'document' : null;
 }
 
 export const FILES_TAKEN = 'Struckline takes house files, which end in .struckline, and house documents, which end in .json.';

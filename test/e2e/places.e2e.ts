@@ -132,6 +132,8 @@ test('a document that is no house is refused with every fault, and nothing is ma
   await file.setInputFiles({ name: 'bad.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(document)) });
   await expect(page.getByRole('alert')).toContainText('rooms[0].walls[0].colour is not a key of a wall');
   await file.setInputFiles({ name: 'noise.png', mimeType: 'image/png', buffer: Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]) });
+  await expect(page.getByRole('alert')).toContainText('noise.png was not taken. Struckline takes house files');
+  await file.setInputFiles({ name: 'noise.json', mimeType: 'application/json', buffer: Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]) });
   await expect(page.getByRole('alert')).toContainText('not JSON text');
   await expect(page.getByText('No house here yet')).toBeVisible();
 });

@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import { kindOfFile, plainFileName, toBase64 } from '../../src-renderer/state/take-file.ts';
 
-test('a file is what its ending says, capitals or not', () => {
-  expect(['Mill.struckline', 'Mill.STRUCKLINE', 'mill.json', 'mill.JSON', 'mill.pdf', 'json', 'mill.struckline.bak'].map(kindOfFile)).toEqual(['house', 'house', 'document', 'document', null, null, null]);
+test('a file is what its ending says, capitals or not, or a document as it begins', () => {
+  expect(['Mill.struckline', 'Mill.STRUCKLINE', 'mill.json', 'mill.JSON', 'mill.pdf', 'json', 'mill.struckline.bak'].map((name) => kindOfFile(name, '%PDF'))).toEqual(['house', 'house', 'document', 'document', null, null, null]);
+  expect([' \n{"format"', '[{', ''].map((beginning) => kindOfFile('house (1)', beginning))).toEqual(['document', null, null]);
+  expect(kindOfFile('Mill.struckline', '{')).toBe('house');
 });
 
 test('a name is made one that every disk takes', () => {
