@@ -1,17 +1,20 @@
 import { z } from 'zod';
 import { editSchema, type HouseDocument } from '../house/index.ts';
 
+const NAME = String.raw`[^/\\:*?"<>|\p{Cc}]+\.struckline`;
+const ELSEWHERE = 'elsewhere:[0-9a-f]{16}';
+const houseFile = (spelling: string) =>
+  z
+    .string()
+    .max(200)
+    .regex(new RegExp(`^(?:${spelling})$`, 'u'), { error: 'is not the name of a house file; it takes a name that ends in .struckline' })
+    .refine((name) => !name.startsWith('.'), { error: 'is a hidden name; it takes a name that does not begin with a dot' });
+
 /** A house file's name in the folder of houses, never a path. */
-const fileName = z
-  .string()
-  .max(200)
-  .regex(/^[^/\\:*?"<>|\p{Cc}]+\.struckline$/u, { error: 'is not the name of a house file; it takes a name that ends in .struckline' })
-  .refine((name) => !name.startsWith('.'), { error: 'is a hidden name; it takes a name that does not begin with a dot' });
-
+const fileName = houseFile(NAME);
 /** A house file outside of the folder, by the word that the host gave for it; a file's name holds no colon. */
-const elsewhere = z.string().regex(/^elsewhere:[0-9a-f]{16}$/, { error: 'is no house that the host remembers' });
-
-const file = z.string().pipe(z.union([elsewhere, fileName]));
+const elsewhere = houseFile(ELSEWHERE);
+const file = houseFile(`${NAME}|${ELSEWHERE}`);
 
 const revision = z.int().nonnegative();
 

@@ -58,8 +58,8 @@ export class HouseState {
 
   /** Lets go of the house; settles when what is on its way is on the disk. */
   async close(): Promise<void> {
-    this.planner.close();
     await this.settled();
+    this.planner.close();
     this.#others.close();
   }
 
@@ -169,7 +169,7 @@ export class HouseState {
   async #catchUp(told: number | null): Promise<void> {
     this.#heard = Math.max(this.#heard, told ?? 0);
     const revision = this.#revision;
-    if (this.pending > 0 || told === revision) return;
+    if (this.pending > 0 || (told !== null && told <= revision)) return;
     const reply = await this.#host.call('house-since', { file: this.file, revision });
     if (!reply.ok || reply.value === null || this.pending > 0 || this.#revision !== revision) return;
     this.#take(reply.value);
