@@ -5,7 +5,7 @@ import { type Edit, encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, readDo
 import { readRoomTable } from '../../shared-core/survey/index.ts';
 import { HouseStore } from '../store/index.ts';
 
-const HOUSE_FILE_ENDING = '.struckline';
+export const HOUSE_FILE_ENDING = '.struckline';
 const MOST_BYTES_A_CHARACTER = 4;
 const LARGEST_ROOM_TABLE_BYTES = 8_000_000;
 

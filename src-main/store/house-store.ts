@@ -2,7 +2,7 @@ import { closeSync, existsSync, openSync, readSync, renameSync, rmSync, statSync
 import { join, dirname, basename } from 'node:path';
 import { randomUUID } from 'node:crypto';
 import Database from 'better-sqlite3';
-import { Kysely, SqliteDialect, type Transaction } from 'kysely';
+import { Kysely, sql, SqliteDialect, type Transaction } from 'kysely';
 import { type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
 import { applyEdit, type Edit, type House, nameEdit } from '../../shared-core/house/index.ts';
 import { APPLICATION_ID, migrate, SCHEMA_VERSION } from './migrations.ts';
@@ -144,6 +144,14 @@ export class HouseStore {
       await transaction.updateTable('edit').set({ is_undone: 0 }).where('number', '=', entry.number).execute();
       return null;
     });
+  }
+
+  /** Looks through the whole file, which opening does not: what is wrong with it, or null. For a file that somebody else sends. */
+  async findDamage(): Promise<string | null> {
+    const { rows: more } = await sql`select 1 from sqlite_schema where type in ('trigger', 'view') limit 1`.execute(this.#kysely);
+    if (more.length > 0) return 'It holds more than a house; another program has changed it.';
+    const { rows } = await sql<{ integrity_check: string }>`pragma integrity_check(1)`.execute(this.#kysely);
+    return rows[0]?.integrity_check === 'ok' ? null : 'It is damaged in places that the house itself does not show.';
   }
 
   async close(): Promise<void> {

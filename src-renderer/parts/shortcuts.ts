@@ -21,9 +21,19 @@ export const SHORTCUTS = {
     title: 'Anywhere',
     shortcuts: {
       keys: { keys: ['F1', '?'], does: 'This sheet; ? where nothing is being typed' },
+      find: { keys: ['Ctrl+K', '/'], does: 'To the field that finds anything; / where nothing is being typed' },
       place: { keys: ['Ctrl+Shift+Digit'], does: 'To a place, counted from the top of the row of places' },
       undo: { keys: ['Ctrl+Z'], does: 'Undo; in a field that holds something new, only what was typed' },
       redo: { keys: ['Ctrl+Y', 'Ctrl+Shift+Z'], does: 'Do again what was undone' },
+    },
+  },
+  find: {
+    title: 'In the field that finds anything',
+    shortcuts: {
+      before: { keys: ['ArrowUp'], does: 'To what was found before it' },
+      next: { keys: ['ArrowDown'], does: 'To what was found next' },
+      go: { keys: ['Enter'], does: 'Goes there' },
+      close: { keys: ['Escape'], does: 'Closes the list; again, forgets what was typed' },
     },
   },
   rooms: {

@@ -16,6 +16,7 @@ describeContract('desktop', async (folder) => {
   });
   return {
     host: { call: async (method, argument) => (await electron.invoke(method, argument)) as Reply<never> },
+    openPath: async (path) => (await electron.drop(path)) as Reply<never>,
     close: async () => office?.close(),
   };
 });

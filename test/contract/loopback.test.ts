@@ -17,6 +17,7 @@ describeContract('loopback', async (folder) => {
   };
   return {
     host,
+    openPath: office.openPath,
     close: async () => {
       await served.close();
       await office.close();
