@@ -32,6 +32,7 @@ const ROOMS_NAMED = 3;
 
 /** What others call the same; the app uses the first word and finds it by these too. */
 const PLACE_WORDS: Readonly<Partial<Record<Place, string>>> = {
+  'house': 'overview glance progress open questions cost',
   'survey': 'rooms walls measure tape',
   'coverings': 'patterns wallcovering wallpaper border lining mural paint sample book',
   'set-out': 'setting out strips drops lengths seams kill point plumb line',
