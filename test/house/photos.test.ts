@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { applyEdit, decodeHouse, documentSchema, type Edit, encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, LONGEST_PHOTO, MOST_PHOTOS, MOST_PHOTOS_OF_WALL, nameEdit, readDocument, withoutNotes, writeDocument } from '../../shared-core/house/index.ts';
+import { applyEdit, decodeHouse, documentSchema, type Edit, encodeHouse, type House, isKept, LARGEST_DOCUMENT_CHARACTERS, LONGEST_PHOTO, MOST_PHOTOS, MOST_PHOTOS_OF_WALL, nameEdit, readDocument, withoutNotes, writeDocument } from '../../shared-core/house/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
 import { documentOf, exampleDocument, exampleHouse, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
@@ -53,6 +53,7 @@ describe('the photos of a document', () => {
   });
 
   test('are refused where they only point at what a house file keeps, which the window may', () => {
+    expect([isKept(KEPT), isKept('data:image/png;base64,iVBORw0KGgo=')]).toEqual([true, false]);
     expect(faultsOf(withPhotos(photo({ image: KEPT })))).toEqual([]);
     const read = readDocument(JSON.stringify(withPhotos(photo(), photo({ id: 'photo2', image: KEPT }))));
     expect(read.ok ? [] : read.faults).toMatchObject([{ path: 'photos[1].image', message: expect.stringMatching(/^is "kept:0a0a.*stands for a photo in a house file; a document takes the photo itself/) }]);
