@@ -87,7 +87,7 @@ describe('bad input exits with 1, says what and where, and changes nothing:', ()
 
   test.each([
     ['10 MB of noise', Buffer.from(Uint8Array.from({ length: 10_000_000 }, (_, index) => (index * 2_654_435_761) >>> 24)), /not text in UTF-8; a house document is JSON text/],
-    ['10 MB of letters', Buffer.alloc(10_000_000, 'x'), /larger than 8 million characters/],
+    ['22 MB of letters', Buffer.alloc(22_000_000, 'x'), /larger than 21 million characters/],
     ['100 MB', Buffer.alloc(100_000_000), /far larger than a house document/],
     ['a picture', Buffer.from('\u0089PNG\r\n\u001a\n', 'latin1'), /not text in UTF-8/],
     ['nothing', Buffer.alloc(0), /is not JSON text; a house document is JSON that begins with/],
