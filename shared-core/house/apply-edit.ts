@@ -83,7 +83,7 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
     case 'remove-photo':
       return without(house.photos, edit.photo, 'photo', (photos) => ({ ...house, photos }));
     default:
-      return within(house.rooms, edit.room, 'room', (room) => changeRoom(room, edit), (rooms) => (edit.kind === 'remove-wall' ? forgetPhotos({ ...house, rooms }, edit.room, edit.wall) : { ...house, rooms }));
+      return within(house.rooms, edit.room, 'room', (room) => changeRoom(room, edit), (rooms) => forgetPhotos({ ...house, rooms }));
   }
 }
 
@@ -174,12 +174,13 @@ function afterRemoval({ deliveries, orders }: House, left: House['deliveries']):
 /** What was said of a room that is gone; orders that went out for it stay as they were. */
 function forgetRoom(house: House, room: string): House {
   const matching = house.matching.map((one) => ({ ...one, rooms: one.rooms.filter((id) => id !== room) })).filter(({ rooms }) => rooms.length > 1);
-  return forgetPhotos({ ...house, matching, runChoices: house.runChoices.filter((choice) => choice.room !== room) }, room);
+  return forgetPhotos({ ...house, matching, runChoices: house.runChoices.filter((choice) => choice.room !== room) });
 }
 
-/** The photos of a room or of one of its walls go with it. */
-function forgetPhotos(house: House, room: string, wall?: string): House {
-  return { ...house, photos: house.photos.filter((photo) => photo.room !== room || (wall !== undefined && photo.wall !== wall)) };
+/** The photos of a room or a wall that is gone go with it. */
+function forgetPhotos(house: House): House {
+  const photos = house.photos.filter(({ room, wall }) => house.rooms.some(({ id, walls }) => id === room && walls.some((one) => one.id === wall)));
+  return photos.length === house.photos.length ? house : { ...house, photos };
 }
 
 /** The pictures in their order, one covering's set anew, added or taken away. */

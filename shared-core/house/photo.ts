@@ -14,7 +14,11 @@ const imageTaken = takes(`a photo as a data URL of image/png, image/jpeg or imag
 /** What stands for an image that a house file keeps beside its facts. */
 export const keptImage = z.string().regex(KEPT_PATTERN, { error: 'is not what stands for a photo that a house file keeps' });
 
-/** Whether an image is not the photo itself but stands for one that a house file keeps. */
+/**
+ * Whether an image is not the photo itself but stands for one that a house file keeps.
+ *
+ * Example: of 'data:image/png;base64,iVBORw0KGgo=' it is false.
+ */
 export function isKept(image: string): boolean {
   return KEPT_PATTERN.test(image);
 }

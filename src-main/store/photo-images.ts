@@ -15,9 +15,10 @@ export async function keepPhotoImages(transaction: Transaction<Tables>, house: H
   const faults: Fault[] = [];
   const photos: Photo[] = [];
   for (const [index, photo] of house.photos.entries()) {
-    photos.push(had.has(photo) || isKept(photo.image) ? photo : { ...photo, image: await keep(transaction, photo.image) });
-    if (had.has(photo) || !isKept(photo.image) || (await findPhotoImage(transaction, photo.image)) !== null) continue;
-    faults.push({ path: `photos[${index}].image`, message: 'stands for a photo that this house file does not keep; it takes the photo itself, as a data URL' });
+    if (had.has(photo)) photos.push(photo);
+    else if (!isKept(photo.image)) photos.push({ ...photo, image: await keep(transaction, photo.image) });
+    else if ((await findPhotoImage(transaction, photo.image)) !== null) photos.push(photo);
+    else faults.push({ path: `photos[${index}].image`, message: 'stands for a photo that this house file does not keep; it takes the photo itself, as a data URL' });
   }
   return faults.length > 0 ? bad(faults) : good({ ...house, photos });
 }

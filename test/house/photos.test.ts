@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { applyEdit, decodeHouse, documentSchema, type Edit, encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, LONGEST_PHOTO, MOST_PHOTOS, MOST_PHOTOS_OF_WALL, nameEdit, readDocument, withoutNotes, writeDocument } from '../../shared-core/house/index.ts';
+import { applyEdit, decodeHouse, documentSchema, type Edit, encodeHouse, type House, isKept, LARGEST_DOCUMENT_CHARACTERS, LONGEST_PHOTO, MOST_PHOTOS, MOST_PHOTOS_OF_WALL, nameEdit, readDocument, withoutNotes, writeDocument } from '../../shared-core/house/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
 import { documentOf, exampleDocument, exampleHouse, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
@@ -53,6 +53,7 @@ describe('the photos of a document', () => {
   });
 
   test('are refused where they only point at what a house file keeps, which the window may', () => {
+    expect([isKept(KEPT), isKept('data:image/png;base64,iVBORw0KGgo=')]).toEqual([true, false]);
     expect(faultsOf(withPhotos(photo({ image: KEPT })))).toEqual([]);
     const read = readDocument(JSON.stringify(withPhotos(photo(), photo({ id: 'photo2', image: KEPT }))));
     expect(read.ok ? [] : read.faults).toMatchObject([{ path: 'photos[1].image', message: expect.stringMatching(/^is "kept:0a0a.*stands for a photo in a house file; a document takes the photo itself/) }]);
@@ -89,6 +90,7 @@ describe('photos', () => {
     [{ kind: 'remove-photo', photo: 'photo' }, ids, ['photo2'], 'take away a photo of wall B in Front bedroom'],
     [{ kind: 'remove-wall', room: 'bed1', wall: 'B' }, ids, ['photo2'], 'remove wall B in Front bedroom'],
     [{ kind: 'remove-room', room: 'bed1' }, ids, [], 'remove room Front bedroom'],
+    [{ kind: 'change-room', room: 'bed1', facts: { walls: [{ id: 'C', length: '10 ft', height: '8 ft' }], bands: [], focalWall: null } }, ids, ['photo2'], 'change walls and bands and wall looked at most of Front bedroom'],
     [{ kind: 'change-room', room: 'bed1', facts: { name: 'Bed 1' } }, ids, ['photo', 'photo2'], 'change name of Front bedroom'],
   ])('edit %# does what it says and is called so', (edit, look, expected, name) => {
     const before = house();
