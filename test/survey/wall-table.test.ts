@@ -115,6 +115,11 @@ describe('nothing is pasted where anything is wrong', () => {
     expect(troublesOf('12 ft\n10 ft\n12 ft\n4 ft', houseWith(FOUR), { isReplacing: true })).toEqual([`4: Width is 3 ft: the window "window" would end at 5', past the end of wall D at 4 ft; from 2 ft it takes at most 2'.`]);
   });
 
+  test('of more walls than a room takes', () => {
+    const many = houseWith(Array.from({ length: 150 }, (_, index) => ({ id: `w${index}`, length: '1 ft', height: '8 ft' })));
+    expect(troublesOf('1 ft\t\t8 ft\n'.repeat(51), many)).toEqual(['would be 201; a room takes 200 walls']);
+  });
+
   test('and what the room has against it is said of the room', () => {
     const house = houseWith(FOUR, { rails: [{ id: 'picture', at: '7 ft', width: '2 in' }] });
     expect(troublesOf('length\theight\n12 ft\t7 ft', house, { isReplacing: true })).toEqual([`is 7 ft: the rail "picture" would stand above wall A, which is 7' high; leave that wall out of its walls, or set it lower`]);
