@@ -15,4 +15,5 @@ export const DESKTOP_CHANNEL = 'struckline-call';
 export const BRIDGE_NAME = 'strucklineHost';
 /** Calls over the loopback transport are posted to this path and the method's name. */
 export const LOOPBACK_CALL_PATH = '/call/';
-export const LARGEST_CALL_BYTES = 16_000_000;
+/** A document of the largest size as the argument of a call. */
+export const LARGEST_CALL_BYTES = 24_000_000;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { editSchema, type HouseDocument } from '../house/index.ts';
+import { editSchema, type HouseDocument, keptImage } from '../house/index.ts';
+import { type SettingsRead, settingsSchema } from './settings.ts';
 
 /** A house file's name in the folder of houses, never a path. */
 const file = z
@@ -49,6 +50,9 @@ export const argumentSchemas = {
   'undo': z.strictObject({ file, revision }),
   'redo': z.strictObject({ file, revision }),
   'export-document': z.strictObject({ file }),
+  'read-photo': z.strictObject({ file, image: keptImage }),
+  'read-settings': z.strictObject({}),
+  'save-settings': z.strictObject({ settings: settingsSchema }),
 } as const;
 
 export type Method = keyof typeof argumentSchemas;
@@ -66,4 +70,8 @@ export interface Replies {
   readonly 'undo': OpenedHouse;
   readonly 'redo': OpenedHouse;
   readonly 'export-document': { readonly fileName: string; readonly text: string };
+  /** The photo that the house's facts only point at, as a data URL. */
+  readonly 'read-photo': { readonly image: string };
+  readonly 'read-settings': SettingsRead;
+  readonly 'save-settings': SettingsRead;
 }

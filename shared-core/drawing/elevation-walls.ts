@@ -77,8 +77,9 @@ export function openingShapes(spans: readonly WallSpan[], style: LengthStyle): r
   const walls = new Map(spans.map(({ wall }) => [wall.id, wall]));
   return [...walls.values()].flatMap((wall) =>
     wall.openings.flatMap((opening) =>
-      placesOf(spans, wall.id, opening.from, opening.to).flatMap((place) => {
-        const subject: Subject = { kind: 'opening', id: `${wall.id} ${opening.id} ${place.from}`, says: `${openingSaid(opening, wall.id, style)}${revealSaid(opening, style)}` };
+      placesOf(spans, wall.id, opening.from, opening.to).flatMap((place, index) => {
+        // As the plan names it, wherever it stands; what the kill point parts is seen twice.
+        const subject: Subject = { kind: 'opening', id: `${wall.id} ${opening.id}${index > 0 ? ` ${index}` : ''}`, says: `${openingSaid(opening, wall.id, style)}${revealSaid(opening, style)}` };
         return openingDrawn(place, opening, subject);
       }),
     ),
@@ -166,10 +167,10 @@ export function dimensionShapes(spans: readonly WallSpan[], band: BandEdges, sid
 }
 
 /** Where a wall's openings begin and end, in a chain along its foot, and how high they are, inside each. */
-function openingDimensions(span: WallSpan, y: number, style: LengthStyle): readonly Shape[] {
+export function openingDimensions(span: WallSpan, y: number, style: LengthStyle, offset: number = BELOW_FLOOR.openings): readonly Shape[] {
   const places = span.wall.openings.flatMap((opening) => placesOf([span], span.wall.id, opening.from, opening.to).map((place) => ({ opening, place })));
   const edges = [...new Set([span.from, ...places.flatMap(({ place }) => [place.from, place.to]), span.to])].sort((one, other) => one - other);
-  const chain = places.length === 0 ? [] : edges.slice(1).map((to, index): Shape => ({ kind: 'dimension', from: { x: edges[index]!, y }, to: { x: to, y }, offset: BELOW_FLOOR.openings, text: sized(to - edges[index]!, style) }));
+  const chain = places.length === 0 ? [] : edges.slice(1).map((to, index): Shape => ({ kind: 'dimension', from: { x: edges[index]!, y }, to: { x: to, y }, offset, text: sized(to - edges[index]!, style) }));
   const heights = places.flatMap(({ opening, place }): readonly Shape[] => {
     const x = place.from;
     const [floor, sill, head] = [floorAt(place, x), above(opening.sill)(place, x), above(opening.head)(place, x)];

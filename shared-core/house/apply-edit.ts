@@ -5,6 +5,7 @@ import { decodeFacts } from './document.ts';
 import { type DecodedEdit, type Edit, editSchema, LIST_EDITS } from './edit.ts';
 import { houseFacts, houseLists } from './house.ts';
 import { findFaults } from './invariants.ts';
+import { photo as photoSchema } from './photo.ts';
 import { band as bandSchema, opening as openingSchema, room as roomSchema, wall as wallSchema } from './room.ts';
 import { facts } from './accepted.ts';
 import type { House, PlacedOrder, Room, Wall } from './types.ts';
@@ -75,8 +76,14 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
       if (!house.coverings.some(({ id }) => id === edit.covering)) return notThere(house.coverings, edit.covering, 'covering');
       return good(withPicture(house, edit.covering, edit.image));
     }
+    case 'add-photos':
+      return good({ ...house, photos: [...house.photos, ...edit.photos] });
+    case 'change-photo':
+      return within(house.photos, edit.photo, 'photo', (photo) => overlay(photoSchema, photo, edit.facts, 'photo'), (photos) => ({ ...house, photos }));
+    case 'remove-photo':
+      return without(house.photos, edit.photo, 'photo', (photos) => ({ ...house, photos }));
     default:
-      return within(house.rooms, edit.room, 'room', (room) => changeRoom(room, edit), (rooms) => ({ ...house, rooms }));
+      return within(house.rooms, edit.room, 'room', (room) => changeRoom(room, edit), (rooms) => (edit.kind === 'remove-wall' ? forgetPhotos({ ...house, rooms }, edit.room, edit.wall) : { ...house, rooms }));
   }
 }
 
@@ -167,7 +174,12 @@ function afterRemoval({ deliveries, orders }: House, left: House['deliveries']):
 /** What was said of a room that is gone; orders that went out for it stay as they were. */
 function forgetRoom(house: House, room: string): House {
   const matching = house.matching.map((one) => ({ ...one, rooms: one.rooms.filter((id) => id !== room) })).filter(({ rooms }) => rooms.length > 1);
-  return { ...house, matching, runChoices: house.runChoices.filter((choice) => choice.room !== room) };
+  return forgetPhotos({ ...house, matching, runChoices: house.runChoices.filter((choice) => choice.room !== room) }, room);
+}
+
+/** The photos of a room or of one of its walls go with it. */
+function forgetPhotos(house: House, room: string, wall?: string): House {
+  return { ...house, photos: house.photos.filter((photo) => photo.room !== room || (wall !== undefined && photo.wall !== wall)) };
 }
 
 /** The pictures in their order, one covering's set anew, added or taken away. */

@@ -3,6 +3,7 @@ import { facts, id, listOf } from './accepted.ts';
 import { covering } from './covering.ts';
 import { house, houseLists, pictureImage } from './house.ts';
 import { placedOrder } from './order-facts.ts';
+import { MOST_PHOTOS_OF_WALL, photo } from './photo.ts';
 import { band, opening, room, wall } from './room.ts';
 
 const changedFacts = z.record(z.string().max(60), z.json(), { error: 'takes the changed facts by their keys' });
@@ -51,6 +52,9 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('set-matching', { matching: houseLists.matching.unwrap() }),
   edit('set-run-choices', { runChoices: houseLists.runChoices.unwrap() }),
   edit('set-picture', { covering: id(), image: pictureImage.nullable() }),
+  edit('add-photos', { photos: listOf(photo, 'photos', MOST_PHOTOS_OF_WALL).min(1, { error: 'holds no photo; it takes one or more' }) }),
+  edit('change-photo', { photo: id(), facts: changedFacts }),
+  edit('remove-photo', { photo: id() }),
 ], { error: 'is not an edit; it takes an object with a kind that names one' });
 
 /** The edits that set a list as a whole, and the list each sets. */

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { facts, id, listOf, measure, oneOf, spare, takes, text, wholeNumber } from './accepted.ts';
 import { covering } from './covering.ts';
 import { delivery, leftover, matching, placedOrder, returned, runChoice, runQuantity, supplier, tax } from './order-facts.ts';
+import { MOST_PHOTOS, photo } from './photo.ts';
 import { room } from './room.ts';
 
 /** Allowances of the trade (common practice, no source), each open to change for a house. */
@@ -63,6 +64,7 @@ export const houseLists = {
   matching: listOf(matching, 'lists of rooms that must match', 500).prefault([]),
   runChoices: listOf(runChoice, 'choices of run', 5000).prefault([]),
   pictures: listOf(picture, 'pictures', 500).prefault([]),
+  photos: listOf(photo, 'photos', MOST_PHOTOS).prefault([]),
 };
 
 export const house = facts('a house', {

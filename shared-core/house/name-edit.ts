@@ -1,6 +1,6 @@
 import type { Edit } from './edit.ts';
 import { nameCovering } from './readings.ts';
-import type { House } from './types.ts';
+import type { House, Photo } from './types.ts';
 
 /**
  * What an edit does, in the words of the undo command: 'change length of wall A in Front bedroom'.
@@ -45,6 +45,16 @@ export function nameEdit(house: House, edit: Edit): string {
       return 'change the run of a room';
     case 'set-picture':
       return `${edit.image === null ? 'take away' : 'hang'} the picture of ${nameCovering(house, edit.covering)}`;
+    case 'add-photos': {
+      const [{ room, wall }] = edit.photos as [Photo];
+      return `add ${edit.photos.length === 1 ? 'a photo' : `${edit.photos.length} photos`} of wall ${wall} in ${roomName(house, room)}`;
+    }
+    case 'change-photo': {
+      const { wall } = edit.facts;
+      return typeof wall === 'string' ? `move ${photoName(house, edit.photo)} to wall ${wall}` : `change ${keysOf(edit.facts)} of ${photoName(house, edit.photo)}`;
+    }
+    case 'remove-photo':
+      return `take away ${photoName(house, edit.photo)}`;
     default:
       return `${nameRoomEdit(edit)}${roomName(house, edit.room)}`;
   }
@@ -79,7 +89,8 @@ function nameRoomEdit(edit: Extract<Edit, { room: string }>): string {
     case 'add-opening':
       return `add ${edit.opening.kind} on wall ${edit.wall} in `;
     case 'change-opening':
-      return `change ${keysOf(edit.facts)} of ${edit.opening} on wall ${edit.wall} in `;
+      if (isMove(edit.facts)) return `move ${edit.opening} in `;
+      return `change ${keysOf(edit.facts, OPENING_WORDS)} of ${edit.opening} on wall ${edit.wall} in `;
     case 'remove-opening':
       return `remove ${edit.opening} on wall ${edit.wall} in `;
     case 'add-band':
@@ -108,6 +119,13 @@ const WORDS: Readonly<Record<string, string>> = {
   turn: 'corner',
 };
 
+const OPENING_WORDS: typeof WORDS = { ...WORDS, from: 'place' };
+
+/** An opening that stands elsewhere and is as large as it was. */
+function isMove(facts: object): boolean {
+  return 'from' in facts && Object.keys(facts).every((key) => key === 'from' || key === 'sill');
+}
+
 const BAND_WORDS: typeof WORDS = { ...WORDS, from: 'lower edge', to: 'upper edge' };
 
 /** 'rollLength, soldIn' as 'roll length and sale units'. */
@@ -119,4 +137,9 @@ function keysOf(facts: object, words = WORDS): string {
 
 function roomName(house: House, id: string): string {
   return house.rooms.find((room) => room.id === id)?.name ?? id;
+}
+
+function photoName(house: House, id: string): string {
+  const photo = house.photos.find((candidate) => candidate.id === id);
+  return photo ? `a photo of wall ${photo.wall} in ${roomName(house, photo.room)}` : `photo ${id}`;
 }

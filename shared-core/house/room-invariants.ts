@@ -1,5 +1,5 @@
-import { type Length, lengthOf, type Measure, printLength, ZERO_LENGTH } from '../units/index.ts';
-import { endsOf, heightsOf, hungBand, nameCovering } from './readings.ts';
+import { lengthOf, type Measure, printLength, ZERO_LENGTH } from '../units/index.ts';
+import { heightsOf, highestOf, hungBand, nameCovering } from './readings.ts';
 import { findCovering, HIGHEST_WALL, LONGEST_OUTLINE, LONGEST_WALL, reportRange, reportRepeatedIds, type Report } from './report.ts';
 import { MOST_WALLS } from './room.ts';
 import type { Band, Furniture, House, Opening, Rail, Room, Wall } from './types.ts';
@@ -67,11 +67,6 @@ function findFurnitureFaults(piece: Furniture, room: Room, house: House, path: s
   const wall = findWall(piece.wall, room, `${path}.wall`, report);
   const end = lengthOf(piece.from.length + piece.width.length);
   if (areRangesGood && wall && end > wall.length.length) report(`${path}.width`, `is ${piece.width.typed}: "${piece.id}" would end at ${printLength(end, house.lengths)}, past the end of wall ${wall.id} at ${wall.length.typed}`);
-}
-
-function highestOf(wall: Wall): Length {
-  const { left, right } = endsOf(wall.height);
-  return left > right ? left : right;
 }
 
 function findOpeningFaults(opening: Opening, wall: Wall, house: House, path: string, report: Report): void {

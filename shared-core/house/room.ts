@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { facts, id, LENGTH_EXAMPLES, listOf, measure, oneOf, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { facts, id, LENGTH_EXAMPLES, listOf, measure, note, oneOf, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
 
 export const OPENING_KINDS = ['door', 'window', 'archway', 'fireplace', 'furniture'] as const;
 
@@ -44,6 +44,7 @@ export const wall = facts('a wall', {
   turn: turn.prefault('inside'),
   plumbRight: measure.optional(),
   openings: listOf(opening, 'openings', 50).prefault([]),
+  note: note().optional(),
 });
 
 const place = { wall: id(), at: measure.prefault('0 in') };
@@ -121,4 +122,5 @@ export const room = facts('a room', {
   furniture: listOf(furniture, 'pieces of furniture', 100).prefault([]),
   bands: listOf(band, 'bands', 100).prefault([]),
   ceiling: ceiling.optional(),
+  note: note().optional(),
 });

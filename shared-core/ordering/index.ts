@@ -13,7 +13,7 @@ export type { RoomPieces } from './units.ts';
 export type { WayOut } from './ways-out.ts';
 export type { CutRoll, PlacedPiece, RollCut } from './cut-roll.ts';
 export { findLeft, leftOfRoll, type LeftOfRun } from './offcuts.ts';
-export { type Amounts, amountsOf, bySupplier, type SupplierLines, taxOf } from './money.ts';
+export { addAmounts, type Amounts, amountsOf, amountsOfOrder, bySupplier, type SupplierLines, taxOf } from './money.ts';
 export { findReadiness, type RoomReadiness, type Wait } from './ready.ts';
 export { findByGtin, type FoundUnit, type SoldCoverings } from './find-by-gtin.ts';
 export { readScan, type Scan } from './scan.ts';

@@ -1,5 +1,5 @@
-import type { House, Tax } from '../house/index.ts';
-import { type Money, moneyOf, scaleMoney } from '../units/index.ts';
+import type { House, PlacedOrder, Tax } from '../house/index.ts';
+import { type Money, moneyOf, parseMoney, scaleMoney } from '../units/index.ts';
 import type { OrderLine } from './order-line.ts';
 
 /** What is bought of one supplier, before and with tax. */
@@ -58,4 +58,25 @@ export function bySupplier(house: House, lines: readonly OrderLine[]): readonly 
     const sum = own.every(({ price }) => price !== null) ? moneyOf(own.reduce((total, { price }) => total + price!, 0)) : null;
     return { supplier, rate, lines: own, ...amountsOf(sum, rate) };
   });
+}
+
+/**
+ * What a placed order came to when it was placed, in the house's currency; nothing is known where a line had no price.
+ *
+ * Example: lines of 100.00 and 50.00 under a tax of 10 % that comes on top: 150.00, 15.00 and 165.00.
+ */
+export function amountsOfOrder(house: Pick<House, 'currency'>, { lines, tax }: Pick<PlacedOrder, 'lines' | 'tax'>): Amounts {
+  const prices = lines.map(({ price }) => (price === undefined ? null : parseMoney(price, house.currency)));
+  const isPriced = prices.every((price) => price?.ok);
+  return amountsOf(isPriced ? moneyOf(prices.reduce((total, price) => total + (price?.ok ? price.value : 0), 0)) : null, tax ?? null);
+}
+
+/**
+ * Amounts together; null where one of them is not known.
+ *
+ * Example: 150.00 with 15.00 of tax and 40.00 without any are 190.00, 15.00 and 205.00.
+ */
+export function addAmounts(all: readonly Amounts[]): Amounts {
+  const add = (of: (amounts: Amounts) => Money | null) => (all.every((one) => of(one) !== null) ? moneyOf(all.reduce((total, one) => total + of(one)!, 0)) : null);
+  return { net: add(({ net }) => net), tax: add(({ tax }) => tax), gross: add(({ gross }) => gross) };
 }

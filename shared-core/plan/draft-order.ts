@@ -50,7 +50,11 @@ export function draftOrder(house: House, order: readonly OrderLine[], supplier: 
  * and no offer 10 of any one run are.
  */
 export function toBePlaced(house: House, order: readonly OrderLine[]): readonly SupplierLines[] {
-  const isBought = ({ toBuy, running }: OrderLine) => (running ? running.units > 0 : toBuy > 0);
   const isOpen = ({ covering, shortfall }: OrderLine) => shortfall > 0 && house.offers.some((offer) => offer.covering === covering);
   return bySupplier(house, order.filter((line) => isBought(line) && !isOpen(line)));
+}
+
+/** Whether something of a line is still to be bought. */
+export function isBought({ toBuy, running }: Pick<OrderLine, 'toBuy' | 'running'>): boolean {
+  return running ? running.units > 0 : toBuy > 0;
 }

@@ -40,6 +40,8 @@ export interface Remark {
   readonly place: 'survey' | 'coverings' | 'set-out' | 'order' | 'deliveries';
   readonly room: string | null;
   readonly message: string;
+  /** Advice for who hangs it: there is nothing to answer or to mend. */
+  readonly isAdvice?: true;
 }
 
 /** The runs of one covering: what there is, what was ordered and came, and what follows from that. */

@@ -119,7 +119,7 @@ function hangingNotes(house: House, coverings: ReadonlyMap<string, Covering>, ro
     [...ids].flatMap((id) => {
       const covering = coverings.get(id);
       const message = covering && says(nameCovering(house, id), covering);
-      return message ? [{ place: 'coverings' as const, room: null, message }] : [];
+      return message ? [{ place: 'coverings' as const, room: null, message, isAdvice: true as const }] : [];
     });
   return [
     ...of(hung, (name, covering) => (isInSequence(covering) ? `${name} is cut in the sequence of its rolls: hang the strips as they are numbered, the rolls in their order. Seams and steps of shade will show.` : null)),
@@ -155,7 +155,7 @@ function borderNotes(rooms: readonly RoomPlan[], house: House, isVinyl: (coverin
       const message = isOverVinyl
         ? `The border ${nameCovering(house, id)} goes over vinyl in ${where}: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.`
         : `The border ${nameCovering(house, id)} goes over new paper in ${where}: hang it only once that is dry.`;
-      return [{ place: 'coverings' as const, room: null, message }];
+      return [{ place: 'coverings' as const, room: null, message, isAdvice: true as const }];
     }),
   );
 }

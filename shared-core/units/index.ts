@@ -25,6 +25,7 @@ export {
   printMoney,
   scaleMoney,
   showMoney,
+  splitMoney,
   ZERO_MONEY,
 } from './money.ts';
 export { quoteTyped } from './quote-typed.ts';

@@ -104,3 +104,27 @@ export function showMoney(money: Money, currency: string): string {
 export function scaleMoney(money: Money, numerator: number, denominator: number): Money {
   return moneyOf(Number(roundRatio(ratio(BigInt(money) * BigInt(numerator), BigInt(denominator)))));
 }
+
+/**
+ * An amount in parts as large as their weights ask for, together exactly the amount.
+ *
+ * Takes weights that are whole numbers from 0, one of them above 0. Each part is rounded down to the smallest unit of
+ * money; what is over goes by one unit each to the parts that lost most, the earlier ones first.
+ *
+ * `splitMoney(moneyOf(1000), [1, 1, 1])` is 334, 333 and 333.
+ */
+export function splitMoney(money: Money, weights: readonly number[]): readonly Money[] {
+  const whole = weights.reduce((sum, weight) => sum + BigInt(weight), 0n);
+  assert(whole > 0n, 'something weighs');
+  const shares = weights.map((weight, index) => {
+    const exact = BigInt(money) * BigInt(weight);
+    return { index, part: exact / whole, lost: exact % whole };
+  });
+  let over = BigInt(money) - shares.reduce((sum, { part }) => sum + part, 0n);
+  for (const share of shares.toSorted((one, other) => Number(other.lost - one.lost))) {
+    if (over === 0n) break;
+    share.part += 1n;
+    over -= 1n;
+  }
+  return shares.map(({ part }) => moneyOf(Number(part)));
+}

@@ -16,7 +16,7 @@ export async function answerCall(office: Pick<Office, 'call'>, sender: SenderFra
   const text = printJson(argument);
   if (text === undefined) return failure('bad-argument', 'A call takes its argument as plain data.');
   if (Buffer.byteLength(text) > LARGEST_CALL_BYTES) {
-    return failure('too-large', `This is larger than the ${LARGEST_CALL_BYTES / 1_000_000} MB that Struckline takes at once; a house is far smaller. Check that it is the right file.`);
+    return failure('too-large', `This is larger than the ${LARGEST_CALL_BYTES / 1_000_000} MB that Struckline takes at once; a house is smaller. Check that it is the right file.`);
   }
   return office.call(method, JSON.parse(text));
 }

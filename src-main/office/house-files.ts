@@ -18,9 +18,9 @@ export async function readHouse(path: string): Promise<Outcome<House>> {
   if (!isHouseFile(path)) return readDocumentFile(path);
   const store = await HouseStore.open(path);
   if (!store.ok) return store;
-  const read = await store.value.read();
+  const read = await store.value.readWhole();
   await store.value.close();
-  return read.ok ? good(read.value.house) : read;
+  return read;
 }
 
 /** Makes a house file; never in place of one that is there. */

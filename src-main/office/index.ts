@@ -4,5 +4,6 @@ export { type Desk, exportText, openDesk, roomsCsv, schemaText } from './desk.ts
 export { addRooms, isHouseFile, makeHouseFile, readHouse, replaceHouse } from './house-files.ts';
 export { type Office, type OfficeSettings, openOffice } from './office.ts';
 export { defaultFolder, type Surroundings } from './house-folder.ts';
+export { ownFolder, type OwnFolderSurroundings } from './own-folder.ts';
 export { CONTENT_POLICY, findServedFile, SECURITY_HEADERS, SERVED_TYPES, type ServedFile } from './window-files.ts';
 export { VERSION } from './version.ts';

@@ -11,11 +11,13 @@ import {
   type OpenedHouse,
   type Reply,
   type Replies,
+  settingsSchema,
 } from '../../shared-core/contract/index.ts';
 import type { Outcome } from '../../shared-core/base/index.ts';
 import { decodeFacts, encodeHouse, type House, newHouse, readDocument, writeDocument } from '../../shared-core/house/index.ts';
 import { HouseStore, type StoredHouse, type StoreFailure } from '../store/index.ts';
 import { demoHouse } from './demo.ts';
+import { SettingsFile } from './settings-file.ts';
 import { VERSION } from './version.ts';
 
 export interface OfficeSettings {
@@ -23,6 +25,8 @@ export interface OfficeSettings {
   /** Where house files are kept; made when it is not there. */
   readonly folder: string;
   readonly firstFile?: string | null;
+  /** Where the app keeps what belongs to no house; made when something is saved in it. */
+  readonly ownFolder: string;
 }
 
 /** The one implementation of the contract. It is given anything at all and never throws. */
@@ -39,6 +43,7 @@ const HOUSE_FILE_ENDING = '.struckline';
 export function openOffice(settings: OfficeSettings): Office {
   mkdirSync(settings.folder, { recursive: true });
   const houses = new OpenHouses(settings.folder);
+  const settingsFile = new SettingsFile(settings.ownFolder);
   const handlers: Handlers = {
     'describe-host': async () => ({
       ok: true,
@@ -57,10 +62,17 @@ export function openOffice(settings: OfficeSettings): Office {
     'redo': ({ file, revision }) => houses.use(file, async (store) => changed(file, await store.redo(revision))),
     'export-document': ({ file }) =>
       houses.use(file, async (store) => {
-        const read = await store.read();
+        const read = await store.readWhole();
         if (!read.ok) return failure('not-a-house', 'The house file could not be read.', read.faults);
-        return { ok: true, value: { fileName: `${file.slice(0, -HOUSE_FILE_ENDING.length)}.json`, text: writeDocument(read.value.house) } };
+        return { ok: true, value: { fileName: `${file.slice(0, -HOUSE_FILE_ENDING.length)}.json`, text: writeDocument(read.value) } };
       }),
+    'read-photo': ({ file, image }) =>
+      houses.use(file, async (store) => {
+        const read = await store.readPhoto(image);
+        return read === null ? failure('refused', 'This house file keeps no such photo.') : { ok: true, value: { image: read } };
+      }),
+    'read-settings': async () => ({ ok: true, value: settingsFile.read() }),
+    'save-settings': async ({ settings: chosen }) => ({ ok: true, value: settingsFile.save(settingsSchema.parse(chosen)) }),
   };
   return {
     async call(method, argument) {

@@ -1,23 +1,27 @@
 import type { Host, HostFacts, HouseListing, OpenedHouse, Reply } from '../../shared-core/contract/index.ts';
+import { AppearanceState } from './appearance.svelte.ts';
 import { HouseState } from './house.svelte.ts';
 import { type Place, PLACES } from './places.ts';
 
 /** What is open, and where in the app the user is; the address keeps it over a reload. */
 export class AppState {
   readonly #host: Host;
+  readonly appearance: AppearanceState;
   facts = $state.raw<HostFacts | null>(null);
   houses = $state.raw<readonly HouseListing[] | null>(null);
   open = $state.raw<HouseState | null>(null);
-  place = $state<Place>('survey');
+  place = $state<Place>('house');
   isBusy = $state(false);
   trouble = $state<string | null>(null);
   troubleDetails = $state.raw<readonly string[]>([]);
 
   constructor(host: Host) {
     this.#host = host;
+    this.appearance = new AppearanceState(host);
   }
 
   async start(): Promise<void> {
+    await this.appearance.read();
     const facts = await this.#host.call('describe-host', {});
     if (facts.ok) this.facts = facts.value;
     const [, file, place] = location.hash.split('/').map(decodeURIComponent);

@@ -1,6 +1,7 @@
 import { assert, type Fault } from '../../shared-core/base/index.ts';
 import type { Host, OpenedHouse, Reply } from '../../shared-core/contract/index.ts';
 import { applyEdit, decodeHouse, type Edit, type House, type Room } from '../../shared-core/house/index.ts';
+import { PhotoImages } from './photo-images.svelte.ts';
 import { Planner } from './planner.svelte.ts';
 
 /** The house that is open: its facts as saved, the draft being typed, and the plan of what is shown. */
@@ -8,6 +9,7 @@ export class HouseState {
   readonly #host: Host;
   readonly planner = new Planner();
   readonly file: string;
+  readonly photoImages: PhotoImages;
 
   saved: House = $state.raw() as House;
   undoName = $state<string | null>(null);
@@ -35,6 +37,7 @@ export class HouseState {
   constructor(host: Host, opened: OpenedHouse) {
     this.#host = host;
     this.file = opened.file;
+    this.photoImages = new PhotoImages(host, opened.file);
     this.#take(opened);
   }
 
@@ -46,11 +49,12 @@ export class HouseState {
     this.planner.close();
   }
 
-  /** Shows what an edit would do, without making it; null shows the saved facts again. */
-  preview(edit: Edit | null): void {
+  /** Shows what an edit would do, without making it, and gives its faults; null shows the saved facts again. */
+  preview(edit: Edit | null): readonly Fault[] {
     const tried = edit && applyEdit(this.saved, edit);
     this.#draft = tried?.ok ? tried.value : null;
     this.planner.ask(this.shown);
+    return tried && !tried.ok ? tried.faults : [];
   }
 
   /**

@@ -1,17 +1,24 @@
-import type { House } from '../../shared-core/house/index.ts';
+import { type House, nameCovering } from '../../shared-core/house/index.ts';
 import type { CheckedDelivery } from '../../shared-core/ordering/index.ts';
 import { type HousePlan, sayUnits } from '../../shared-core/plan/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK } from '../../shared-core/survey/index.ts';
-import type { Place } from './places.ts';
+import { type Place, PLACES } from './places.ts';
 
 export interface OpenPoint {
   readonly words: string;
   readonly stops: boolean;
 }
 
+/** Something that somebody has to answer or to mend, and where that is done. */
+export interface OpenQuestion extends OpenPoint {
+  readonly place: Place;
+  readonly room: string | null;
+}
+
 /** What is still open at each place, in a few words; null where nothing is. */
 export function openPoints(house: House, plan: HousePlan | null): Readonly<Record<Place, OpenPoint | null>> {
   return {
+    house: null,
     survey: surveyPoint(house, plan),
     coverings: coveringsPoint(house),
     'set-out': setOutPoint(plan),
@@ -20,9 +27,29 @@ export function openPoints(house: House, plan: HousePlan | null): Readonly<Recor
   };
 }
 
+/** Every question of the house that is still open: what stops the work first, then in the order of the work. */
+export function openQuestions(house: House, plan: HousePlan): readonly OpenQuestion[] {
+  const ask = (place: Place, room: string | null, words: string): OpenQuestion => ({ place, room, words, stops: false });
+  const questions = [
+    ...plan.problems.map(({ place, room, message }): OpenQuestion => ({ place, room, words: message, stops: true })),
+    ...withoutWalls(house).map(({ id, name }) => ask('survey', id, `${name} has no walls yet.`)),
+    ...(house.rooms.length > 0 && house.coverings.length === 0 ? [ask('coverings', null, 'No covering is chosen yet.')] : []),
+    ...(house.coverings.length > 0 ? bareRooms(house).map(({ id, name }) => ask('coverings', id, `Nothing hangs in ${name} yet.`)) : []),
+    ...[...new Set(unpriced(plan).map(({ covering }) => covering))].map((covering) => ask('coverings', null, `${nameCovering(house, covering)} has no price.`)),
+    ...unknownRuns(plan).map(({ covering }) => ask('order', null, `The run of ${nameCovering(house, covering)} is not known. Ask the supplier which runs there are.`)),
+    ...plan.warnings.filter(({ isAdvice }) => !isAdvice).map(({ place, room, message }) => ask(place, room, message)),
+  ];
+  return questions.toSorted((one, other) => Number(other.stops) - Number(one.stops) || PLACES.indexOf(one.place) - PLACES.indexOf(other.place));
+}
+
+const withoutWalls = (house: House) => house.rooms.filter(({ walls }) => walls.length === 0);
+const bareRooms = (house: House) => house.rooms.filter((room) => room.walls.length > 0 && room.bands.length === 0 && !room.ceiling);
+const unpriced = (plan: HousePlan) => plan.order.filter(({ price }) => price === null);
+const unknownRuns = (plan: HousePlan) => plan.order.filter(({ run, shortfall }) => run === null && shortfall === 0);
+
 function surveyPoint(house: House, plan: HousePlan | null): OpenPoint | null {
   if (house.rooms.length === 0) return look('no room yet');
-  const bare = house.rooms.filter((room) => room.walls.length === 0).length;
+  const bare = withoutWalls(house).length;
   if (bare > 0) return look(count(bare, 'room without walls', 'rooms without walls'));
   const gaping = plan?.rooms.filter(({ outline }) => outline.isClosed && outline.closingError > CLOSING_ERROR_WORTH_A_LOOK).length ?? 0;
   return gaping > 0 ? look(count(gaping, 'room does not close', 'rooms do not close')) : null;
@@ -30,7 +57,7 @@ function surveyPoint(house: House, plan: HousePlan | null): OpenPoint | null {
 
 function coveringsPoint(house: House): OpenPoint | null {
   if (house.coverings.length === 0) return look('none yet');
-  const bare = house.rooms.filter((room) => room.walls.length > 0 && room.bands.length === 0 && !room.ceiling).length;
+  const bare = bareRooms(house).length;
   return bare > 0 ? look(count(bare, 'room bare', 'rooms bare')) : null;
 }
 
@@ -43,9 +70,9 @@ function setOutPoint(plan: HousePlan | null): OpenPoint | null {
 function orderPoint(plan: HousePlan | null): OpenPoint | null {
   if (!plan) return null;
   if (plan.problems.length > 0) return { words: count(plan.problems.length, "thing can't be met", "things can't be met"), stops: true };
-  const unpriced = plan.order.filter(({ price }) => price === null).length;
-  if (unpriced > 0) return look(count(unpriced, 'line without price', 'lines without price'));
-  const unknown = plan.order.filter(({ run }) => run === null).length;
+  const withoutPrice = unpriced(plan).length;
+  if (withoutPrice > 0) return look(count(withoutPrice, 'line without price', 'lines without price'));
+  const unknown = unknownRuns(plan).length;
   return unknown > 0 ? look(count(unknown, 'run not known', 'runs not known')) : null;
 }
 

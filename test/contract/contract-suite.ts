@@ -1,8 +1,8 @@
-import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type ErrorCode, type Host, type HostFacts, LARGEST_CALL_BYTES, METHODS, type Reply, type ReplyError } from '../../shared-core/contract/index.ts';
+import { type ErrorCode, type Host, type HostFacts, LARGEST_CALL_BYTES, METHODS, type Reply, type ReplyError, type Settings, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
 import { type Edit, LARGEST_DOCUMENT_CHARACTERS } from '../../shared-core/house/index.ts';
 
 export interface Connection {
@@ -23,6 +23,10 @@ const STUDY: Edit = {
 };
 const OPENING_PAST_THE_END: Edit = { kind: 'add-opening', room: 'study', wall: 'A', opening: { id: 'late', kind: 'window', from: '12 ft', width: '3 ft', height: '4 ft', sill: '3 ft' } };
 const FILE = 'Home.struckline';
+
+export function ownFolderBeside(houses: string): string {
+  return join(houses, '..', 'own');
+}
 
 /** What the window may rely on, whatever lies between it and the office. */
 export function describeContract(shell: HostFacts['shell'], connect: (folder: string) => Promise<Connection>): void {
@@ -223,6 +227,25 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
       expect(valueOf(await host.call('export-document', { file: imported.file })).text).toBe(exported.text);
     });
 
+    test('a photo is put aside: facts point at it, it is read by itself, and goes out with the document', async () => {
+      const { revision } = await withStudy();
+      const image = `data:image/jpeg;base64,/9j/${'A'.repeat(40_000)}`;
+      const added = valueOf(await edit(revision, { kind: 'add-photos', photos: [{ id: 'photo', room: 'study', wall: 'B', caption: 'Damp', image }] }));
+      expect(JSON.stringify(added).length).toBeLessThan(10_000);
+      const kept = added.house.photos![0]!.image;
+      expect(valueOf(await host.call('read-photo', { file: FILE, image: kept }))).toEqual({ image });
+      expect(errorOf(await host.call('read-photo', { file: FILE, image: `kept:${'0'.repeat(64)}` })).code).toBe('refused');
+      expect(errorOf(await host.call('read-photo', { file: FILE, image: '../photo' })).code).toBe('bad-argument');
+      expect(valueOf(await host.call('undo', { file: FILE, revision: added.revision })).undo).toBe('add room Study');
+      const redone = valueOf(await host.call('redo', { file: FILE, revision: added.revision + 1 }));
+      expect(redone.undo).toBe('add a photo of wall B in Study');
+      const exported = valueOf(await host.call('export-document', { file: FILE }));
+      expect(exported.text).toContain(image);
+      const imported = valueOf(await host.call('import-document', { text: exported.text }));
+      expect(imported.house.photos).toEqual(redone.house.photos);
+      expect(valueOf(await host.call('export-document', { file: imported.file })).text).toBe(exported.text);
+    });
+
     test.each([
       '',
       'noise',
@@ -248,6 +271,23 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
     test('a call that is too large is said to be so, and the next one is answered', async () => {
       expect(errorOf(await host.call('import-document', { text: 'x'.repeat(LARGEST_CALL_BYTES) })).code).toBe('too-large');
       expect(await create()).toMatchObject({ file: FILE });
+    });
+
+    test('settings are the usual ones until others are saved, and these are there after a start', async () => {
+      expect(valueOf(await host.call('read-settings', {}))).toEqual({ settings: USUAL_SETTINGS, trouble: null });
+      const settings: Settings = { scheme: 'dark', contrast: 'more', textSize: 150, motion: 'none' };
+      expect(valueOf(await host.call('save-settings', { settings }))).toEqual({ settings, trouble: null });
+      expect(errorOf(await callBadly('save-settings', { settings: { ...settings, textSize: 1000 } }))).toMatchObject({ code: 'bad-argument', details: [{ path: 'settings.textSize' }] });
+      await connection.close();
+      connection = await connect(join(folder, 'houses'));
+      host = connection.host;
+      expect(valueOf(await host.call('read-settings', {}))).toEqual({ settings, trouble: null });
+    });
+
+    test('settings that can not be read stop nothing', async () => {
+      mkdirSync(ownFolderBeside(join(folder, 'houses')));
+      writeFileSync(join(ownFolderBeside(join(folder, 'houses')), 'settings.json'), 'noise');
+      expect(valueOf(await host.call('read-settings', {}))).toEqual({ settings: USUAL_SETTINGS, trouble: expect.stringContaining('The usual ones hold') });
     });
 
     test('the demo is a whole house', async () => {

@@ -4,7 +4,7 @@ import { chromium } from '@playwright/test';
 import { BROWSER_ARGUMENTS, findBrowser } from './browser.ts';
 import { startStruckline, temporaryFolder } from './struckline.ts';
 
-const PLACES = ['survey', 'coverings', 'set-out', 'order', 'deliveries'] as const;
+const PLACES = ['house', 'survey', 'coverings', 'set-out', 'order', 'deliveries'] as const;
 const SIZES = [
   { width: 1280, height: 800 },
   { width: 1920, height: 1080 },

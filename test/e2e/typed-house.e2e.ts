@@ -2,6 +2,7 @@ import { execFile } from 'node:child_process';
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { goTo } from './demo.ts';
 import { tabTo, typeLines } from './keyboard.ts';
 import { expect, startStruckline, test } from './struckline.ts';
 
@@ -99,6 +100,7 @@ test('what was typed is there after the program was stopped and started, and und
   try {
     await page.goto(again.address);
     await page.getByRole('button', { name: /Lime Yard 2/ }).click();
+    await goTo(page, 'Survey');
     await expect(page.getByLabel('Length of wall B')).toHaveValue('3 m');
     await page.getByRole('button', { name: 'Undo: add wall B in Kitchen' }).click();
     await expect(page.getByLabel('Length of wall A')).toHaveValue('4 m');

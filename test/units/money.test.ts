@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BrokenAssumption } from '../../shared-core/base/index.ts';
-import { MAX_MONEY, minorDigits, moneyOf, parseMoney, printMoney, scaleMoney, showMoney } from '../../shared-core/units/index.ts';
+import { MAX_MONEY, minorDigits, moneyOf, parseMoney, printMoney, scaleMoney, showMoney, splitMoney } from '../../shared-core/units/index.ts';
 
 function messageOf(text: string, currency: string): string {
   const outcome = parseMoney(text, currency);
@@ -104,5 +104,15 @@ describe('a part or a multiple of an amount', () => {
       }),
       { numRuns: 1_000 },
     );
+  });
+});
+
+describe('an amount in parts', () => {
+  it('is shared by weight, what is over by the smallest unit', () => {
+    expect(splitMoney(moneyOf(1000), [1, 1, 1])).toEqual([334, 333, 333]);
+    expect(splitMoney(moneyOf(42000), [9, 5])).toEqual([27000, 15000]);
+    expect(splitMoney(moneyOf(1001), [0, 1, 2])).toEqual([0, 334, 667]);
+    expect(splitMoney(MAX_MONEY, [100_000, 1])).toEqual([999_990_000_100, 9_999_900]);
+    expect(() => splitMoney(moneyOf(1), [0, 0])).toThrow('something weighs');
   });
 });

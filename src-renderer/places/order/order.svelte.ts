@@ -1,7 +1,6 @@
 import type { Covering, Edit, House, PlacedOrder, Room, RunQuantity } from '../../../shared-core/house/index.ts';
-import { type Amounts, amountsOf, bySupplier, type CutList, type OrderLine, type SupplierLines, type WayOut } from '../../../shared-core/ordering/index.ts';
+import { addAmounts, type Amounts, bySupplier, type CutList, type OrderLine, type SupplierLines, type WayOut } from '../../../shared-core/ordering/index.ts';
 import { type CoveringRuns, draftOrder, nameRoom, rollsAloneIn, toBePlaced } from '../../../shared-core/plan/index.ts';
-import { moneyOf, parseMoney } from '../../../shared-core/units/index.ts';
 import { isSaid } from '../../parts/found.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { today } from '../../parts/today.ts';
@@ -222,19 +221,8 @@ function writeOrder({ tax, lines, sharing, ...order }: PlacedOrder): WrittenOrde
   } as WrittenOrders[number];
 }
 
-/** What a placed order came to. */
-export function amountsOfOrder(house: House, { lines, tax }: PlacedOrder): Amounts {
-  const prices = lines.map(({ price }) => (price === undefined ? null : parseMoney(price, house.currency)));
-  return amountsOf(prices.every((price) => price?.ok) ? moneyOf(prices.reduce((total, price) => total + (price?.ok ? price.value : 0), 0)) : null, tax ?? null);
-}
-
 function copy<Facts extends object>(facts: Facts): Facts {
   return { ...facts };
-}
-
-function addAmounts(suppliers: readonly Amounts[]): Amounts {
-  const add = (of: (amounts: Amounts) => Amounts['net']) => (suppliers.every((one) => of(one) !== null) ? moneyOf(suppliers.reduce((total, one) => total + of(one)!, 0)) : null);
-  return { net: add(({ net }) => net), tax: add(({ tax }) => tax), gross: add(({ gross }) => gross) };
 }
 
 function groupByPattern(house: House, lines: readonly OrderLine[], cuts: readonly CutList[], runs: readonly CoveringRuns[]): readonly PatternOrder[] {

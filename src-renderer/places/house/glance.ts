@@ -1,0 +1,62 @@
+import type { Drawing } from '../../../shared-core/drawing/index.ts';
+import { type House, nameCovering, type Room } from '../../../shared-core/house/index.ts';
+import { isBought, ROOM_STEPS, type RoomGlance, type RoomStep, type RoomTake, type StepState, sayUnits } from '../../../shared-core/plan/index.ts';
+import type { OrderLine } from '../../../shared-core/ordering/index.ts';
+import { lengthOf, showLength } from '../../../shared-core/units/index.ts';
+import type { Place } from '../../state/places.ts';
+
+export const STEP_WORDS: Readonly<Record<RoomStep, string>> = { surveyed: 'Surveyed', 'set-out': 'Set out', ordered: 'Ordered', 'in-hand': 'In hand', hung: 'Hung' };
+export const STATE_WORDS: Readonly<Record<StepState, string>> = { done: 'yes', part: 'in part', open: 'not yet' };
+
+const NEXT: Readonly<Record<RoomStep, { readonly words: string; readonly place: Place }>> = {
+  surveyed: { words: 'Type its walls', place: 'survey' },
+  'set-out': { words: 'Choose what hangs in it', place: 'coverings' },
+  ordered: { words: 'Order what it takes', place: 'order' },
+  'in-hand': { words: 'Take in what comes', place: 'deliveries' },
+  hung: { words: 'Hang it, and tick it off', place: 'deliveries' },
+};
+
+/** What is to be done next in a room, and where; null where nothing is. Walls that do not close are a question, no hindrance. */
+export function nextStep({ steps }: Pick<RoomGlance, 'steps'>): (typeof NEXT)[RoomStep] | null {
+  const next = steps.find(({ step, state }) => state === 'open' || (state === 'part' && step !== 'surveyed'))?.step;
+  if (next === undefined) return null;
+  const isHanging = steps.some(({ step, state }) => step === 'set-out' && state !== 'open');
+  return next === 'set-out' && isHanging ? { words: 'See what can’t be met', place: 'coverings' } : NEXT[next];
+}
+
+/** How many rooms have come how far: of each step those that are through with it. */
+export function countSteps(rooms: readonly RoomGlance[]): readonly { readonly step: RoomStep; readonly rooms: number }[] {
+  return ROOM_STEPS.map((step) => ({ step, rooms: rooms.filter(({ steps }) => steps.some((one) => one.step === step && one.state === 'done')).length }));
+}
+
+/** '9 rolls of K-2041, run 2214' */
+export function sayTake(house: House, { covering, runs, rolls }: RoomTake): string {
+  const known = runs.flatMap((run) => run ?? []);
+  const from = known.length === 0 ? '' : `, ${known.length === 1 ? 'run' : 'runs'} ${known.join(' and ')}`;
+  return `${sayUnits(house, covering, rolls)} of ${nameCovering(house, covering)}${from}`;
+}
+
+/** '14 rolls and 2 spools' of what is still to be bought; null where nothing is. */
+export function sayToBuy(house: House, order: readonly OrderLine[]): string | null {
+  const lines = order.filter(isBought);
+  const byLength = lines.flatMap(({ running }) => running?.toBuy ?? []).reduce((sum, length) => sum + length, 0);
+  const counted = Map.groupBy(lines.filter(({ running }) => !running), ({ covering }) => sayUnits(house, covering, 2));
+  const parts = [
+    ...[...counted.values()].map((own) => sayUnits(house, own[0]!.covering, own.reduce((sum, { toBuy }) => sum + toBuy, 0))),
+    ...(byLength > 0 ? [`${showLength(lengthOf(byLength), house.lengths)} by the length`] : []),
+  ];
+  return parts.length === 0 ? null : [parts.slice(0, -1).join(', '), parts.at(-1)!].filter(Boolean).join(' and ');
+}
+
+/** The rooms by storey, in the order of the house; those of which none is said together. */
+export function byStorey(rooms: readonly Room[]): readonly { readonly storey: string | null; readonly rooms: readonly Room[] }[] {
+  return [...Map.groupBy(rooms, ({ storey }) => storey ?? null)].map(([storey, own]) => ({ storey, rooms: own }));
+}
+
+/** Drawings in frames of one size, each at its upper left, so that all of them come out to one scale. */
+export function toOneScale(drawings: readonly Drawing[]): readonly Drawing[] {
+  const most = (size: (drawing: Drawing) => number) => drawings.reduce((largest, drawing) => Math.max(largest, size(drawing)), 0);
+  const width = most(({ bounds }) => bounds.right - bounds.left);
+  const height = most(({ bounds }) => bounds.bottom - bounds.top);
+  return drawings.map((drawing) => ({ ...drawing, bounds: { ...drawing.bounds, right: drawing.bounds.left + width, bottom: drawing.bounds.top + height } }));
+}
