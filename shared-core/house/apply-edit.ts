@@ -83,7 +83,7 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
     case 'remove-photo':
       return without(house.photos, edit.photo, 'photo', (photos) => ({ ...house, photos }));
     default:
-      return within(house.rooms, edit.room, 'room', (room) => changeRoom(room, edit), (rooms) => (edit.kind === 'remove-wall' ? forgetPhotos({ ...house, rooms }, edit.room, edit.wall) : { ...house, rooms }));
+      return within(house.rooms, edit.room, 'room', (room) => changeRoom(room, edit), (rooms) => goneWalls(house, edit).reduce((left, wall) => forgetPhotos(left, edit.room, wall), { ...house, rooms }));
   }
 }
 
@@ -97,10 +97,8 @@ function changeRoom(room: Room, edit: Exclude<RoomEdit, { kind: 'remove-room' }>
       return good({ ...room, walls: [...room.walls, edit.wall] } as Room);
     case 'add-walls':
       return good({ ...room, walls: [...room.walls, ...edit.walls] } as Room);
-    case 'replace-walls': {
-      const gone = room.walls.filter(({ id }) => !edit.walls.some((wall) => wall.id === id));
-      return good({ ...gone.reduce((left, { id }) => forgetWall(left, id), room), walls: edit.walls } as Room);
-    }
+    case 'replace-walls':
+      return good({ ...withoutRow(room, edit.walls).reduce(forgetWall, room), walls: edit.walls } as Room);
     case 'change-walls':
       return edit.walls.reduce<Outcome<Room>>(
         (changed, wall) => (changed.ok ? changeRoom(changed.value, { kind: 'change-wall', room: edit.room, wall, facts: edit.facts }) : changed),
@@ -117,6 +115,18 @@ function changeRoom(room: Room, edit: Exclude<RoomEdit, { kind: 'remove-room' }>
     default:
       return within(room.walls, edit.wall, 'wall', (wall) => changeWall(wall, edit), (walls) => ({ ...room, walls }));
   }
+}
+
+/** The walls of a room that an edit takes away. */
+function goneWalls(house: House, edit: RoomEdit): readonly string[] {
+  if (edit.kind === 'remove-wall') return [edit.wall];
+  const room = house.rooms.find(({ id }) => id === edit.room);
+  return edit.kind === 'replace-walls' && room ? withoutRow(room, edit.walls) : [];
+}
+
+/** The walls of a room that are not among those that take their place. */
+function withoutRow({ walls }: Room, taking: readonly Identified[]): readonly string[] {
+  return walls.map(({ id }) => id).filter((id) => !taking.some((wall) => wall.id === id));
 }
 
 type WallEdit = Extract<DecodedEdit, { kind: 'change-wall' | 'add-opening' | 'change-opening' | 'remove-opening' }>;

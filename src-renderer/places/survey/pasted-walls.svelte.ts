@@ -66,8 +66,10 @@ export class PastedWalls implements TableInHand {
     const room = this.#room;
     return this.#there(false).map(({ id, openings }) => {
       const pieces = room?.furniture.filter(({ wall }) => wall === id).map(pieceName) ?? [];
+      const photos = this.#house.saved.photos.filter((photo) => photo.room === room?.id && photo.wall === id).length;
+      const shown = photos === 0 ? [] : [photos === 1 ? 'its photo' : `its ${photos} photos`];
       const hanging = room?.bands.some(({ walls }) => walls.includes(id)) ? ['what hangs there'] : [];
-      const lost = [...openings.map((opening) => opening.id), ...pieces, ...hanging];
+      const lost = [...openings.map((opening) => opening.id), ...pieces, ...shown, ...hanging];
       return `Wall ${id} goes${lost.length > 0 ? `, and with it ${join(lost)}` : ''}.`;
     });
   }
