@@ -97,10 +97,8 @@ function changeRoom(room: Room, edit: Exclude<RoomEdit, { kind: 'remove-room' }>
       return good({ ...room, walls: [...room.walls, edit.wall] } as Room);
     case 'add-walls':
       return good({ ...room, walls: [...room.walls, ...edit.walls] } as Room);
-    case 'replace-walls': {
-      const gone = room.walls.filter(({ id }) => !edit.walls.some((wall) => wall.id === id));
-      return good({ ...gone.reduce((left, { id }) => forgetWall(left, id), room), walls: edit.walls } as Room);
-    }
+    case 'replace-walls':
+      return good({ ...withoutRow(room, edit.walls).reduce(forgetWall, room), walls: edit.walls } as Room);
     case 'change-walls':
       return edit.walls.reduce<Outcome<Room>>(
         (changed, wall) => (changed.ok ? changeRoom(changed.value, { kind: 'change-wall', room: edit.room, wall, facts: edit.facts }) : changed),
@@ -117,6 +115,11 @@ function changeRoom(room: Room, edit: Exclude<RoomEdit, { kind: 'remove-room' }>
     default:
       return within(room.walls, edit.wall, 'wall', (wall) => changeWall(wall, edit), (walls) => ({ ...room, walls }));
   }
+}
+
+/** The walls of a room that are not among those that take their place. */
+function withoutRow({ walls }: Room, taking: readonly Identified[]): readonly string[] {
+  return walls.map(({ id }) => id).filter((id) => !taking.some((wall) => wall.id === id));
 }
 
 type WallEdit = Extract<DecodedEdit, { kind: 'change-wall' | 'add-opening' | 'change-opening' | 'remove-opening' }>;

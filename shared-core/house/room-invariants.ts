@@ -1,6 +1,7 @@
 import { lengthOf, type Measure, printLength, ZERO_LENGTH } from '../units/index.ts';
 import { heightsOf, highestOf, hungBand, nameCovering } from './readings.ts';
 import { findCovering, HIGHEST_WALL, LONGEST_OUTLINE, LONGEST_WALL, reportRange, reportRepeatedIds, type Report } from './report.ts';
+import { MOST_WALLS } from './room.ts';
 import type { Band, Furniture, House, Opening, Rail, Room, Wall } from './types.ts';
 
 export function findRoomFaults(room: Room, house: House, path: string, report: Report): void {
@@ -8,6 +9,7 @@ export function findRoomFaults(room: Room, house: House, path: string, report: R
   reportRepeatedIds(room.bands, `${path}.bands`, report);
   reportRepeatedIds(room.rails, `${path}.rails`, report);
   reportRepeatedIds(room.furniture, `${path}.furniture`, report);
+  if (room.walls.length > MOST_WALLS) report(`${path}.walls`, `would be ${room.walls.length}; a room takes ${MOST_WALLS} walls`);
   room.walls.forEach((wall, index) => findWallFaults(wall, house, `${path}.walls[${index}]`, report));
   if (room.walls.reduce((sum, wall) => sum + Math.abs(wall.length.length), 0) > LONGEST_OUTLINE) {
     report(`${path}.walls`, `are longer than ${printLength(LONGEST_OUTLINE, 'metric')} in all; check the units`);

@@ -109,11 +109,14 @@ export const ceiling = facts('a ceiling', {
   position: measure.prefault('0 in'),
 });
 
+/** Far more than a room has. */
+export const MOST_WALLS = 200;
+
 export const room = facts('a room', {
   id: id(),
   name: text('the name of the room', 80),
   storey: text('a storey', 80).optional(),
-  walls: listOf(wall, 'walls', 200).prefault([]),
+  walls: listOf(wall, 'walls', MOST_WALLS).prefault([]),
   focalWall: id().optional(),
   rails: listOf(rail, 'rails', 50).prefault([]),
   furniture: listOf(furniture, 'pieces of furniture', 100).prefault([]),

@@ -114,9 +114,9 @@ export class RowCells<Column extends string> {
   }
 
   /** Reads a cell that has to be filled. */
-  need<Value>(column: Column, reader: (cell: string) => Outcome<Value, string>, takes: string, show?: (value: Value) => string): Value | null {
+  need<Value>(column: Column, reader: (cell: string) => Outcome<Value, string>, takes: string): Value | null {
     if (this.typed(column) === '') this.complain(column, `there is nothing; it takes ${takes}.`);
-    return this.take(column, reader, show);
+    return this.take(column, reader);
   }
 
   /** How a cell was understood. */

@@ -20,6 +20,7 @@ export const ROOM_WORDS = {
   sill: ['sill', 'sill height', 'from floor', 'above floor', 'lower edge'],
   reveal: ['reveal', 'reveal depth', 'depth'],
   covered: ['covered', 'covered sides', 'reveal sides', 'sides'],
+  note: ['note', 'notes', 'remark', 'remarks', 'comment', 'comments'],
 } satisfies ColumnWords<string>;
 
 export type RoomColumn = keyof typeof ROOM_WORDS;
@@ -42,8 +43,8 @@ export function openingOf(word: RowKind): OpeningKind | null {
 
 /** The columns that a row of each kind fills beside storey, room and what. */
 export function columnsOf(kind: RowKind): readonly RoomColumn[] {
-  if (kind === 'room') return [];
-  if (kind === 'wall') return ['wall', 'length', 'corner', 'height', 'floorLine', 'lean', 'lookedAt'];
+  if (kind === 'room') return ['note'];
+  if (kind === 'wall') return ['wall', 'length', 'corner', 'height', 'floorLine', 'lean', 'lookedAt', 'note'];
   if (kind === 'rail') return ['wall', 'name', 'sill', 'height'];
   if (kind === 'furniture') return ['wall', 'name', 'from', 'width', 'height'];
   return ['wall', 'name', 'entrance', 'from', 'width', 'height', 'sill', 'reveal', 'covered'];

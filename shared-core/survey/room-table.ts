@@ -19,7 +19,7 @@ export interface RoomTable {
 
 /** A room as far as its rows have been read, and from which row each of its facts is. */
 interface Draft {
-  readonly facts: { id: string; name: string; storey?: string; walls: WallFacts[]; rails: NonNullable<RoomFacts['rails']>; furniture: NonNullable<RoomFacts['furniture']>; focalWall?: string };
+  readonly facts: { id: string; name: string; storey?: string; note?: string; walls: WallFacts[]; rails: NonNullable<RoomFacts['rails']>; furniture: NonNullable<RoomFacts['furniture']>; focalWall?: string };
   readonly rows: Row[];
   readonly origins: Map<string, Row>;
   /** The height of the wall before. */
@@ -90,7 +90,10 @@ class RoomReader {
       const isOwn = column === 'room' || column === 'storey' || column === 'what' || own.includes(column);
       if (!isOwn && row.typed(column) !== '') row.complain(column, `a ${kind} takes none, and there stands ${quoteTyped(row.typed(column))}.`);
     }
-    if (kind === 'room') return;
+    if (kind === 'room') {
+      if (row.typed('note') !== '') room.facts.note = row.typed('note');
+      return;
+    }
     if (kind === 'wall') this.#readWall(row, room);
     else if (kind === 'rail') this.#readRail(row, room);
     else if (kind === 'furniture') this.#readPiece(row, room);
@@ -143,7 +146,7 @@ class RoomReader {
       room.facts.focalWall = id;
     }
     room.origins.set(`rooms[0].walls[${walls.length}]`, row);
-    room.wall = { id, length, turn, height: height ?? '', base, ...(plumbRight === null ? {} : { plumbRight }), openings: [] };
+    room.wall = { id, length, turn, height: height ?? '', base, ...(plumbRight === null ? {} : { plumbRight }), ...(row.typed('note') === '' ? {} : { note: row.typed('note') }), openings: [] };
     walls.push(room.wall);
   }
 
@@ -245,8 +248,8 @@ function readSides(cell: string): Outcome<readonly Side[], string> {
 }
 
 const FACT_COLUMNS: Readonly<Record<string, Readonly<Record<string, RoomColumn>>>> = {
-  rooms: { name: 'room', storey: 'storey' },
-  walls: { id: 'wall', length: 'length', turn: 'corner', height: 'height', base: 'floorLine', plumbRight: 'lean' },
+  rooms: { name: 'room', storey: 'storey', note: 'note' },
+  walls: { id: 'wall', length: 'length', turn: 'corner', height: 'height', base: 'floorLine', plumbRight: 'lean', note: 'note' },
   openings: { id: 'name', from: 'from', width: 'width', height: 'height', sill: 'sill', reveal: 'reveal', depth: 'reveal', sides: 'covered' },
   rails: { id: 'name', name: 'name', walls: 'wall', at: 'sill', width: 'height' },
   furniture: { id: 'name', name: 'name', wall: 'wall', from: 'from', width: 'width', height: 'height' },

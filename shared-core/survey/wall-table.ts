@@ -12,12 +12,13 @@ const WORDS = {
   height: ['height', 'wall height', 'ceiling height', 'high', 'ht'],
   floorLine: ['floor line', 'floor', 'floor level', 'base', 'base line', 'baseline'],
   lean: ['lean', 'plumb', 'out of plumb', 'lean of its right corner'],
+  note: ['note', 'notes', 'remark', 'remarks', 'comment', 'comments'],
 } satisfies ColumnWords<string>;
 export type WallColumn = keyof typeof WORDS;
 export const WALL_COLUMNS = Object.entries(WORDS).map(([column, [name]]) => [column as WallColumn, name!] as const);
 
-const WITHOUT_HEADINGS: readonly WallColumn[] = ['length', 'corner', 'height', 'floorLine', 'lean'];
-const FACT_COLUMNS: Readonly<Record<string, WallColumn>> = { id: 'wall', length: 'length', turn: 'corner', height: 'height', base: 'floorLine', plumbRight: 'lean' };
+const WITHOUT_HEADINGS: readonly WallColumn[] = ['length', 'corner', 'height', 'floorLine', 'lean', 'note'];
+const FACT_COLUMNS: Readonly<Record<string, WallColumn>> = { id: 'wall', length: 'length', turn: 'corner', height: 'height', base: 'floorLine', plumbRight: 'lean', note: 'note' };
 
 /** A wall as the exchange document writes it. */
 type WallFacts = Extract<Edit, { kind: 'add-walls' }>['walls'][number];
@@ -42,8 +43,8 @@ export interface WallsTaken {
  *
  * Cells are kept apart by tabs, semicolons or commas (`readSeparated`). A first row without a digit holds headings, in any
  * order and in the trade's other words too; one such as `Length (cm)` gives bare numbers their unit. Without headings the
- * columns are length, corner, height, floor line, lean, and before them the wall where the first cell is a name. Lengths
- * are read as a length field of the house reads them and kept as typed; a height or a floor line may have two ends, as
+ * columns are length, corner, height, floor line, lean, note, and before them the wall where the first cell is a name.
+ * Lengths are read as a length field of the house reads them and kept as typed; a height or a floor line may have two ends, as
  * `8' to 9' 6"`. An empty corner is inside, an empty height that of the wall before; walls without a name get the next
  * letter. A wall that takes the place of one keeps its openings, and what the table has no column for.
  *
@@ -73,8 +74,9 @@ export function readWallTable(text: string, house: House, room: Room, { isReplac
       else row.show('height', showEnds(high));
     }
     last = high ?? last;
-    const { plumbRight: _old, ...kept } = old ?? {};
-    return { ...kept, id: ids[index]!, length, turn, height: high ?? '', base, ...(lean === null ? {} : { plumbRight: lean }) };
+    const note = row.has('note') ? row.typed('note') : (old?.note ?? '');
+    const { plumbRight: _lean, note: _note, ...kept } = old ?? {};
+    return { ...kept, id: ids[index]!, length, turn, height: high ?? '', base, ...(lean === null ? {} : { plumbRight: lean }), ...(note === '' ? {} : { note }) };
   });
   const edit = (taken: WallFacts[]) => (isReplacing ? ({ kind: 'replace-walls', room: room.id, walls: taken } as const) : ({ kind: 'add-walls', room: room.id, walls: taken } as const));
   const areRowsRead = rows.every(({ isGood }) => isGood);

@@ -8,13 +8,13 @@ type Cells = Partial<Record<RoomColumn, string>>;
 
 /**
  * All rooms of a house as CSV with a row for each room, and under it one for each wall and what is on it, each rail and
- * each piece of furniture; `readRoomTable` reads them again. What hangs in a room is not in it, nor a name that is an id
- * alone.
+ * each piece of furniture; `readRoomTable` reads them again. Neither what hangs in a room nor its photos are in it, nor a
+ * name that is an id alone, nor the space around a note.
  *
  * Lengths are written as they were typed, with their units; where that can be read in two ways, as the house prints it.
  * A rail's lower edge stands under the sill, and the walls it runs along are named with a space between, none for all.
  *
- * A door in wall A of the hall is the row `,Hall,A,door,door,,,80 in,,,,yes,2 ft,32 in,0 in,,`.
+ * A door in wall A of the hall is the row `,Hall,A,door,door,,,80 in,,,,yes,2 ft,32 in,0 in,,,`.
  */
 export function writeRoomTable(house: House): string {
   const rows = house.rooms.flatMap((room) => rowsOf(room, house.lengths).map((cells): Cells => ({ ...cells, room: room.name, storey: room.storey ?? '' })));
@@ -37,7 +37,7 @@ function rowsOf(room: Room, style: LengthStyle): readonly Cells[] {
       ...(one.reveal ? { reveal: text(one.reveal.depth), covered: one.reveal.sides.join(' ') } : {}),
     });
   return [
-    row('room', {}),
+    row('room', { note: room.note?.trim() ?? '' }),
     ...room.walls.flatMap((wall) => [
       row('wall', {
         wall: wall.id,
@@ -47,6 +47,7 @@ function rowsOf(room: Room, style: LengthStyle): readonly Cells[] {
         floorLine: ends(wall.base),
         lean: wall.plumbRight ? text(wall.plumbRight) : '',
         lookedAt: room.focalWall === wall.id ? 'yes' : '',
+        note: wall.note?.trim() ?? '',
       }),
       ...wall.openings.map((one) => opening(wall, one)),
     ]),

@@ -157,7 +157,7 @@ describe('the rooms of a house', () => {
     expect((await runCommandLine(['rooms', at('b.struckline')])).output).toBe(rooms);
     writeFileSync(at('more.csv'), TABLE);
     await runCommandLine(['add-rooms', at('b.struckline'), at('more.csv')]);
-    expect((await runCommandLine(['rooms', at('b.struckline')])).output).toBe(`${rooms},Hall,,room,,,,,,,,,,,,,\r\n,Hall,A,wall,,"12' 4""",inside,8 ft,0 in,,,,,,,,\r\n,Hall,A,window,window,,,4 ft,,,,,1 ft,3 ft,3 ft,,\r\n`);
+    expect((await runCommandLine(['rooms', at('b.struckline')])).output).toBe(`${rooms},Hall,,room,,,,,,,,,,,,,,\r\n,Hall,A,wall,,"12' 4""",inside,8 ft,0 in,,,,,,,,,\r\n,Hall,A,window,window,,,4 ft,,,,,1 ft,3 ft,3 ft,,,\r\n`);
   });
 
   test.each([

@@ -89,6 +89,7 @@ describe('photos', () => {
     [{ kind: 'change-photo', photo: 'photo', facts: { wall: 'D' } }, ({ photos }) => photos[0]!.wall, 'D', 'move a photo of wall B in Front bedroom to wall D'],
     [{ kind: 'remove-photo', photo: 'photo' }, ids, ['photo2'], 'take away a photo of wall B in Front bedroom'],
     [{ kind: 'remove-wall', room: 'bed1', wall: 'B' }, ids, ['photo2'], 'remove wall B in Front bedroom'],
+    [{ kind: 'replace-walls', room: 'bed1', walls: ['A', 'C'].map((id) => ({ id, length: '9 ft', height: '8 ft' })) }, ids, ['photo2'], 'replace the walls of Front bedroom'],
     [{ kind: 'remove-room', room: 'bed1' }, ids, [], 'remove room Front bedroom'],
     [{ kind: 'change-room', room: 'bed1', facts: { walls: [{ id: 'C', length: '10 ft', height: '8 ft' }], bands: [], focalWall: null } }, ids, ['photo2'], 'change walls and bands and wall looked at most of Front bedroom'],
     [{ kind: 'change-room', room: 'bed1', facts: { name: 'Bed 1' } }, ids, ['photo', 'photo2'], 'change name of Front bedroom'],

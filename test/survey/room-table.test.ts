@@ -37,10 +37,11 @@ describe('the rooms of a house', () => {
           id: 'hall',
           name: 'Hall, "front"',
           storey: '=Ground',
+          note: 'Cellar below,\nmind the hatch',
           focalWall: 'B',
           walls: [
             { id: 'A', length: `12' 4" - 3 1/2"`, height: ["8'", "9'"], openings: [{ id: 'door', kind: 'door', entrance: true, from: '2 ft', width: '32 in', height: '80 in', reveal: { depth: '4 in', sides: ['left', 'head'] } }] },
-            { id: 'B', length: '3 m', height: "8'", base: '-1 in', turn: '92.5', plumbRight: '1/2"' },
+            { id: 'B', length: '3 m', height: "8'", base: '-1 in', turn: '92.5', plumbRight: '1/2"', note: 'damp at the foot' },
           ],
           rails: [{ id: 'dado', name: 'dado rail', walls: ['A', 'B'], at: '32 in', width: '3 in' }],
           furniture: [{ id: 'bed', wall: 'B', from: '1 ft', width: '5 ft', height: '3 ft' }],
@@ -49,14 +50,15 @@ describe('the rooms of a house', () => {
       ],
     }));
     expect(writeRoomTable(house).split('\r\n')).toEqual([
-      'Storey,Room,Wall,What,Name,Length,Corner,Height,Floor line,Lean,Looked at most,Entrance,From left,Width,Sill,Reveal,Covered',
-      `'=Ground,"Hall, ""front""",,room,,,,,,,,,,,,,`,
-      `'=Ground,"Hall, ""front""",A,wall,,"12' 4"" - 3 1/2""",inside,8' to 9',0 in,,,,,,,,`,
-      `'=Ground,"Hall, ""front""",A,door,door,,,80 in,,,,yes,2 ft,32 in,0 in,4 in,left head`,
-      `'=Ground,"Hall, ""front""",B,wall,,3 m,92.5,8','-1 in,"1/2""",yes,,,,,,`,
-      `'=Ground,"Hall, ""front""",A B,rail,dado rail,,,3 in,,,,,,,32 in,,`,
-      `'=Ground,"Hall, ""front""",B,furniture,,,,3 ft,,,,,1 ft,5 ft,,,`,
-      ',Loft,,room,,,,,,,,,,,,,',
+      'Storey,Room,Wall,What,Name,Length,Corner,Height,Floor line,Lean,Looked at most,Entrance,From left,Width,Sill,Reveal,Covered,Note',
+      `'=Ground,"Hall, ""front""",,room,,,,,,,,,,,,,,"Cellar below,
+mind the hatch"`,
+      `'=Ground,"Hall, ""front""",A,wall,,"12' 4"" - 3 1/2""",inside,8' to 9',0 in,,,,,,,,,`,
+      `'=Ground,"Hall, ""front""",A,door,door,,,80 in,,,,yes,2 ft,32 in,0 in,4 in,left head,`,
+      `'=Ground,"Hall, ""front""",B,wall,,3 m,92.5,8','-1 in,"1/2""",yes,,,,,,,damp at the foot`,
+      `'=Ground,"Hall, ""front""",A B,rail,dado rail,,,3 in,,,,,,,32 in,,,`,
+      `'=Ground,"Hall, ""front""",B,furniture,,,,3 ft,,,,,1 ft,5 ft,,,,`,
+      ',Loft,,room,,,,,,,,,,,,,,',
       '',
     ]);
     expect(surveyed(roomsOf(writeRoomTable(house)))).toEqual(surveyed(encodeHouse(house).rooms as Loose[]));
@@ -104,12 +106,14 @@ const wall = fc.record({
   ends: fc.option(lengthText),
   base: fc.option(fc.tuple(lengthText, lengthText)),
   turn: fc.constantFrom('inside', 'outside', 'straight', '135', '92.5'),
+  note: fc.option(nameText),
   plumbRight: fc.option(lengthText.map((text) => (text.includes('+') ? '1 cm' : `-${text}`))),
   openings: fc.array(opening, { maxLength: 2 }),
 });
 const room = fc.record({
   name: nameText,
   storey: fc.option(nameText),
+  note: fc.option(nameText),
   walls: fc.array(wall, { maxLength: 4 }),
   hasFocal: fc.boolean(),
   rails: fc.array(fc.record({ name: fc.option(nameText), at: lengthText, width: lengthText, isAll: fc.boolean() }), { maxLength: 2 }),
@@ -117,20 +121,22 @@ const room = fc.record({
 });
 
 /** A room that keeps to the house's rules, whatever was drawn: its walls are longer and higher than what is on them. */
-function built({ name, storey, walls, hasFocal, rails, furniture }: Loose, index: number): Loose {
+function built({ name, storey, note, walls, hasFocal, rails, furniture }: Loose, index: number): Loose {
   const named = (given: string | null) => (given === null ? {} : { name: given });
   const ids = walls.map((_: Loose, place: number) => (place === 3 ? 'Bay.left' : String.fromCharCode(65 + place)));
   return {
     id: `r${index}`,
     name,
     ...(storey === null ? {} : { storey }),
+    ...(note === null ? {} : { note }),
     ...(hasFocal && walls.length > 0 ? { focalWall: ids[0] } : {}),
-    walls: walls.map(({ more, ends, base, turn, plumbRight, openings }: Loose, place: number) => ({
+    walls: walls.map(({ more, ends, base, turn, note: noted, plumbRight, openings }: Loose, place: number) => ({
       id: ids[place],
       length: `9 m + 1' - 1' + 2 x ${more.includes('+') ? '1 m' : more}`,
       height: ends === null ? '14 m' : ['14 m', ends],
       base: base ?? '0 in',
       turn,
+      ...(noted === null ? {} : { note: noted }),
       ...(plumbRight === null ? {} : { plumbRight }),
       openings: openings.map(({ kind, entrance, from, width, height, sill, depth, sides }: Loose, at: number) => ({
         id: `o${at}`,

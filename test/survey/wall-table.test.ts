@@ -8,7 +8,7 @@ const DOOR = { id: 'door', kind: 'door', entrance: true, from: '2 ft', width: '3
 const houseWith = (walls: readonly Loose[] = [], facts: Loose = {}, lengths = 'imperial'): House => houseOf(documentOf({ lengths, rooms: [{ id: 'hall', name: 'Hall', walls, ...facts }] }));
 const FOUR = [
   { id: 'A', length: '12 ft', height: '8 ft', openings: [DOOR] },
-  { id: 'B', length: '10 ft', height: '8 ft', turn: 'outside', plumbRight: '1/4 in' },
+  { id: 'B', length: '10 ft', height: '8 ft', turn: 'outside', plumbRight: '1/4 in', note: 'brick' },
   { id: 'C', length: '12 ft', height: ['8 ft', '9 ft'], base: '1 in' },
   { id: 'D', length: '10 ft', height: '8 ft', openings: [{ id: 'window', kind: 'window', from: '2 ft', width: '3 ft', sill: '3 ft', height: '3 ft' }] },
 ];
@@ -30,10 +30,10 @@ function troublesOf(text: string, house: House = houseWith(), how: Partial<Walls
 const short = (walls: readonly Loose[]) => walls.map(({ id, length, turn, height }: Loose) => [id, length, turn, height]);
 
 describe('walls pasted', () => {
-  test('without headings are length, corner, height, floor line and lean, kept as typed', () => {
-    expect(wallsOf(`12' 4"\toutside\n10 2\t92.5°\t8 ft to 9 6\t1/2\t-1/4\n12' 4" - 3 1/2"\n3.76 m`)).toEqual([
+  test('without headings are length, corner, height, floor line, lean and note, kept as typed', () => {
+    expect(wallsOf(`12' 4"\toutside\n10 2\t92.5°\t8 ft to 9 6\t1/2\t-1/4\tdamp, low\n12' 4" - 3 1/2"\n3.76 m`)).toEqual([
       { id: 'A', length: `12' 4"`, turn: 'outside', height: "8'", base: '0 in', openings: [] },
-      { id: 'B', length: `10' 2"`, turn: '92.5', height: ['8 ft', `9' 6"`], base: '1/2"', plumbRight: '-1/4"', openings: [] },
+      { id: 'B', length: `10' 2"`, turn: '92.5', height: ['8 ft', `9' 6"`], base: '1/2"', plumbRight: '-1/4"', note: 'damp, low', openings: [] },
       { id: 'C', length: `12' 4" - 3 1/2"`, turn: 'inside', height: ['8 ft', `9' 6"`], base: '0 in', openings: [] },
       { id: 'D', length: '3.76 m', turn: 'inside', height: ['8 ft', `9' 6"`], base: '0 in', openings: [] },
     ]);
@@ -69,7 +69,7 @@ describe('walls pasted', () => {
     const walls = wallsOf(`12' 2"\n11 ft\n12' 3"`, houseWith(FOUR), { isReplacing: true });
     expect(walls).toMatchObject([
       { id: 'A', length: `12' 2"`, height: '8 ft', openings: [{ id: 'door' }] },
-      { id: 'B', length: '11 ft', turn: 'outside', plumbRight: '1/4 in' },
+      { id: 'B', length: '11 ft', turn: 'outside', plumbRight: '1/4 in', note: 'brick' },
       { id: 'C', length: `12' 3"`, height: ['8 ft', '9 ft'], base: '1 in' },
     ]);
     expect(walls).toHaveLength(3);
@@ -77,7 +77,8 @@ describe('walls pasted', () => {
 
   test('take away what their columns leave empty', () => {
     expect(wallsOf('wall\tlength\tcorner\tfloor line\tlean\nB\t10 ft\t\t\t\nC\t12 ft\t\t\t', houseWith(FOUR), { isReplacing: true })).toMatchObject([{ id: 'B', turn: 'inside', base: '0 in' }, { id: 'C', base: '0 in', height: ['8 ft', '9 ft'] }]);
-    expect(wallsOf('wall\tlength\tlean\nB\t10 ft\t', houseWith(FOUR), { isReplacing: true })[0].plumbRight).toBeUndefined();
+    const [bare] = wallsOf('wall\tlength\tlean\tremarks\nB\t10 ft\t\t', houseWith(FOUR), { isReplacing: true });
+    expect([bare.plumbRight, bare.note]).toEqual([undefined, undefined]);
   });
 
   test('of the names of others stand where those stood', () => {
@@ -97,11 +98,11 @@ describe('nothing is pasted where anything is wrong', () => {
     ['A!\t12 ft\t\t8 ft', ['1: Wall: ‘A!’ is no short name; it takes 1 to 40 letters, digits, dots, dashes and underscores, such as A.']],
     ['A\t12 ft\t\t8 ft\nA\t9 ft', ['2: Wall: A is a row further up already; each wall has a name of its own.']],
     ['Length (cm)\tHeight\n3 + 4\t8 ft', ['2: Length: In ‘3 + 4 cm’: ‘3’ has no unit; write for example 12 in, 12\' 4 1/2" or 3.76 m.']],
-    ['12 ft\t\t8 ft\t\t\tnice', ['1: Column 6: ‘nice’ stands under no heading.']],
-    ['length\tcolour\n12 ft\tred', ['Line 1: ‘colour’ is no heading that is known; those that are known are wall, length, corner, height, floor line, lean; leave other columns out']],
+    ['12 ft\t\t8 ft\t\t\tnice\tmore', ['1: Column 7: ‘more’ stands under no heading.']],
+    ['length\tcolour\n12 ft\tred', ['Line 1: ‘colour’ is no heading that is known; those that are known are wall, length, corner, height, floor line, lean, note; leave other columns out']],
     ['wall\theight\nA\t9 ft', ['Line 1: there is no column for the length; known by length, wall length, width, wall width, long, run, measure, size']],
     ['height', ['Line 1: there is no column for the length; known by length, wall length, width, wall width, long, run, measure, size']],
-    ['length', ['There is no row under the headings; it takes one row for each wall, with the columns wall, length, corner, height, floor line, lean']],
+    ['length', ['There is no row under the headings; it takes one row for each wall, with the columns wall, length, corner, height, floor line, lean, note']],
     ['1 ft\n'.repeat(201), ['This table has 201 rows; at most 200 are taken at once']],
   ])('%j', (text, said) => {
     expect(troublesOf(text)).toEqual(said);
@@ -113,6 +114,11 @@ describe('nothing is pasted where anything is wrong', () => {
 
   test('and an opening that no longer fits is named at the wall it stands on', () => {
     expect(troublesOf('12 ft\n10 ft\n12 ft\n4 ft', houseWith(FOUR), { isReplacing: true })).toEqual([`4: Width is 3 ft: the window "window" would end at 5', past the end of wall D at 4 ft; from 2 ft it takes at most 2'.`]);
+  });
+
+  test('of more walls than a room takes', () => {
+    const many = houseWith(Array.from({ length: 150 }, (_, index) => ({ id: `w${index}`, length: '1 ft', height: '8 ft' })));
+    expect(troublesOf('1 ft\t\t8 ft\n'.repeat(51), many)).toEqual(['would be 201; a room takes 200 walls']);
   });
 
   test('and what the room has against it is said of the room', () => {

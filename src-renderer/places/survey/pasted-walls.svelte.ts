@@ -1,4 +1,4 @@
-import type { Room } from '../../../shared-core/house/index.ts';
+import type { Room, Wall } from '../../../shared-core/house/index.ts';
 import { type Ends, readWallTable, WALL_COLUMNS, type WallTable } from '../../../shared-core/survey/index.ts';
 import { lengthOf, parseMeasure, showLength } from '../../../shared-core/units/index.ts';
 import { sayFault, sayFaults } from '../../parts/say-fault.ts';
@@ -61,20 +61,29 @@ export class PastedWalls implements TableInHand {
     return `${lengths.length} ${lengths.length === 1 ? 'wall' : 'walls'}, ${showLength(lengthOf(total), this.#house.shown.lengths)} together.`;
   }
 
-  /** What happens to the walls that are there, in sentences. */
-  get replaced(): readonly string[] {
-    const { edit } = this;
+  /** What is lost with each wall that has no row, in sentences. */
+  get going(): readonly string[] {
     const room = this.#room;
-    if (!this.isReplacing || !edit || !room) return [];
-    const isThere = (wall: string) => edit.walls.some(({ id }) => id === wall);
-    const staying = room.walls.filter(({ id, openings }) => isThere(id) && openings.length > 0).map(({ id, openings }) => `${join(openings.map((opening) => opening.id))} in wall ${id}`);
-    const going = room.walls.filter(({ id }) => !isThere(id)).map(({ id, openings }) => {
-      const pieces = room.furniture.filter(({ wall }) => wall === id).map(pieceName);
-      const hanging = room.bands.some(({ walls }) => walls.includes(id)) ? ['what hangs there'] : [];
-      const lost = [...openings.map((opening) => opening.id), ...pieces, ...hanging];
+    return this.#there(false).map(({ id, openings }) => {
+      const pieces = room?.furniture.filter(({ wall }) => wall === id).map(pieceName) ?? [];
+      const photos = this.#house.saved.photos.filter((photo) => photo.room === room?.id && photo.wall === id).length;
+      const shown = photos === 0 ? [] : [photos === 1 ? 'its photo' : `its ${photos} photos`];
+      const hanging = room?.bands.some(({ walls }) => walls.includes(id)) ? ['what hangs there'] : [];
+      const lost = [...openings.map((opening) => opening.id), ...pieces, ...shown, ...hanging];
       return `Wall ${id} goes${lost.length > 0 ? `, and with it ${join(lost)}` : ''}.`;
     });
-    return [...going, ...(staying.length > 0 ? [`Where a wall keeps its name its openings stay: ${join(staying)}.`] : [])];
+  }
+
+  /** The openings of the walls that have a row, in words; empty where there are none. */
+  get staying(): string {
+    const walls = this.#there(true).filter(({ openings }) => openings.length > 0);
+    return join(walls.map(({ id, openings }) => `${join(openings.map((opening) => opening.id))} in wall ${id}`));
+  }
+
+  /** Of the walls whose place is taken, those that have a row in the table or have none. */
+  #there(hasRow: boolean): readonly Wall[] {
+    const { edit } = this;
+    return this.isReplacing && edit ? (this.#room?.walls.filter((wall) => edit.walls.some(({ id }) => id === wall.id) === hasRow) ?? []) : [];
   }
 
   type(text: string): void {
