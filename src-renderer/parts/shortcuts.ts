@@ -43,6 +43,12 @@ export const SHORTCUTS = {
       after: { keys: ['Alt+PageDown'], does: 'To the room after' },
     },
   },
+  survey: {
+    title: 'In the survey',
+    shortcuts: {
+      room: { keys: ['Ctrl+Enter'], does: 'Adds a room and goes to its name' },
+    },
+  },
   fields: {
     title: 'In a field',
     shortcuts: {
@@ -97,7 +103,7 @@ type NameOf<Where extends Group> = keyof (typeof SHORTCUTS)[Where]['shortcuts'];
 
 /** The shortcut of that group that a key event is, or null; a sign alone is none in a field, where it is typed, and behind a dialog the window has none. */
 export function pressed<Where extends Group>(event: KeyboardEvent, where: Where): NameOf<Where> | null {
-  if ((where === 'window' || where === 'rooms') && document.querySelector(':modal')) return null;
+  if ((where === 'window' || where === 'rooms' || where === 'survey') && document.querySelector(':modal')) return null;
   const shortcuts: Readonly<Record<string, Shortcut>> = SHORTCUTS[where].shortcuts;
   const found = Object.entries(shortcuts).find(([, { keys }]) => keys.some((combination) => isPressed(event, combination)));
   return (found?.[0] as NameOf<Where> | undefined) ?? null;

@@ -84,7 +84,7 @@ test('the sheet of keys lists them all; keys go to places and rooms and keep wha
   await page.keyboard.press('Escape');
   await expect(length).toBeFocused();
   await length.fill("12' 6");
-  await page.keyboard.press('Control+Shift+Digit3');
+  await page.keyboard.press('Control+Shift+Digit4');
   await expect(page.getByRole('main', { name: 'Set out' })).toBeFocused();
   await expect(page.getByRole('button', { name: 'Undo: change length of wall A in Front bedroom' })).toBeEnabled();
   await page.keyboard.press('Alt+PageDown');

@@ -78,7 +78,23 @@ export class SurveySheet {
 
   addRoom(): void {
     const id = this.#freeRoomId();
-    this.#startRoom({ kind: 'add-room', room: { id, name: `Room ${id.slice('room'.length)}` } }, id);
+    // Rooms are measured storey by storey.
+    const { storey } = this.room ?? {};
+    this.#startRoom({ kind: 'add-room', room: { id, name: `Room ${id.slice('room'.length)}`, ...(storey === undefined ? {} : { storey }) } }, id);
+  }
+
+  /** Looks at the wall that was typed, in any case; gives what was wrong. */
+  lookAtWall(typed: string): string | null {
+    const walls = this.room?.walls ?? [];
+    const found = walls.find(({ id }) => id === typed.trim()) ?? walls.find(({ id }) => id.toLowerCase() === typed.trim().toLowerCase());
+    if (found) this.wallId = found.id;
+    return found ? null : `‘${typed}’ is no wall of this room; its walls are ${walls.map(({ id }) => id).join(', ')}.`;
+  }
+
+  /** Whether anything of the next opening is typed but its kind. */
+  get isOpeningBegun(): boolean {
+    const { from, width, height, like } = this.newOpening;
+    return like !== null || [from, width, height].some((typed) => typed.trim() !== '');
   }
 
   /** A room with the same facts, or with those of its mirror image, under a name of its own; notes and photos are of the other room. */
