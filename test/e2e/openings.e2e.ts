@@ -199,7 +199,7 @@ test('the next opening is the same as another: only its place is typed', async (
   await openWall(page, running.address);
   await tabTo(page, 'What the next opening is');
   const kind = field(page, 'What the next opening is');
-  await kind.selectOption({ label: `door of wall A, Front bedroom: 2' 8" × 6' 8"` });
+  await kind.selectOption({ label: `same as door of wall A, Front bedroom: 2' 8" × 6' 8"` });
   await expect(field(page, 'width of the next opening')).toHaveValue(`2' 8"`);
   await page.keyboard.press('Enter');
   await expect(field(page, 'Distance from the left of the next opening')).toBeFocused();

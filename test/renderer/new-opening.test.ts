@@ -15,11 +15,11 @@ const house = houseOf(
 
 test('the next opening can be like one of each size, those of its room first', () => {
   expect(alikeOpenings(house, 'hall').map(({ words }) => words)).toEqual([
-    'door of wall B, Hall: 80 cm × 2 m',
-    'door2 of wall B, Hall: 70 cm × 2 m',
-    `window of wall A, Bed 1: 90 cm × 1.2 m, sill 2' 10", reveal 10 cm`,
+    'same as door of wall B, Hall: 80 cm × 2 m',
+    'same as door2 of wall B, Hall: 70 cm × 2 m',
+    `same as window of wall A, Bed 1: 90 cm × 1.2 m, sill 2' 10", reveal 10 cm`,
   ]);
-  expect(alikeOpenings(house, 'bed').map(({ words }) => words)[0]).toBe('door of wall A, Bed 1: 80 cm × 2 m');
+  expect(alikeOpenings(house, 'bed').map(({ words }) => words)[0]).toBe('same as door of wall A, Bed 1: 80 cm × 2 m');
 });
 
 test('one that is like another has everything of it but its place', () => {

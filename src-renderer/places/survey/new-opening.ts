@@ -46,7 +46,8 @@ export function openingLike({ key, opening: { kind, width, height, sill, reveal 
 
 function wordsOf({ id, width, height, sill, reveal }: Opening, wall: Wall, room: string): string {
   const more = [...(sill.length > 0 ? [`sill ${sill.typed}`] : []), ...(reveal ? [`reveal ${reveal.depth.typed}`] : [])];
-  return `${id} of wall ${wall.id}, ${room}: ${[`${width.typed} × ${height.typed}`, ...more].join(', ')}`;
+  // So that a kind's first letter, typed, chooses the kind.
+  return `same as ${id} of wall ${wall.id}, ${room}: ${[`${width.typed} × ${height.typed}`, ...more].join(', ')}`;
 }
 
 function sizeOf({ kind, width, height, sill, reveal }: Opening): string {
