@@ -127,7 +127,7 @@ function documentOf(lines: readonly Line[]): object {
       const openings = room.walls.find(({ id }) => id === wall)!.openings as { id: string }[];
       const isEntrance = what === 'door' && !room.walls.some((one) => one.openings.some((opening) => 'entrance' in opening));
       const number = openings.filter(({ id }) => id.startsWith(what)).length;
-      openings.push({ id: number === 0 ? what : `${what}-${number + 1}`, kind: what, from, width, height, sill: sill || '0 in', ...(isEntrance ? { entrance: true } : {}) } as { id: string });
+      openings.push({ id: number === 0 ? what : `${what}${number + 1}`, kind: what, from, width, height, sill: sill || '0 in', ...(isEntrance ? { entrance: true } : {}) } as { id: string });
     } else if (kind === 'rail') {
       const [name, at, width] = fields as [string, string, string];
       room.rails.push({ id: name.replaceAll(' ', '-'), name, at, width });

@@ -4,7 +4,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { BrowserContext, Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus } from './keyboard.ts';
-import { expect, startStruckline, temporaryFolder, test } from './struckline.ts';
+import { expect, startBeside, startStruckline, temporaryFolder, test } from './struckline.ts';
 
 const DEMO = 'Larkfield Mill Lane 3.struckline';
 const field = (page: Page) => page.getByRole('combobox', { name: 'Find in this house' });
@@ -219,7 +219,7 @@ test('the start screen lists the last house worked on first, and a house elsewhe
   const away = await temporaryFolder();
   await copyFile(join(running.folder, DEMO), join(away, 'Weir House.struckline'));
   await running.stop();
-  const named = await startStruckline(away, join(away, 'Weir House.struckline'));
+  const named = await startBeside(join(running.folder, 'own'), away, join(away, 'Weir House.struckline'));
   await page.goto(named.address);
   await page.getByLabel('Name of the house').fill('Weir House');
   await page.keyboard.press('Tab');

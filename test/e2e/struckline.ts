@@ -13,11 +13,16 @@ export interface Running {
   stop(): Promise<void>;
 }
 
-/** Starts the app as its user would, in a loopback window's server, on a folder of houses. */
-export async function startStruckline(folder: string, ...more: readonly string[]): Promise<Running> {
+/** Starts the app as its user would, in a loopback window's server, on a folder of houses; what is the app's own lies in it. */
+export function startStruckline(folder: string, ...more: readonly string[]): Promise<Running> {
+  return startBeside(join(folder, 'own'), folder, ...more);
+}
+
+/** The same, with the app's own folder elsewhere. */
+export async function startBeside(own: string, folder: string, ...more: readonly string[]): Promise<Running> {
   const child = spawn(process.execPath, ['src-main/start.ts', '--loopback', '--folder', folder, ...more], {
     cwd: ROOT,
-    env: { ...process.env, DISPLAY: '', WAYLAND_DISPLAY: '', STRUCKLINE_OWN: join(folder, 'own') },
+    env: { ...process.env, DISPLAY: '', WAYLAND_DISPLAY: '', STRUCKLINE_OWN: own },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   const address = await readAddress(child);
