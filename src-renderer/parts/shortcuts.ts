@@ -1,5 +1,5 @@
 interface Shortcut {
-  /** Each alone does it: `Ctrl+Shift+Z`, `Escape`, `?`; Ctrl is the command key too. `Digit` is any of 1 to 9. */
+  /** Each alone does it: `Ctrl+Shift+Z`, `Escape`, `?`; Ctrl is the command key too. `Digit` is any of 1 to 9, `Arrow` any arrow. */
   readonly keys: readonly string[];
   readonly does: string;
 }
@@ -76,8 +76,8 @@ export const SHORTCUTS = {
     title: 'In the drawing of a wall, with an opening of it pointed at',
     shortcuts: {
       take: { keys: ['Enter'], does: 'Takes the opening in hand; again, puts it down where it is' },
-      move: { keys: ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'Shift+ArrowLeft', 'Shift+ArrowRight', 'Shift+ArrowUp', 'Shift+ArrowDown'], does: 'Moves what is in hand; with Shift further' },
-      size: { keys: ['Alt+ArrowLeft', 'Alt+ArrowRight', 'Alt+ArrowUp', 'Alt+ArrowDown', 'Alt+Shift+ArrowLeft', 'Alt+Shift+ArrowRight', 'Alt+Shift+ArrowUp', 'Alt+Shift+ArrowDown'], does: 'Makes it wider, narrower, higher or lower; with Shift by more' },
+      move: { keys: ['Arrow', 'Shift+Arrow'], does: 'Moves what is in hand; with Shift further' },
+      size: { keys: ['Alt+Arrow', 'Alt+Shift+Arrow'], does: 'Makes it wider, narrower, higher or lower; with Shift by more' },
       giveUp: { keys: ['Escape', 'Ctrl+Z'], does: 'Leaves it as it was' },
     },
   },
@@ -125,7 +125,7 @@ function isTypedInto(target: EventTarget | null): boolean {
   return target instanceof HTMLInputElement || target instanceof HTMLSelectElement || target instanceof HTMLTextAreaElement;
 }
 
-const SAID: Readonly<Record<string, string>> = { ' ': 'Space', 'Digit': '1 to 9', 'ArrowLeft': '←', 'ArrowRight': '→', 'ArrowUp': '↑', 'ArrowDown': '↓', 'PageUp': 'Page up', 'PageDown': 'Page down', 'Escape': 'Esc' };
+const SAID: Readonly<Record<string, string>> = { ' ': 'Space', 'Digit': '1 to 9', 'Arrow': 'an arrow', 'ArrowLeft': '←', 'ArrowRight': '→', 'ArrowUp': '↑', 'ArrowDown': '↓', 'PageUp': 'Page up', 'PageDown': 'Page down', 'Escape': 'Esc' };
 
 /** The keys of a combination as they are written on the sheet: `Alt+PageUp` is Alt and Page up. */
 export function sayKeys(combination: string): readonly string[] {
@@ -140,7 +140,8 @@ function isPressed(event: KeyboardEvent, combination: string): boolean {
   // On many keyboards Shift is what makes a sign such as ? or +.
   if (!isSign && parts.includes('Shift') !== event.shiftKey) return false;
   if (isSign && parts.length === 1 && isTypedInto(event.target)) return false;
-  return key === 'Digit' ? /^Digit[1-9]$/.test(event.code) : event.key.toLowerCase() === key.toLowerCase();
+  if (key === 'Digit') return /^Digit[1-9]$/.test(event.code);
+  return key === 'Arrow' ? event.key.startsWith('Arrow') : event.key.toLowerCase() === key.toLowerCase();
 }
 
 function partsOf(combination: string): readonly string[] {

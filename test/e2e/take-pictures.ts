@@ -10,7 +10,7 @@ const SIZES = [
   { width: 1920, height: 1080 },
 ];
 
-const README_PICTURES = ['order-light-1280', 'set-out-light-1280', 'survey-dark-1280'];
+const README_PICTURES = ['house-light-1280', 'survey-light-1280', 'set-out-dark-1280', 'order-light-1280', 'coverings-dark-1280'];
 
 /** Pictures of every place of the demo house, light and dark, in the folder given; without one, the README's own. */
 const [folderGiven] = process.argv.slice(2);
