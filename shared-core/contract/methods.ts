@@ -1,12 +1,13 @@
 import { z } from 'zod';
 import { editSchema, type HouseDocument } from '../house/index.ts';
+import { say } from '../words/index.ts';
 
 /** A house file's name in the folder of houses, never a path. */
 const file = z
   .string()
   .max(200)
-  .regex(/^[^/\\:*?"<>|\p{Cc}]+\.struckline$/u, { error: 'is not the name of a house file; it takes a name that ends in .struckline' })
-  .refine((name) => !name.startsWith('.'), { error: 'is a hidden name; it takes a name that does not begin with a dot' });
+  .regex(/^[^/\\:*?"<>|\p{Cc}]+\.struckline$/u, { error: say`is not the name of a house file; it takes a name that ends in .struckline` })
+  .refine((name) => !name.startsWith('.'), { error: say`is a hidden name; it takes a name that does not begin with a dot` });
 
 const revision = z.int().nonnegative();
 

@@ -5,6 +5,7 @@ import { between } from './geometry.ts';
 import { ceilingAt, type Edge, floorAt, type WallSpan } from './spans.ts';
 import type { Shape, Subject } from './shapes.ts';
 import { mismatchNoted, mismatchSaid, placeNamed } from './words.ts';
+import { say } from '../words/index.ts';
 
 /** What the signs of a stretch need to know, whether strips or lengths hang on it. */
 export interface Hanging {
@@ -46,7 +47,7 @@ function startShapes(spans: readonly WallSpan[], { startsAt: x, start, isBorder 
   const subject: Subject = {
     kind: 'start',
     id: 'start',
-    says: isBorder ? `Start: the first length begins ${placeNamed(start, style)}.` : `Start: strike the first line ${placeNamed(start, style)}; strip 0 hangs on it.`,
+    says: isBorder ? say`Start: the first length begins ${placeNamed(start, style)}.` : say`Start: strike the first line ${placeNamed(start, style)}; strip 0 hangs on it.`,
   };
   const anchor = x - first < (last - first) / 20 ? 'start' : last - x < (last - first) / 20 ? 'end' : 'middle';
   return [
@@ -61,7 +62,7 @@ function directionShapes(spans: readonly WallSpan[], { startsAt: x, grid }: Hang
   const span = spanAt(spans, x);
   if (!span) return [];
   const y = -Math.min(...spans.flatMap((each) => [floorAt(each, each.from), floorAt(each, each.to)]));
-  const says = grid.direction === 'both' ? 'Hang both ways from the start until the two ends meet.' : `Hang from the start to the ${grid.direction}.`;
+  const says = grid.direction === 'both' ? say`Hang both ways from the start until the two ends meet.` : say`Hang from the start to the ${grid.direction}.`;
   const subject: Subject = { kind: 'direction', id: 'direction', says };
   const arrow = (end: number): Shape[] =>
     Math.abs(end - x) < UNITS_PER_METRE / 20
@@ -79,12 +80,12 @@ function killShapes(spans: readonly WallSpan[], hanging: Hanging, style: LengthS
   const span = side === 'left' ? spans[0] : spans.at(-1);
   if (!kill || !mismatch || !span) return [];
   const x = side === 'left' ? grid.from : grid.to;
-  const corner = kill.at === 0 && grid.lappedEnd ? 'in the inside corner ' : '';
-  const lap = grid.lappedEnd && !hanging.isBorder ? ' The last strip laps the first in that corner.' : '';
+  const corner = kill.at === 0 && grid.lappedEnd ? say`in the inside corner ` : '';
+  const lap = grid.lappedEnd && !hanging.isBorder ? say` The last strip laps the first in that corner.` : '';
   const subject: Subject = {
     kind: 'kill',
     id: 'kill',
-    says: `Kill point ${corner}${placeNamed(kill, style)}, where the last ${hanging.isBorder ? 'length' : 'strip'} meets the first: ${mismatchSaid(mismatch, hasPattern, style)}.${lap}`,
+    says: say`Kill point ${corner}${placeNamed(kill, style)}, where the last ${hanging.isBorder ? 'length' : 'strip'} meets the first: ${mismatchSaid(mismatch, hasPattern, style)}.${lap}`,
   };
   const y = -between(hanging.bottom(span, x), hanging.top(span, x), hanging.isBorder ? 0.5 : LOZENGE_AT);
   const notes = mismatchNoted(mismatch, hasPattern, style);
@@ -104,4 +105,4 @@ function killShapes(spans: readonly WallSpan[], hanging: Hanging, style: LengthS
 }
 
 export const killWords = (hanging: Hanging, style: LengthStyle): string =>
-  hanging.kill && hanging.mismatch ? `At the kill point, ${placeNamed(hanging.kill, style)}, ${mismatchSaid(hanging.mismatch, hanging.hasPattern, style)}.` : 'The stretch is open, so no pattern has to meet.';
+  hanging.kill && hanging.mismatch ? say`At the kill point, ${placeNamed(hanging.kill, style)}, ${mismatchSaid(hanging.mismatch, hanging.hasPattern, style)}.` : say`The stretch is open, so no pattern has to meet.`;

@@ -5,6 +5,7 @@ import { quoteValue } from './accepted.ts';
 import { house as houseSchema } from './house.ts';
 import { findFaults } from './invariants.ts';
 import type { House, HouseDocument } from './types.ts';
+import { say } from '../words/index.ts';
 
 /** No house of people comes near this; noise does. */
 export const LARGEST_DOCUMENT_CHARACTERS = 8_000_000;
@@ -18,13 +19,13 @@ const DEEPEST_FACTS = 20;
  */
 export function readDocument(documentText: string): Outcome<House> {
   if (documentText.length > LARGEST_DOCUMENT_CHARACTERS) {
-    return fault('', `The document is larger than ${LARGEST_DOCUMENT_CHARACTERS / 1_000_000} million characters; a house document is far smaller. Check that it is the right file.`);
+    return fault('', say`The document is larger than ${LARGEST_DOCUMENT_CHARACTERS / 1_000_000} million characters; a house document is far smaller. Check that it is the right file.`);
   }
   let raw: unknown;
   try {
     raw = JSON.parse(documentText);
   } catch {
-    return fault('', 'The document is not JSON text; a house document is JSON that begins with {"format": "struckline-house", "version": 1.');
+    return fault('', say`The document is not JSON text; a house document is JSON that begins with {"format": "struckline-house", "version": 1.`);
   }
   return decodeHouse(raw);
 }
@@ -40,7 +41,7 @@ export function decodeHouse(raw: unknown): Outcome<House> {
 
 /** Decodes facts by their schema; each fault's path begins with `at`. */
 export function decodeFacts<Schema extends z.ZodType>(schema: Schema, raw: unknown, at: string): Outcome<z.output<Schema>> {
-  if (isDeeperThan(raw, DEEPEST_FACTS)) return fault(at, `${at === '' ? 'This ' : ''}is nested more than ${DEEPEST_FACTS} deep; facts of a house never are`);
+  if (isDeeperThan(raw, DEEPEST_FACTS)) return fault(at, say`${at === '' ? say`This ` : ''}is nested more than ${DEEPEST_FACTS} deep; facts of a house never are`);
   const result = z.safeDecode(schema, raw as z.input<Schema>);
   return result.success ? good(result.data) : bad(result.error.issues.flatMap((issue) => toFaults(issue, at)));
 }
@@ -83,8 +84,8 @@ function printMeasures<Value>(value: Value, style: LengthStyle): Value {
 export function documentSchema(): object {
   return {
     ...z.toJSONSchema(houseSchema, { io: 'input' }),
-    title: 'A house planned with Struckline',
-    description: `Facts only. Lengths are texts with their unit, for example ${quoteValue('12\' 4 1/2"')} or "3.76 m".`,
+    title: say`A house planned with Struckline`,
+    description: say`Facts only. Lengths are texts with their unit, for example ${quoteValue('12\' 4 1/2"')} or "3.76 m".`,
   };
 }
 

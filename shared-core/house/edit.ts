@@ -4,11 +4,12 @@ import { covering } from './covering.ts';
 import { house, houseLists, pictureImage } from './house.ts';
 import { placedOrder } from './order-facts.ts';
 import { band, opening, room, wall } from './room.ts';
+import { say } from '../words/index.ts';
 
-const changedFacts = z.record(z.string().max(60), z.json(), { error: 'takes the changed facts by their keys' });
+const changedFacts = z.record(z.string().max(60), z.json(), { error: say`takes the changed facts by their keys` });
 
 const edit = <Kind extends string, Shape extends z.ZodRawShape>(kind: Kind, shape: Shape) =>
-  facts(`the edit ${kind}`, { kind: z.literal(kind), ...shape });
+  facts(say`the edit ${kind}`, { kind: z.literal(kind), ...shape });
 
 /**
  * One thing that the user changes, as it is sent, saved and undone.
@@ -46,7 +47,7 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('set-matching', { matching: houseLists.matching.unwrap() }),
   edit('set-run-choices', { runChoices: houseLists.runChoices.unwrap() }),
   edit('set-picture', { covering: id(), image: pictureImage.nullable() }),
-], { error: 'is not an edit; it takes an object with a kind that names one' });
+], { error: say`is not an edit; it takes an object with a kind that names one` });
 
 /** The edits that set a list as a whole, and the list each sets. */
 export const LIST_EDITS = {

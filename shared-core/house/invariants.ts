@@ -5,6 +5,7 @@ import { findOrderFaults } from './order-invariants.ts';
 import { findCovering, type Report, reportRepeatedIds } from './report.ts';
 import { findRoomFaults } from './room-invariants.ts';
 import type { House } from './types.ts';
+import { say } from '../words/index.ts';
 
 const SMALLEST_SPACING = millimetres(10);
 /** With so much of pictures a house's document is still one that can be read in again. */
@@ -17,9 +18,9 @@ export function findFaults(house: House): readonly Fault[] {
   reportRepeatedIds(house.coverings, 'coverings', report);
   reportRepeatedIds(house.rooms, 'rooms', report);
   for (const [name, rule] of Object.entries(house.rules)) {
-    if (typeof rule === 'object' && rule.length < 0) report(`rules.${name}`, `is ${rule.typed}; it takes a length of 0 or more`);
+    if (typeof rule === 'object' && rule.length < 0) report(`rules.${name}`, say`is ${rule.typed}; it takes a length of 0 or more`);
   }
-  if (house.rules.markSpacing.length < SMALLEST_SPACING) report('rules.markSpacing', `is ${house.rules.markSpacing.typed}; it takes ${printLength(SMALLEST_SPACING, 'metric')} and more`);
+  if (house.rules.markSpacing.length < SMALLEST_SPACING) report('rules.markSpacing', say`is ${house.rules.markSpacing.typed}; it takes ${printLength(SMALLEST_SPACING, 'metric')} and more`);
   house.coverings.forEach((covering, index) => findCoveringFaults(covering, house, `coverings[${index}]`, report));
   house.rooms.forEach((room, index) => findRoomFaults(room, house, `rooms[${index}]`, report));
   findOrderFaults(house, report);
@@ -34,11 +35,11 @@ function findPictureFaults(house: House, report: Report): void {
     const path = `pictures[${index}].covering`;
     const covering = findCovering(id, house, path, report);
     if (covering && covering.kind !== 'wallcovering' && covering.kind !== 'border') {
-      report(path, `is "${id}", a ${covering.kind}; a picture of one repeat belongs to a wallcovering or a border`);
+      report(path, say`is "${id}", a ${covering.kind}; a picture of one repeat belongs to a wallcovering or a border`);
     }
-    if (seen.has(id)) report(path, `is "${id}", which has a picture already; each covering takes one`);
+    if (seen.has(id)) report(path, say`is "${id}", which has a picture already; each covering takes one`);
     seen.add(id);
   });
   const total = pictures.reduce((sum, { image }) => sum + image.length, 0);
-  if (total > MOST_OF_PICTURES) report('pictures', `hold ${total} characters together; a house takes ${MOST_OF_PICTURES}. Take one away, or load smaller ones`);
+  if (total > MOST_OF_PICTURES) report('pictures', say`hold ${total} characters together; a house takes ${MOST_OF_PICTURES}. Take one away, or load smaller ones`);
 }

@@ -1,6 +1,7 @@
 import type { Edit } from './edit.ts';
 import { nameCovering } from './readings.ts';
 import type { House } from './types.ts';
+import { say } from '../words/index.ts';
 
 /**
  * What an edit does, in the words of the undo command: 'change length of wall A in Front bedroom'.
@@ -10,39 +11,39 @@ import type { House } from './types.ts';
 export function nameEdit(house: House, edit: Edit): string {
   switch (edit.kind) {
     case 'change-house':
-      return `change ${keysOf(edit.facts)} of the house`;
+      return say`change ${keysOf(edit.facts)} of the house`;
     case 'replace-house':
-      return `replace the whole house by ${edit.house.name}`;
+      return say`replace the whole house by ${edit.house.name}`;
     case 'add-covering':
-      return `add covering ${edit.covering.name ?? edit.covering.patternNumber ?? edit.covering.id}`;
+      return say`add covering ${edit.covering.name ?? edit.covering.patternNumber ?? edit.covering.id}`;
     case 'change-covering':
-      return `change ${keysOf(edit.facts)} of ${nameCovering(house, edit.covering)}`;
+      return say`change ${keysOf(edit.facts)} of ${nameCovering(house, edit.covering)}`;
     case 'remove-covering':
-      return `remove covering ${nameCovering(house, edit.covering)}`;
+      return say`remove covering ${nameCovering(house, edit.covering)}`;
     case 'add-room':
-      return `add room ${edit.room.name}`;
+      return say`add room ${edit.room.name}`;
     case 'set-suppliers':
-      return 'change the suppliers';
+      return say`change the suppliers`;
     case 'set-stock':
-      return 'change the rolls in hand';
+      return say`change the rolls in hand`;
     case 'set-offers':
-      return 'change what can still be had';
+      return say`change what can still be had`;
     case 'place-order':
-      return `place order ${edit.order.id}`;
+      return say`place order ${edit.order.id}`;
     case 'set-orders':
-      return 'change the placed orders';
+      return say`change the placed orders`;
     case 'set-deliveries':
       return nameDeliveries(house, edit.deliveries);
     case 'set-returns':
-      return 'change what went back';
+      return say`change what went back`;
     case 'set-leftovers':
-      return 'change the leftovers';
+      return say`change the leftovers`;
     case 'set-matching':
-      return 'change which rooms must match';
+      return say`change which rooms must match`;
     case 'set-run-choices':
-      return 'change the run of a room';
+      return say`change the run of a room`;
     case 'set-picture':
-      return `${edit.image === null ? 'take away' : 'hang'} the picture of ${nameCovering(house, edit.covering)}`;
+      return say`${edit.image === null ? say`take away` : 'hang'} the picture of ${nameCovering(house, edit.covering)}`;
     default:
       return `${nameRoomEdit(edit)}${roomName(house, edit.room)}`;
   }
@@ -52,57 +53,57 @@ export function nameEdit(house: House, edit: Edit): string {
 function nameDeliveries(house: House, deliveries: Extract<Edit, { kind: 'set-deliveries' }>['deliveries']): string {
   const added = deliveries.slice(house.deliveries.length);
   const [one] = added;
-  if (!one) return 'change the deliveries';
-  return added.length === 1 ? `receive ${one.rolls} of ${one.patternNumber}, run ${one.run}` : `receive ${added.length} packages`;
+  if (!one) return say`change the deliveries`;
+  return added.length === 1 ? say`receive ${one.rolls} of ${one.patternNumber}, run ${one.run}` : say`receive ${added.length} packages`;
 }
 
 function nameRoomEdit(edit: Extract<Edit, { room: string }>): string {
   switch (edit.kind) {
     case 'change-room':
-      return `change ${keysOf(edit.facts)} of `;
+      return say`change ${keysOf(edit.facts)} of `;
     case 'remove-room':
-      return 'remove room ';
+      return say`remove room `;
     case 'add-wall':
-      return `add wall ${edit.wall.id} in `;
+      return say`add wall ${edit.wall.id} in `;
     case 'change-wall':
-      return `change ${keysOf(edit.facts)} of wall ${edit.wall} in `;
+      return say`change ${keysOf(edit.facts)} of wall ${edit.wall} in `;
     case 'change-walls':
-      return `change ${keysOf(edit.facts)} of walls ${edit.walls.join(', ')} in `;
+      return say`change ${keysOf(edit.facts)} of walls ${edit.walls.join(', ')} in `;
     case 'remove-wall':
-      return `remove wall ${edit.wall} in `;
+      return say`remove wall ${edit.wall} in `;
     case 'add-opening':
-      return `add ${edit.opening.kind} on wall ${edit.wall} in `;
+      return say`add ${edit.opening.kind} on wall ${edit.wall} in `;
     case 'change-opening':
-      return `change ${keysOf(edit.facts)} of ${edit.opening} on wall ${edit.wall} in `;
+      return say`change ${keysOf(edit.facts)} of ${edit.opening} on wall ${edit.wall} in `;
     case 'remove-opening':
-      return `remove ${edit.opening} on wall ${edit.wall} in `;
+      return say`remove ${edit.opening} on wall ${edit.wall} in `;
     case 'add-band':
-      return `hang ${edit.band.covering} in `;
+      return say`hang ${edit.band.covering} in `;
     case 'change-band':
-      return `change ${keysOf(edit.facts, BAND_WORDS)} of band ${edit.band} in `;
+      return say`change ${keysOf(edit.facts, BAND_WORDS)} of band ${edit.band} in `;
     case 'remove-band':
-      return `take down band ${edit.band} in `;
+      return say`take down band ${edit.band} in `;
   }
 }
 
 /** Facts whose key is not what one says. */
 const WORDS: Readonly<Record<string, string>> = {
-  base: 'floor line',
+  base: say`floor line`,
   bookingMinutes: 'booking',
   dropBy: 'drop',
-  focalWall: 'wall looked at most',
+  focalWall: say`wall looked at most`,
   lengths: 'unit',
   plumbRight: 'lean',
-  orderNote: 'note on the order',
-  rollStart: 'where a roll begins',
-  runMayChange: 'where the run may change',
-  singlesPerRoll: 'singles in a roll',
-  soldBy: 'sale by the length',
-  soldIn: 'sale units',
+  orderNote: say`note on the order`,
+  rollStart: say`where a roll begins`,
+  runMayChange: say`where the run may change`,
+  singlesPerRoll: say`singles in a roll`,
+  soldBy: say`sale by the length`,
+  soldIn: say`sale units`,
   turn: 'corner',
 };
 
-const BAND_WORDS: typeof WORDS = { ...WORDS, from: 'lower edge', to: 'upper edge' };
+const BAND_WORDS: typeof WORDS = { ...WORDS, from: say`lower edge`, to: say`upper edge` };
 
 /** 'rollLength, soldIn' as 'roll length and sale units'. */
 function keysOf(facts: object, words = WORDS): string {

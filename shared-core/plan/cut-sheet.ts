@@ -6,6 +6,7 @@ import { CEILING } from './hangings.ts';
 import type { HousePlan } from './house-plan.ts';
 import { nameRoom } from './name-room.ts';
 import { isOffcut } from './roll-of-piece.ts';
+import { say } from '../words/index.ts';
 
 /** One cut of a roll, as somebody at the table reads it. */
 export interface SheetCut {
@@ -63,7 +64,7 @@ export function cutSheet(house: House, plan: HousePlan, list: CutList): readonly
 
 /** Where the mark of a cut lies: '19" into the repeat', or 'at the repeat'. */
 export function sayMark(mark: Length, house: Pick<House, 'lengths'>): string {
-  return mark === 0 ? 'at the repeat' : `${showLength(mark, house.lengths)} into the repeat`;
+  return mark === 0 ? say`at the repeat` : say`${showLength(mark, house.lengths)} into the repeat`;
 }
 
 /** The walls that each piece hangs on, by room, band and label. */

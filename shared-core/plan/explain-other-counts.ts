@@ -4,6 +4,7 @@ import { showLength } from '../units/index.ts';
 import type { WorkingLine } from './explain-order.ts';
 import type { OtherCounts } from './other-counts.ts';
 import { sayUnits } from './say-units.ts';
+import { say } from '../words/index.ts';
 
 /**
  * What an order line would take of other rolls, in lines beside its working.
@@ -16,22 +17,22 @@ export function explainOtherCounts(house: House, line: OrderLine, { leastWhenLoo
   if (leastWhenLooking !== null && line.isProvenMinimum) {
     const saved = line.rollsNeeded - leastWhenLooking;
     lines.push({
-      text: saved > 0 ? `Looking at where each roll begins before it is cut might save up to ${saved}; on fewer than ${say(leastWhenLooking)} nobody can rely.` : 'Looking at where each roll begins before it is cut makes no fewer rolls sure.',
-      rule: 'bounded at the worst start that all rolls may share; the order is cut the same wherever they begin',
+      text: saved > 0 ? say`Looking at where each roll begins before it is cut might save up to ${saved}; on fewer than ${say(leastWhenLooking)} nobody can rely.` : say`Looking at where each roll begins before it is cut makes no fewer rolls sure.`,
+      rule: say`bounded at the worst start that all rolls may share; the order is cut the same wherever they begin`,
     });
   }
   if (ifAtRepeat) {
     const fewer = line.rollsNeeded - ifAtRepeat.rolls;
-    lines.push({ text: `From rolls that all begin at a repeat ${fewer > 0 ? `${say(ifAtRepeat.rolls)} would do, ${fewer} fewer` : `it takes ${say(ifAtRepeat.rolls)} too`}.`, rule: 'the same strips cut again; ask where the rolls begin before you count on it' });
+    lines.push({ text: say`From rolls that all begin at a repeat ${fewer > 0 ? say`${say(ifAtRepeat.rolls)} would do, ${fewer} fewer` : say`it takes ${say(ifAtRepeat.rolls)} too`}.`, rule: say`the same strips cut again; ask where the rolls begin before you count on it` });
   }
   if (atLowerTolerance) {
     const { rolls, isProven, width, rollLength, isEveryPieceGiven } = atLowerTolerance;
     const more = rolls - line.rollsNeeded;
     const [wide, long] = [width, rollLength].map((length) => showLength(length, house.lengths));
-    const told = `${isProven ? '' : 'at most '}${say(rolls)}${more > 0 ? `, ${more} more` : more < 0 ? `, ${-more} fewer, since the narrower strips fall better` : ' too'}`;
+    const told = `${isProven ? '' : say`at most `}${say(rolls)}${more > 0 ? `, ${more} more` : more < 0 ? say`, ${-more} fewer, since the narrower strips fall better` : ' too'}`;
     lines.push({
-      text: `From the smallest rolls that may be sold as this size, ${wide} by ${long}, it takes ${told}.${isEveryPieceGiven ? '' : ' A piece is too long for such a roll.'}`,
-      rule: 'EN 233: width and length may be 1.5 % less than marked; set out and cut again for such rolls',
+      text: say`From the smallest rolls that may be sold as this size, ${wide} by ${long}, it takes ${told}.${isEveryPieceGiven ? '' : say` A piece is too long for such a roll.`}`,
+      rule: say`EN 233: width and length may be 1.5 % less than marked; set out and cut again for such rolls`,
     });
   }
   return lines;
@@ -43,10 +44,10 @@ export function explainOtherCounts(house: House, line: OrderLine, { leastWhenLoo
  * Example: 0.76 is 'short in 76 of 100', 0 'enough', 1 'short', 0.001 'short in under 1 of 100'.
  */
 export function sayShort({ rolls, chanceShort }: TextbookCount): string {
-  if (rolls === null) return 'no count';
+  if (rolls === null) return say`no count`;
   if (chanceShort === 0) return 'enough';
   if (chanceShort === 1) return 'short';
-  if (chanceShort < 0.01) return 'short in under 1 of 100';
-  if (chanceShort > 0.99) return 'short in over 99 of 100';
-  return `short in ${Math.round(chanceShort * 100)} of 100`;
+  if (chanceShort < 0.01) return say`short in under 1 of 100`;
+  if (chanceShort > 0.99) return say`short in over 99 of 100`;
+  return say`short in ${Math.round(chanceShort * 100)} of 100`;
 }

@@ -7,6 +7,7 @@ import { bandOn, edgeOver, swallows, topOf } from './heights.ts';
 import type { Piece } from './cut-strips.ts';
 import { type Mismatch, missBy } from './mismatch.ts';
 import type { Stretch, StretchWall } from './stretch.ts';
+import { say } from '../words/index.ts';
 
 /** One length of border, from inside corner to inside corner or to the side of an opening. */
 export interface BorderLength {
@@ -88,7 +89,7 @@ export function setOutBorder(stretch: Stretch, band: HungBand, covering: Border,
       from,
       to,
       pieces: spans.map((span, index) => ({
-        label: spans.length === 1 ? `${wall}${count}` : `${wall}${count} joint ${index + 1}`,
+        label: spans.length === 1 ? `${wall}${count}` : say`${wall}${count} joint ${index + 1}`,
         strip: number,
         part: spans.length === 1 ? 'length' : 'joined',
         length: lengthOf(span.to - span.from),

@@ -2,6 +2,7 @@ import { bad, fault, good, type Outcome } from '../base/index.ts';
 import { type Length, type LengthStyle, lengthOf, MAX_LENGTH } from './length.ts';
 import { MAX_LENGTH_TEXT, type Measure, readLength, TOO_LONG, tooLongText } from './read-length.ts';
 import { VULGAR_FRACTIONS } from './vulgar-fractions.ts';
+import { say } from '../words/index.ts';
 
 /** What stands between the terms of a sum; a hyphen takes away only with space around it, as in a length it joins. */
 const OPERATOR = /(\s*\+\s*|\s+(?:plus|minus|[-−‐‑–])\s+)/iu;
@@ -45,12 +46,12 @@ export function parseMeasure(text: string, bare?: LengthStyle): Outcome<Measure>
   let before = '';
   for (let index = 0; index < pieces.length; index += 2) {
     const [operator, written] = [pieces[index - 1] ?? '', pieces[index]!];
-    if (written === '') return fault('', `In ‘${trimmed}’, there is no length ${index === 0 ? 'before' : 'after'} ‘${(operator || pieces[1]!).trim()}’`);
+    if (written === '') return fault('', say`In ‘${trimmed}’, there is no length ${index === 0 ? 'before' : 'after'} ‘${(operator || pieces[1]!).trim()}’`);
     const term = readTerm(written, bare);
-    if (!term.ok) return pieces.length === 1 ? term : bad(term.faults.map(({ path, message }) => ({ path, message: `In ‘${trimmed}’: ${message}` })));
+    if (!term.ok) return pieces.length === 1 ? term : bad(term.faults.map(({ path, message }) => ({ path, message: say`In ‘${trimmed}’: ${message}` })));
     const after = term.value.typed;
     const joined = HYPHEN.test(operator) ? joinedBy(operator, [pieces[index - 2]!, written, bare], [before, after]) : null;
-    if (joined) return fault('', `‘${trimmed}’ can be read in two ways; write ${joined} for one length, or ${before} minus ${after} to take away`);
+    if (joined) return fault('', say`‘${trimmed}’ can be read in two ways; write ${joined} for one length, or ${before} minus ${after} to take away`);
     total += operator === '' || /[+p]/i.test(operator) ? term.value.length : -term.value.length;
     typed += operator + after;
     before = after;
