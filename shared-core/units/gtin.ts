@@ -34,7 +34,8 @@ export function faultOfCheckDigit(digits: string): string | null {
  */
 export function checkGtin(digits: string): Outcome<string> {
   if (!/^[0-9]+$/.test(digits)) return fault('', say`${quoteTyped(digits)} is not of digits alone; ${TAKES}`);
-  if (!GTIN_LENGTHS.includes(digits.length)) return fault('', say`${quoteTyped(digits)} has ${digits.length} ${digits.length === 1 ? 'digit' : 'digits'}; ${TAKES}`);
+  if (digits.length === 1) return fault('', say`${quoteTyped(digits)} has 1 digit; ${TAKES}`);
+  if (!GTIN_LENGTHS.includes(digits.length)) return fault('', say`${quoteTyped(digits)} has ${digits.length} digits; ${TAKES}`);
   const wrong = faultOfCheckDigit(digits);
   return wrong === null ? good(digits) : fault('', `${wrong}; ${TAKES}`);
 }

@@ -1,5 +1,4 @@
 import { type LengthStyle, UNITS_PER_FOOT, UNITS_PER_INCH, UNITS_PER_METRE, UNITS_PER_MILLIMETRE } from './length.ts';
-import { say } from '../words/index.ts';
 
 /** A unit of length that people write. */
 export interface LengthUnit {
@@ -15,12 +14,12 @@ const MILLIMETRE: LengthUnit = { style: 'metric', units: BigInt(UNITS_PER_MILLIM
 const CENTIMETRE: LengthUnit = { style: 'metric', units: BigInt(10 * UNITS_PER_MILLIMETRE) };
 
 const SPELLINGS: readonly (readonly [LengthUnit, string])[] = [
-  [INCH, say`in ins inch inches`],
-  [FOOT, say`ft foot feet`],
-  [YARD, say`yd yds yard yards`],
-  [MILLIMETRE, say`mm mms millimetre millimetres millimeter millimeters`],
-  [CENTIMETRE, say`cm cms centimetre centimetres centimeter centimeters`],
-  [METRE, say`m metre metres meter meters`],
+  [INCH, 'in ins inch inches'],
+  [FOOT, 'ft foot feet'],
+  [YARD, 'yd yds yard yards'],
+  [MILLIMETRE, 'mm mms millimetre millimetres millimeter millimeters'],
+  [CENTIMETRE, 'cm cms centimetre centimetres centimeter centimeters'],
+  [METRE, 'm metre metres meter meters'],
 ];
 
 const UNITS_BY_WORD: ReadonlyMap<string, LengthUnit> = new Map(

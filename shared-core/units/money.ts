@@ -1,16 +1,16 @@
 import { assert, type Brand, fault, good, type Outcome } from '../base/index.ts';
 import { fixedDecimal } from './decimal.ts';
 import { ratio, roundRatio } from './ratio.ts';
-import { say } from '../words/index.ts';
+import { say, sayDecimal } from '../words/index.ts';
 
 /** An amount in a currency's smallest unit (cents, yen, fils): a safe integer. The house says which currency. */
 export type Money = Brand<number, 'Money'>;
 
 // ISO 4217, from memory. Codes for accounting units only (CLF, UYW, with four decimals) are left out.
 const WITHOUT_DECIMALS = new Set(
-  say`BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF`.split(' '),
+  'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF'.split(' '),
 );
-const WITH_THREE_DECIMALS = new Set(say`BHD IQD JOD KWD LYD OMR TND`.split(' '));
+const WITH_THREE_DECIMALS = new Set('BHD IQD JOD KWD LYD OMR TND'.split(' '));
 
 /**
  * So many of a currency's smallest unit as an amount.
@@ -52,11 +52,11 @@ export function minorDigits(currency: string): 0 | 2 | 3 {
  */
 export function parseMoney(text: string, currency: string): Outcome<Money> {
   const digits = minorDigits(currency);
-  const examples = say`write for example ${fixedDecimal(84 * 10 ** digits, digits)}`;
+  const examples = say`write for example ${sayDecimal(fixedDecimal(84 * 10 ** digits, digits))}`;
   const trimmed = text.trim();
   if (trimmed === '') return fault('', say`There is no amount here; ${examples}`);
   if (trimmed.length > 40) return fault('', say`‘${trimmed.slice(0, 30)}…’ is too long for an amount; ${examples}`);
-  const refused = (problem: string) => fault('', `‘${trimmed}’ ${problem}`);
+  const refused = (problem: string) => fault('', say`‘${trimmed}’ ${problem}`);
 
   if (/^[-−]/.test(trimmed)) return refused(say`is below zero; ${examples}`);
   const shape = /^(\d*)(?:[.,](\d+))?$/.exec(trimmed);
@@ -67,12 +67,15 @@ export function parseMoney(text: string, currency: string): Outcome<Money> {
   }
   const [, whole = '', decimals = ''] = shape;
   if (decimals.length > digits) {
-    const accepted = digits === 0 ? say`no decimals` : say`up to ${digits} decimals`;
-    return refused(say`has too many decimals; ${currency} has ${accepted}, and there are no marks between thousands`);
+    return refused(
+      digits === 0
+        ? say`has too many decimals; ${currency} has no decimals, and there are no marks between thousands`
+        : say`has too many decimals; ${currency} has up to ${digits} decimals, and there are no marks between thousands`,
+    );
   }
   const minorUnits = BigInt(whole + decimals.padEnd(digits, '0'));
   if (minorUnits > BigInt(MAX_MONEY)) {
-    return refused(say`is too much; the most accepted is ${printMoney(MAX_MONEY, currency)}`);
+    return refused(say`is too much; the most accepted is ${sayDecimal(printMoney(MAX_MONEY, currency))}`);
   }
   return good(moneyOf(Number(minorUnits)));
 }
@@ -87,12 +90,12 @@ export function printMoney(money: Money, currency: string): string {
 }
 
 /**
- * An amount with its currency, for reading.
+ * An amount with its currency, for reading, with the decimal mark of the language.
  *
  * `showMoney(moneyOf(8400), 'USD')` is `84.00 USD`.
  */
 export function showMoney(money: Money, currency: string): string {
-  return `${printMoney(money, currency)} ${currency}`;
+  return `${sayDecimal(printMoney(money, currency))} ${currency}`;
 }
 
 /**

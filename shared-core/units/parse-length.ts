@@ -46,7 +46,7 @@ export function parseMeasure(text: string, bare?: LengthStyle): Outcome<Measure>
   let before = '';
   for (let index = 0; index < pieces.length; index += 2) {
     const [operator, written] = [pieces[index - 1] ?? '', pieces[index]!];
-    if (written === '') return fault('', say`In ‘${trimmed}’, there is no length ${index === 0 ? 'before' : 'after'} ‘${(operator || pieces[1]!).trim()}’`);
+    if (written === '') return index === 0 ? fault('', say`In ‘${trimmed}’, there is no length before ‘${pieces[1]!.trim()}’`) : fault('', say`In ‘${trimmed}’, there is no length after ‘${operator.trim()}’`);
     const term = readTerm(written, bare);
     if (!term.ok) return pieces.length === 1 ? term : bad(term.faults.map(({ path, message }) => ({ path, message: say`In ‘${trimmed}’: ${message}` })));
     const after = term.value.typed;
@@ -56,7 +56,7 @@ export function parseMeasure(text: string, bare?: LengthStyle): Outcome<Measure>
     typed += operator + after;
     before = after;
   }
-  if (Math.abs(total) > MAX_LENGTH) return fault('', `‘${trimmed}’ ${TOO_LONG}`);
+  if (Math.abs(total) > MAX_LENGTH) return fault('', say`‘${trimmed}’ ${TOO_LONG}`);
   if (typed.length > MAX_LENGTH_TEXT) return tooLongText(trimmed);
   return good({ length: lengthOf(total), typed });
 }
@@ -77,7 +77,7 @@ function readTerm(text: string, bare: LengthStyle | undefined): Outcome<Measure>
   const read = readLength(each ?? text, bare);
   if (!read.ok || times === undefined) return read;
   const total = Number.parseInt(times, 10) * read.value.length;
-  return Math.abs(total) > MAX_LENGTH ? fault('', `‘${text}’ ${TOO_LONG}`) : good({ length: lengthOf(total), typed: times + read.value.typed });
+  return Math.abs(total) > MAX_LENGTH ? fault('', say`‘${text}’ ${TOO_LONG}`) : good({ length: lengthOf(total), typed: times + read.value.typed });
 }
 
 /** The one length that two terms are if the hyphen between them joins, as they were written or with their units; null where it can't. */

@@ -232,7 +232,7 @@ function whole(text: string, problem: string): Complaint {
 
 function refused(text: string, { start, end, problem }: Complaint) {
   const part = text.slice(start, end);
-  return fault('', part === text ? `‘${text}’ ${problem}` : say`In ‘${text}’, ‘${part}’ ${problem}`);
+  return fault('', part === text ? say`‘${text}’ ${problem}` : say`In ‘${text}’, ‘${part}’ ${problem}`);
 }
 
 export function tooLongText(text: string) {
