@@ -4,7 +4,7 @@ import { say } from '../words/index.ts';
 
 /** A value as it stands in a message: short, and in one line. */
 export function quoteValue(value: unknown): string {
-  const text = JSON.stringify(value) ?? 'nothing';
+  const text = JSON.stringify(value) ?? say`nothing`;
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 }
 
@@ -30,7 +30,7 @@ export function listOf<Item extends z.ZodType>(item: Item, what: string, most: n
 }
 
 export function oneOf<const Words extends readonly [string, ...string[]]>(words: Words) {
-  return z.enum(words, { error: takes(words.map((word) => `"${word}"`).join(' or ')) });
+  return z.enum(words, { error: takes(words.map((word) => `"${word}"`).join(say` or `)) });
 }
 
 export function text(what: string, longest = 200) {

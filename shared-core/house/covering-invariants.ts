@@ -1,6 +1,6 @@
-import { millimetres, printLength, ZERO_LENGTH } from '../units/index.ts';
+import { millimetres, ZERO_LENGTH } from '../units/index.ts';
 import { laidWidthOf, matchOf } from './readings.ts';
-import { LONGEST_WALL, type Report, reportPrice, reportRange } from './report.ts';
+import { LONGEST_WALL, type Report, reportPrice, reportRange, sayLength } from './report.ts';
 import type { Covering, House, Wallcovering } from './types.ts';
 import { say } from '../words/index.ts';
 
@@ -20,7 +20,7 @@ export function findCoveringFaults(covering: Covering, house: House, path: strin
     const isGood = reportRange(`${path}.repeat`, covering.repeat, { least: ZERO_LENGTH, most: LONGEST_WALL }, report);
     const { rollLength } = covering;
     if (isGood && covering.repeat.length > 0 && covering.repeat.length < SMALLEST_REPEAT) {
-      report(`${path}.repeat`, say`is ${covering.repeat.typed}; it takes 0, or ${printLength(SMALLEST_REPEAT, 'metric')} and more. Check the unit`);
+      report(`${path}.repeat`, say`is ${covering.repeat.typed}; it takes 0, or ${sayLength(SMALLEST_REPEAT, 'metric')} and more. Check the unit`);
     }
     if (isGood && rollLength && covering.repeat.length > rollLength.length) {
       report(`${path}.repeat`, say`is ${covering.repeat.typed}, longer than the roll of ${rollLength.typed}`);
@@ -49,24 +49,41 @@ function findWallcoveringFaults(covering: Wallcovering, house: House, path: stri
   if (!reportRange(`${path}.selvedge`, covering.selvedge, { least: ZERO_LENGTH, most: WIDEST_COVERING }, report)) return;
   const laidWidth = laidWidthOf(covering);
   if (laidWidth < NARROWEST_STRIP) {
-    const left = laidWidth <= 0 ? say`nothing to hang` : say`${printLength(laidWidth, house.lengths)} to hang`;
-    report(`${path}.width`, say`is ${covering.width.typed}, of which selvedges and seam leave ${left}; a strip is at least ${printLength(NARROWEST_STRIP, 'metric')} wide. Check the unit`);
+    const least = sayLength(NARROWEST_STRIP, 'metric');
+    report(
+      `${path}.width`,
+      laidWidth <= 0
+        ? say`is ${covering.width.typed}, of which selvedges and seam leave nothing to hang; a strip is at least ${least} wide. Check the unit`
+        : say`is ${covering.width.typed}, of which selvedges and seam leave ${sayLength(laidWidth, house.lengths)} to hang; a strip is at least ${least} wide. Check the unit`,
+    );
     return;
   }
   const match = matchOf(covering);
   if (match !== 'free' && covering.repeat.length === 0) {
-    report(`${path}.repeat`, say`is 0; a ${match} match takes the height of the repeat, or set the match to "free"`);
+    report(
+      `${path}.repeat`,
+      match === 'drop'
+        ? say`is 0; a drop match takes the height of the repeat, or set the match to "free"`
+        : say`is 0; a straight match takes the height of the repeat, or set the match to "free"`,
+    );
   }
   if (match === 'drop' && !covering.dropBy) report(`${path}.dropBy`, say`is missing; a drop match takes the part of the repeat it drops by, such as "1/2"`);
   if (match !== 'drop' && covering.dropBy) report(`${path}.dropBy`, say`stands without a drop match; set the match to "drop"`);
-  if (covering.reverseAlternate && match !== 'free') report(`${path}.reverseAlternate`, say`is true; only a free match can be hung with every other strip upside down, this one is ${match}`);
+  if (covering.reverseAlternate && match !== 'free') {
+    report(
+      `${path}.reverseAlternate`,
+      match === 'drop'
+        ? say`is true; only a free match can be hung with every other strip upside down, this one is drop`
+        : say`is true; only a free match can be hung with every other strip upside down, this one is straight`,
+    );
+  }
   if (covering.horizontalRepeat) {
     const repeat = covering.horizontalRepeat;
     if (!reportRange(`${path}.horizontalRepeat`, repeat, { above: ZERO_LENGTH, most: LONGEST_WALL }, report)) return;
     if (match !== 'free' && laidWidth % repeat.length !== 0 && repeat.length % laidWidth !== 0) {
       report(
         `${path}.horizontalRepeat`,
-        say`is ${repeat.typed}; it takes a whole part or a whole multiple of the laid width, ${printLength(laidWidth, house.lengths)}, or the seams would not match`,
+        say`is ${repeat.typed}; it takes a whole part or a whole multiple of the laid width, ${sayLength(laidWidth, house.lengths)}, or the seams would not match`,
       );
     }
   }

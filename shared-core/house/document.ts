@@ -41,7 +41,9 @@ export function decodeHouse(raw: unknown): Outcome<House> {
 
 /** Decodes facts by their schema; each fault's path begins with `at`. */
 export function decodeFacts<Schema extends z.ZodType>(schema: Schema, raw: unknown, at: string): Outcome<z.output<Schema>> {
-  if (isDeeperThan(raw, DEEPEST_FACTS)) return fault(at, say`${at === '' ? say`This ` : ''}is nested more than ${DEEPEST_FACTS} deep; facts of a house never are`);
+  if (isDeeperThan(raw, DEEPEST_FACTS)) {
+    return fault(at, at === '' ? say`This is nested more than ${DEEPEST_FACTS} deep; facts of a house never are` : say`is nested more than ${DEEPEST_FACTS} deep; facts of a house never are`);
+  }
   const result = z.safeDecode(schema, raw as z.input<Schema>);
   return result.success ? good(result.data) : bad(result.error.issues.flatMap((issue) => toFaults(issue, at)));
 }
@@ -84,8 +86,8 @@ function printMeasures<Value>(value: Value, style: LengthStyle): Value {
 export function documentSchema(): object {
   return {
     ...z.toJSONSchema(houseSchema, { io: 'input' }),
-    title: say`A house planned with Struckline`,
-    description: say`Facts only. Lengths are texts with their unit, for example ${quoteValue('12\' 4 1/2"')} or "3.76 m".`,
+    title: 'A house planned with Struckline',
+    description: `Facts only. Lengths are texts with their unit, for example ${quoteValue('12\' 4 1/2"')} or "3.76 m".`,
   };
 }
 

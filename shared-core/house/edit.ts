@@ -28,7 +28,7 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('remove-room', { room: id() }),
   edit('add-wall', { room: id(), wall }),
   edit('change-wall', { room: id(), wall: id(), facts: changedFacts }),
-  edit('change-walls', { room: id(), walls: listOf(id(), 'ids of walls', 200), facts: changedFacts }),
+  edit('change-walls', { room: id(), walls: listOf(id(), say`ids of walls`, 200), facts: changedFacts }),
   edit('remove-wall', { room: id(), wall: id() }),
   edit('add-opening', { room: id(), wall: id(), opening }),
   edit('change-opening', { room: id(), wall: id(), opening: id(), facts: changedFacts }),

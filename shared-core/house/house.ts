@@ -27,7 +27,7 @@ const pictureTaken = takes(say`a picture as a data URL of image/png, image/jpeg 
 export const pictureImage = z.string({ error: pictureTaken }).max(LONGEST_PICTURE, { error: pictureTaken }).regex(PICTURE_PATTERN, { error: pictureTaken });
 
 /** One repeat of a pattern as it is seen, cropped at its edges. */
-export const picture = facts('a picture', { covering: id(), image: pictureImage });
+export const picture = facts(say`a picture`, { covering: id(), image: pictureImage });
 
 const upperCaseLetters = (count: number, example: string) =>
   z
@@ -44,26 +44,26 @@ export const houseFacts = {
   rules: rules.prefault({}),
   tax: tax.optional(),
   /** Goes on the order. */
-  orderNote: text('a note', 2000).optional(),
+  orderNote: text(say`a note`, 2000).optional(),
 };
 
 /** The lists of a house; each thing in them is kept by itself. */
 export const houseLists = {
-  coverings: listOf(covering, 'coverings', 500).prefault([]),
-  rooms: listOf(room, 'rooms', 2000).prefault([]),
-  suppliers: listOf(supplier, 'suppliers', 200).prefault([]),
+  coverings: listOf(covering, say`coverings`, 500).prefault([]),
+  rooms: listOf(room, say`rooms`, 2000).prefault([]),
+  suppliers: listOf(supplier, say`suppliers`, 200).prefault([]),
   stock: listOf(runQuantity, say`stock entries`, 2000).prefault([]),
-  offers: listOf(runQuantity, 'offers', 2000).prefault([]),
+  offers: listOf(runQuantity, say`offers`, 2000).prefault([]),
   orders: listOf(placedOrder, say`placed orders`, 500).prefault([]),
-  deliveries: listOf(delivery, 'deliveries', 5000).prefault([]),
-  returns: listOf(returned, 'returns', 2000).prefault([]),
-  leftovers: listOf(leftover, 'leftovers', 2000).prefault([]),
+  deliveries: listOf(delivery, say`deliveries`, 5000).prefault([]),
+  returns: listOf(returned, say`returns`, 2000).prefault([]),
+  leftovers: listOf(leftover, say`leftovers`, 2000).prefault([]),
   matching: listOf(matching, say`lists of rooms that must match`, 500).prefault([]),
   runChoices: listOf(runChoice, say`choices of run`, 5000).prefault([]),
-  pictures: listOf(picture, 'pictures', 500).prefault([]),
+  pictures: listOf(picture, say`pictures`, 500).prefault([]),
 };
 
-export const house = facts('a house', {
+export const house = facts(say`a house`, {
   format: z.literal('struckline-house', { error: takes('"struckline-house"') }),
   version: z.literal(1, { error: takes(say`1, the version of the format that this program reads`) }),
   ...houseFacts,

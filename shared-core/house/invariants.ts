@@ -1,8 +1,9 @@
 import type { Fault } from '../base/index.ts';
-import { millimetres, printLength } from '../units/index.ts';
+import { millimetres } from '../units/index.ts';
 import { findCoveringFaults } from './covering-invariants.ts';
+import { A_COVERING } from './kind-words.ts';
 import { findOrderFaults } from './order-invariants.ts';
-import { findCovering, type Report, reportRepeatedIds } from './report.ts';
+import { findCovering, type Report, reportRepeatedIds, sayLength } from './report.ts';
 import { findRoomFaults } from './room-invariants.ts';
 import type { House } from './types.ts';
 import { say } from '../words/index.ts';
@@ -20,7 +21,7 @@ export function findFaults(house: House): readonly Fault[] {
   for (const [name, rule] of Object.entries(house.rules)) {
     if (typeof rule === 'object' && rule.length < 0) report(`rules.${name}`, say`is ${rule.typed}; it takes a length of 0 or more`);
   }
-  if (house.rules.markSpacing.length < SMALLEST_SPACING) report('rules.markSpacing', say`is ${house.rules.markSpacing.typed}; it takes ${printLength(SMALLEST_SPACING, 'metric')} and more`);
+  if (house.rules.markSpacing.length < SMALLEST_SPACING) report('rules.markSpacing', say`is ${house.rules.markSpacing.typed}; it takes ${sayLength(SMALLEST_SPACING, 'metric')} and more`);
   house.coverings.forEach((covering, index) => findCoveringFaults(covering, house, `coverings[${index}]`, report));
   house.rooms.forEach((room, index) => findRoomFaults(room, house, `rooms[${index}]`, report));
   findOrderFaults(house, report);
@@ -35,7 +36,7 @@ function findPictureFaults(house: House, report: Report): void {
     const path = `pictures[${index}].covering`;
     const covering = findCovering(id, house, path, report);
     if (covering && covering.kind !== 'wallcovering' && covering.kind !== 'border') {
-      report(path, say`is "${id}", a ${covering.kind}; a picture of one repeat belongs to a wallcovering or a border`);
+      report(path, say`is "${id}", ${A_COVERING[covering.kind]}; a picture of one repeat belongs to a wallcovering or a border`);
     }
     if (seen.has(id)) report(path, say`is "${id}", which has a picture already; each covering takes one`);
     seen.add(id);

@@ -1,6 +1,8 @@
 import type { Edit } from './edit.ts';
+import type { houseFacts } from './house.ts';
+import { OPENING_WORDS } from './kind-words.ts';
 import { nameCovering } from './readings.ts';
-import type { House } from './types.ts';
+import type { Band, Covering, House, Opening, Room, Wall } from './types.ts';
 import { say } from '../words/index.ts';
 
 /**
@@ -43,9 +45,9 @@ export function nameEdit(house: House, edit: Edit): string {
     case 'set-run-choices':
       return say`change the run of a room`;
     case 'set-picture':
-      return say`${edit.image === null ? say`take away` : 'hang'} the picture of ${nameCovering(house, edit.covering)}`;
+      return edit.image === null ? say`take away the picture of ${nameCovering(house, edit.covering)}` : say`hang the picture of ${nameCovering(house, edit.covering)}`;
     default:
-      return `${nameRoomEdit(edit)}${roomName(house, edit.room)}`;
+      return nameRoomEdit(edit, roomName(house, edit.room));
   }
 }
 
@@ -57,59 +59,112 @@ function nameDeliveries(house: House, deliveries: Extract<Edit, { kind: 'set-del
   return added.length === 1 ? say`receive ${one.rolls} of ${one.patternNumber}, run ${one.run}` : say`receive ${added.length} packages`;
 }
 
-function nameRoomEdit(edit: Extract<Edit, { room: string }>): string {
+function nameRoomEdit(edit: Extract<Edit, { room: string }>, room: string): string {
   switch (edit.kind) {
     case 'change-room':
-      return say`change ${keysOf(edit.facts)} of `;
+      return say`change ${keysOf(edit.facts)} of ${room}`;
     case 'remove-room':
-      return say`remove room `;
+      return say`remove room ${room}`;
     case 'add-wall':
-      return say`add wall ${edit.wall.id} in `;
+      return say`add wall ${edit.wall.id} in ${room}`;
     case 'change-wall':
-      return say`change ${keysOf(edit.facts)} of wall ${edit.wall} in `;
+      return say`change ${keysOf(edit.facts)} of wall ${edit.wall} in ${room}`;
     case 'change-walls':
-      return say`change ${keysOf(edit.facts)} of walls ${edit.walls.join(', ')} in `;
+      return say`change ${keysOf(edit.facts)} of walls ${edit.walls.join(', ')} in ${room}`;
     case 'remove-wall':
-      return say`remove wall ${edit.wall} in `;
+      return say`remove wall ${edit.wall} in ${room}`;
     case 'add-opening':
-      return say`add ${edit.opening.kind} on wall ${edit.wall} in `;
+      return say`add ${OPENING_WORDS[edit.opening.kind]} on wall ${edit.wall} in ${room}`;
     case 'change-opening':
-      return say`change ${keysOf(edit.facts)} of ${edit.opening} on wall ${edit.wall} in `;
+      return say`change ${keysOf(edit.facts)} of ${edit.opening} on wall ${edit.wall} in ${room}`;
     case 'remove-opening':
-      return say`remove ${edit.opening} on wall ${edit.wall} in `;
+      return say`remove ${edit.opening} on wall ${edit.wall} in ${room}`;
     case 'add-band':
-      return say`hang ${edit.band.covering} in `;
+      return say`hang ${edit.band.covering} in ${room}`;
     case 'change-band':
-      return say`change ${keysOf(edit.facts, BAND_WORDS)} of band ${edit.band} in `;
+      return say`change ${keysOf(edit.facts, BAND_WORDS)} of band ${edit.band} in ${room}`;
     case 'remove-band':
-      return say`take down band ${edit.band} in `;
+      return say`take down band ${edit.band} in ${room}`;
   }
 }
 
-/** Facts whose key is not what one says. */
-const WORDS: Readonly<Record<string, string>> = {
-  base: say`floor line`,
-  bookingMinutes: 'booking',
-  dropBy: 'drop',
-  focalWall: say`wall looked at most`,
-  lengths: 'unit',
-  plumbRight: 'lean',
+type KeyOf<Facts> = Facts extends unknown ? Exclude<keyof Facts, 'id'> : never;
+type ChangedKey = keyof typeof houseFacts | KeyOf<Covering> | KeyOf<Room> | KeyOf<Wall> | KeyOf<Opening> | KeyOf<Band>;
+
+/** What one says for the facts that an edit can change. */
+const WORDS: Readonly<Record<ChangedKey, string>> = {
+  name: say`name`,
+  lengths: say`unit`,
+  currency: say`currency`,
+  built: say`built`,
+  country: say`country`,
+  rules: say`rules`,
+  tax: say`tax`,
   orderNote: say`note on the order`,
-  rollStart: say`where a roll begins`,
-  runMayChange: say`where the run may change`,
+  kind: say`kind`,
+  patternNumber: say`pattern number`,
+  supplier: say`supplier`,
+  material: say`material`,
+  note: say`note`,
+  width: say`width`,
+  rollLength: say`roll length`,
   singlesPerRoll: say`singles in a roll`,
-  soldBy: say`sale by the length`,
+  repeat: say`repeat`,
+  match: say`match`,
+  dropBy: say`drop`,
+  horizontalRepeat: say`horizontal repeat`,
+  rollStart: say`where a roll begins`,
+  reverseAlternate: say`reverse alternate`,
+  sequence: say`sequence`,
+  panels: say`panels`,
+  selvedge: say`selvedge`,
+  seam: say`seam`,
+  seamOverlap: say`seam overlap`,
+  paste: say`paste`,
+  bookingMinutes: say`booking`,
+  spareRolls: say`spare rolls`,
   soldIn: say`sale units`,
-  turn: 'corner',
+  soldBy: say`sale by the length`,
+  direction: say`direction`,
+  panelWidth: say`panel width`,
+  panelHeight: say`panel height`,
+  spreadingRate: say`spreading rate`,
+  coats: say`coats`,
+  storey: say`storey`,
+  walls: say`walls`,
+  focalWall: say`wall looked at most`,
+  rails: say`rails`,
+  furniture: say`furniture`,
+  bands: say`bands`,
+  ceiling: say`ceiling`,
+  length: say`length`,
+  height: say`height`,
+  base: say`floor line`,
+  turn: say`corner`,
+  plumbRight: say`lean`,
+  openings: say`openings`,
+  entrance: say`entrance`,
+  from: say`from`,
+  sill: say`sill`,
+  reveal: say`reveal`,
+  covering: say`covering`,
+  to: say`upper edge`,
+  position: say`position`,
+  datum: say`datum`,
+  level: say`level`,
+  firstPanel: say`first panel`,
+  levelLine: say`level line`,
+  runMayChange: say`where the run may change`,
+  layout: say`layout`,
 };
 
-const BAND_WORDS: typeof WORDS = { ...WORDS, from: say`lower edge`, to: say`upper edge` };
+const BAND_WORDS: typeof WORDS = { ...WORDS, from: say`lower edge` };
 
 /** 'rollLength, soldIn' as 'roll length and sale units'. */
 function keysOf(facts: object, words = WORDS): string {
   return Object.keys(facts)
-    .map((key) => words[key] ?? key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`))
-    .join(' and ');
+    .map((key) => words[key as ChangedKey] ?? key)
+    .join(say` and `);
 }
 
 function roomName(house: House, id: string): string {

@@ -5,13 +5,13 @@ import { say } from '../words/index.ts';
 const run = text(say`a run number`, 60);
 const rolls = wholeNumber(0, 100_000);
 const day = z.iso.date({ error: takes(say`a date such as "2026-03-02"`) });
-const note = text('a note', 2000);
+const note = text(say`a note`, 2000);
 
 /** Tax on what is bought: its rate, and whether the prices hold it already. */
-export const tax = facts('a tax', { rate: percent, included: yesOrNo().prefault(false) });
+export const tax = facts(say`a tax`, { rate: percent, included: yesOrNo().prefault(false) });
 
 /** What is known of a supplier beyond the name that coverings give it. */
-export const supplier = facts('a supplier', {
+export const supplier = facts(say`a supplier`, {
   id: text(say`a supplier, as the coverings name it`, 60),
   name: text(say`the name of a supplier`, 120).optional(),
   tax: tax.optional(),
@@ -22,7 +22,7 @@ export const supplier = facts('a supplier', {
 export const runQuantity = facts(say`rolls of a run`, { covering: id(), run, rolls });
 
 /** A package as it came: the rolls its label says, and how many of those are damaged or not in it. */
-export const delivery = facts('a delivery', {
+export const delivery = facts(say`a delivery`, {
   covering: id(),
   patternNumber: text(say`the pattern number on the label`, 60),
   run,
@@ -57,19 +57,19 @@ export const placedOrder = facts(say`a placed order`, {
   placed: day,
   /** How many packages had been recorded before it: those did not come for it. */
   earlier: wholeNumber(0, 5000).prefault(0),
-  supplier: text('a supplier', 60).optional(),
+  supplier: text(say`a supplier`, 60).optional(),
   tax: tax.optional(),
   note: note.optional(),
   /** Which run each room was to hang from when it was placed, from what was in hand too. */
-  sharing: listOf(facts(say`rooms of a run`, { covering: id(), run: run.optional(), rooms: listOf(id(), say`ids of rooms`, 2000) }), 'shares', 1000).prefault([]),
-  lines: listOf(placedLine, 'lines', 500).min(1, { error: say`is empty; an order has one line or more` }),
+  sharing: listOf(facts(say`rooms of a run`, { covering: id(), run: run.optional(), rooms: listOf(id(), say`ids of rooms`, 2000) }), say`shares`, 1000).prefault([]),
+  lines: listOf(placedLine, say`lines of an order`, 500).min(1, { error: say`is empty; an order has one line or more` }),
 });
 
 /** Rolls that went back to the supplier. */
-export const returned = facts('a return', { covering: id(), run, rolls: wholeNumber(1, 100_000), sent: day.optional() });
+export const returned = facts(say`a return`, { covering: id(), run, rolls: wholeNumber(1, 100_000), sent: day.optional() });
 
 /** What is kept for repairs after hanging: so many lengths of a run, or whole rolls as one length each. */
-export const leftover = facts('a leftover', {
+export const leftover = facts(say`a leftover`, {
   covering: id(),
   run: run.optional(),
   length: measure,

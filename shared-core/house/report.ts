@@ -1,6 +1,6 @@
-import { type Length, millimetres, parseMoney, printLength, ZERO_LENGTH } from '../units/index.ts';
+import { type Length, type LengthStyle, millimetres, parseMoney, printLength, ZERO_LENGTH } from '../units/index.ts';
 import type { Covering, House } from './types.ts';
-import { say } from '../words/index.ts';
+import { say, sayDecimal } from '../words/index.ts';
 
 export type Report = (path: string, message: string) => void;
 
@@ -9,6 +9,11 @@ export const LONGEST_WALL = millimetres(100_000);
 /** Keeps every floor area within the exact integers. */
 export const LONGEST_OUTLINE = millimetres(500_000);
 export const HIGHEST_WALL = millimetres(30_000);
+
+/** A length as it stands in a message: exactly, with the decimal mark of the language. */
+export function sayLength(length: Length, style: LengthStyle): string {
+  return sayDecimal(printLength(length, style));
+}
 
 export function reportRepeatedIds(list: readonly { readonly id: string }[], path: string, report: Report): void {
   const seen = new Set<string>();
@@ -43,16 +48,20 @@ export function reportRange(
 ): boolean {
   const { length, typed } = measure;
   if (bounds.above !== undefined && length <= bounds.above) {
-    report(path, say`is ${typed}; it takes a length above ${bounds.above === ZERO_LENGTH ? '0' : printLength(bounds.above, 'metric')}`);
+    report(path, say`is ${typed}; it takes a length above ${shownBound(bounds.above)}`);
     return false;
   }
   if (bounds.least !== undefined && length < bounds.least) {
-    report(path, say`is ${typed}; it takes a length of ${bounds.least === ZERO_LENGTH ? say`0 or more` : say`${printLength(bounds.least, 'metric')} or more`}`);
+    report(path, say`is ${typed}; it takes a length of ${shownBound(bounds.least)} or more`);
     return false;
   }
   if (length > bounds.most) {
-    report(path, say`is ${typed}; the most it takes is ${printLength(bounds.most, 'metric')}. Check the unit`);
+    report(path, say`is ${typed}; the most it takes is ${shownBound(bounds.most)}. Check the unit`);
     return false;
   }
   return true;
+}
+
+function shownBound(bound: Length): string {
+  return bound === ZERO_LENGTH ? '0' : sayLength(bound, 'metric');
 }

@@ -7,7 +7,7 @@ export const OPENING_KINDS = ['door', 'window', 'archway', 'fireplace', 'furnitu
 export const REVEAL_SIDES = ['left', 'right', 'head', 'sill'] as const;
 
 /** The sides of an opening that are covered as the wall is, and how deep they go. */
-const reveal = facts('a reveal', {
+const reveal = facts(say`a reveal`, {
   depth: measure,
   sides: listOf(oneOf(REVEAL_SIDES), say`sides of a reveal`, 4).min(1, { error: say`names no side; it takes "left", "right", "head" or "sill"` }),
 });
@@ -37,21 +37,21 @@ const turn = z.string({ error: takes(say`"inside", "outside", "straight" or an i
 );
 
 /** A wall, left to right for somebody standing inside the room. */
-export const wall = facts('a wall', {
+export const wall = facts(say`a wall`, {
   id: id(),
   length: measure,
   height: leftAndRight,
   base: leftAndRight.prefault('0 in'),
   turn: turn.prefault('inside'),
   plumbRight: measure.optional(),
-  openings: listOf(opening, 'openings', 50).prefault([]),
+  openings: listOf(opening, say`openings`, 50).prefault([]),
 });
 
 const place = { wall: id(), at: measure.prefault('0 in') };
 
 /** The user's own choice of where the first line is struck, the order of hanging and the last joint. */
-export const layout = facts('a layout', {
-  start: facts('a start', { ...place, edge: oneOf(['left', 'centre', 'right']).optional() }),
+export const layout = facts(say`a layout`, {
+  start: facts(say`a start`, { ...place, edge: oneOf(['left', 'centre', 'right']).optional() }),
   direction: oneOf(['right', 'left', 'both']).prefault('right'),
   kill: z
     .union([z.literal('start'), facts(say`a kill point`, place)], { error: takes(say`"start", or a wall and a place on it`) })
@@ -59,7 +59,7 @@ export const layout = facts('a layout', {
 });
 
 /** A strip of wood or plaster along walls: from the floor line to its lower edge, and how high it is itself. */
-export const rail = facts('a rail', {
+export const rail = facts(say`a rail`, {
   id: id(),
   name: text(say`what the rail is, such as "picture rail"`, 60).optional(),
   walls: listOf(id(), say`ids of walls`, 200).min(1, { error: say`names no wall; it takes the ids of one or more walls of the room` }).optional(),
@@ -83,7 +83,7 @@ const atRail = facts(say`an edge at a rail`, { rail: id() });
 const levelLine = facts(say`a level line`, { below: measure, at: measure });
 
 /** A covering on chosen walls from a height to a height, both above the wall's floor line. */
-export const band = facts('a band', {
+export const band = facts(say`a band`, {
   id: id(),
   covering: id(),
   walls: listOf(id(), say`ids of walls`, 200).min(1, { error: say`names no wall; it takes the ids of one or more walls of the room` }),
@@ -103,20 +103,20 @@ export const band = facts('a band', {
 });
 
 /** What hangs overhead, its strips along a wall: the one with the largest window unless another is named. */
-export const ceiling = facts('a ceiling', {
+export const ceiling = facts(say`a ceiling`, {
   covering: id(),
   along: id().optional(),
   position: measure.prefault('0 in'),
 });
 
-export const room = facts('a room', {
+export const room = facts(say`a room`, {
   id: id(),
   name: text(say`the name of the room`, 80),
-  storey: text('a storey', 80).optional(),
-  walls: listOf(wall, 'walls', 200).prefault([]),
+  storey: text(say`a storey`, 80).optional(),
+  walls: listOf(wall, say`walls`, 200).prefault([]),
   focalWall: id().optional(),
-  rails: listOf(rail, 'rails', 50).prefault([]),
+  rails: listOf(rail, say`rails`, 50).prefault([]),
   furniture: listOf(furniture, say`pieces of furniture`, 100).prefault([]),
-  bands: listOf(band, 'bands', 100).prefault([]),
+  bands: listOf(band, say`bands`, 100).prefault([]),
   ceiling: ceiling.optional(),
 });

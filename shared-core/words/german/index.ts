@@ -6,14 +6,13 @@ import { HOST } from './host.ts';
 import { HOUSE } from './house.ts';
 import { ORDERING } from './ordering.ts';
 import { PLAN } from './plan.ts';
-import { SURVEY } from './survey.ts';
 import { UNITS } from './units.ts';
 import { WINDOW } from './window.ts';
 
 export const GERMAN: Language = {
   code: 'de',
   name: 'Deutsch',
-  words: { ...UNITS, ...HOUSE, ...SURVEY, ...CUTTING, ...ORDERING, ...PLAN, ...DRAWING, ...CONTRACT, ...HOST, ...WINDOW },
+  words: { ...UNITS, ...HOUSE, ...CUTTING, ...ORDERING, ...PLAN, ...DRAWING, ...CONTRACT, ...HOST, ...WINDOW },
   decimalMark: ',',
   months: ['Januar', 'Februar', 'März', 'April', 'Mai', 'Juni', 'Juli', 'August', 'September', 'Oktober', 'November', 'Dezember'],
   writeDay: (day, month, year) => `${day}. ${month} ${year}`,
