@@ -23,7 +23,7 @@ const WORDS: Readonly<Record<Column, readonly [string, ...string[]]>> = {
   patternNumber: wordsIn(say`pattern number, pattern, pattern no, number, no`),
   run: wordsIn(say`run number, run, run no, batch, batch number, batch no, lot, lot number, lot no, dye lot, dyelot`),
   rolls: wordsIn(say`rolls, quantity, qty, count`),
-  damaged: wordsIn(say`damaged`),
+  damaged: wordsIn(say`damaged, defective`),
   short: wordsIn(say`short, missing`),
   received: wordsIn(say`date, received, date received`),
 };

@@ -8,7 +8,7 @@ import { say, sayDay } from '../words/index.ts';
 /**
  * Where the rolls of a run that are in hand come from: stock, every package that counts, and what went back.
  *
- * Example: '2 in stock.', '8 came on 2026-03-02, 2 of them damaged: 6.' and '2 + 6 = 8 in hand.'
+ * Example: '2 in stock.', '8 came on 2 Mar 2026, 2 of them damaged: 6.' and '2 + 6 = 8 in hand.'
  */
 export function explainInHand(house: House, { covering, deliveries, runs }: Ledger, run: string | null): readonly WorkingLine[] {
   if (run === null) return [{ text: say`Nothing has come of it yet.` }];

@@ -1,5 +1,5 @@
 import type { LayoutOption } from '../setting-out/index.ts';
-import { lengthOf, type LengthStyle, showLength } from '../units/index.ts';
+import { type LengthStyle, showLength } from '../units/index.ts';
 import { say } from '../words/index.ts';
 import { sayRolls } from './say-units.ts';
 
@@ -13,7 +13,7 @@ export function sayLayout(option: LayoutOption, style: LengthStyle): readonly st
   return [
     `${sayRolls(option.rolls)}.`,
     ...(option.killKind ? [sayEnds(sayKill(option), option.mismatch, style)] : []),
-    option.slivers === 0 ? say`No slivers.` : `${[saySlivers(option.slivers), ...(option.outsideSeams > 0 ? [say`${option.outsideSeams} at an outside corner`] : [])].join(', ')}.`,
+    option.slivers === 0 ? say`No slivers.` : `${saySlivers(option.slivers)}${option.outsideSeams > 0 ? say`, ${option.outsideSeams} at an outside corner` : ''}.`,
     sayStart(option, style),
   ];
 }
@@ -25,14 +25,11 @@ function sayKill({ killKind, layout }: LayoutOption): string {
 }
 
 function sayEnds(where: string, mismatch: LayoutOption['mismatch'], style: LengthStyle): string {
-  const { amount, vertical, side } = mismatch ?? { amount: lengthOf(0), vertical: lengthOf(0), side: 'none' };
-  const [across, height] = [showLength(amount, style), showLength(vertical, style)];
-  if (vertical === 0) {
-    if (side === 'none') return say`The ends meet ${where}, with no mismatch.`;
-    return side === 'over' ? say`The ends meet ${where}, ${across} over.` : say`The ends meet ${where}, ${across} short.`;
-  }
-  if (side === 'none') return say`The ends meet ${where}, ${height} apart in height.`;
-  return side === 'over' ? say`The ends meet ${where}, ${across} over and ${height} apart in height.` : say`The ends meet ${where}, ${across} short and ${height} apart in height.`;
+  const height = mismatch && mismatch.vertical > 0 ? showLength(mismatch.vertical, style) : null;
+  if (!mismatch || mismatch.side === 'none') return height === null ? say`The ends meet ${where}, with no mismatch.` : say`The ends meet ${where}, ${height} apart in height.`;
+  const across = showLength(mismatch.amount, style);
+  if (mismatch.side === 'over') return height === null ? say`The ends meet ${where}, ${across} over.` : say`The ends meet ${where}, ${across} over and ${height} apart in height.`;
+  return height === null ? say`The ends meet ${where}, ${across} short.` : say`The ends meet ${where}, ${across} short and ${height} apart in height.`;
 }
 
 function saySlivers(count: number): string {
