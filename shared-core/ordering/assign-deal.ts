@@ -3,7 +3,6 @@ import type { Model } from './assign-model.ts';
 import { ceilDivide } from '../units/index.ts';
 import { type Choice, compareJudged, type Found, type Judged, judge, leftOverOf, roomsHung, setsOf } from './assign-score.ts';
 import { lightestGroups } from './assign-starts.ts';
-import { say } from '../words/index.ts';
 
 /**
  * Deals the units of each kind evenly over the runs, so that the mixture of each is like the whole's.
@@ -164,7 +163,7 @@ function apply(choice: number[], { unit, back, from, to }: Change): void {
 }
 
 function keyOf({ kinds }: Model, { unit, back, from, to }: Change): string {
-  const name = (one: number | null) => (one === null ? 'none' : kinds[one]! < 0 ? say`unit ${one}` : kinds[one]!);
+  const name = (one: number | null) => (one === null ? 'none' : kinds[one]! < 0 ? `unit ${one}` : kinds[one]!);
   return `${name(unit)} ${name(back)} ${from} ${to}`;
 }
 
@@ -223,7 +222,7 @@ function bestProspect(model: Model, runs: readonly number[], now: Standing, exce
 }
 
 function onePerKind({ kinds }: Model, units: readonly number[]): readonly number[] {
-  return [...new Map(units.map((unit) => [kinds[unit]! < 0 ? say`unit ${unit}` : kinds[unit], unit])).values()];
+  return [...new Map(units.map((unit) => [kinds[unit]! < 0 ? `unit ${unit}` : kinds[unit], unit])).values()];
 }
 
 /** Takes groups off runs that have not enough, and hangs them elsewhere where a run has. */

@@ -115,7 +115,8 @@ function judge(code: string, elements: readonly Element[]): Outcome<readonly Ele
 
 function faultOfValue(identifier: string, value: string): string | null {
   const { least, most, isDigits, faultOf } = FIELDS.get(identifier)!;
-  const accepted = say`(${identifier}) takes ${least === most ? '' : '1 to '}${most} ${isDigits ? 'digits' : say`letters, digits and marks without spaces`}`;
+  const size = least === most ? most : say`${least} to ${most}`;
+  const accepted = isDigits ? say`(${identifier}) takes ${size} digits` : say`(${identifier}) takes ${size} letters, digits and marks without spaces`;
   if (value.length < least || value.length > most) return say`${accepted}, and ${quoteTyped(value)} has ${value.length}`;
   if (!(isDigits ? /^[0-9]+$/ : CHARACTERS).test(value)) return say`${accepted}, and ${quoteTyped(value)} has other characters`;
   const problem = faultOf?.(value) ?? null;

@@ -18,14 +18,14 @@ export interface PackageRow {
 const COLUMNS = ['patternNumber', 'run', 'rolls', 'damaged', 'short', 'received'] as const;
 type Column = (typeof COLUMNS)[number];
 
-/** Each column's name in messages, then the other words under which it is known. */
+/** Each column's name in messages, then the other words under which it is known: in every language the English ones too. */
 const WORDS: Readonly<Record<Column, readonly [string, ...string[]]>> = {
-  patternNumber: [say`pattern number`, 'pattern', say`pattern no`, 'number', 'no'],
-  run: [say`run number`, 'run', say`run no`, 'batch', say`batch number`, say`batch no`, 'lot', say`lot number`, say`lot no`, say`dye lot`, 'dyelot'],
-  rolls: ['rolls', 'quantity', 'qty', 'count'],
-  damaged: ['damaged'],
-  short: ['short', 'missing'],
-  received: ['date', 'received', say`date received`],
+  patternNumber: wordsIn(say`pattern number, pattern, pattern no, number, no`),
+  run: wordsIn(say`run number, run, run no, batch, batch number, batch no, lot, lot number, lot no, dye lot, dyelot`),
+  rolls: wordsIn(say`rolls, quantity, qty, count`),
+  damaged: wordsIn(say`damaged, defective`),
+  short: wordsIn(say`short, missing`),
+  received: wordsIn(say`date, received, date received`),
 };
 const NAMES = COLUMNS.map((column) => WORDS[column][0]).join(', ');
 /** The columns that every row has. */
@@ -74,9 +74,14 @@ export function readPackageTable(text: string): Outcome<readonly PackageRow[]> {
 /** A column, or undefined for one of no name. */
 type Columns = readonly (Column | undefined)[];
 
+function wordsIn(listed: string): [string, ...string[]] {
+  const [name = '', ...others] = listed.split(', ');
+  return [name, ...others];
+}
+
 function columnOf(cell: string): Column | undefined {
   const word = cell.toLowerCase().replaceAll(/[\s._:#-]+/g, ' ').trim();
-  return COLUMNS.find((column) => WORDS[column].includes(word));
+  return COLUMNS.find((column) => WORDS[column].some((known) => known.toLowerCase() === word));
 }
 
 /** A package's row has a count; a heading has a known word and none. */

@@ -51,7 +51,7 @@ export function cutSheet(house: House, plan: HousePlan, list: CutList): readonly
       cuts: one.cuts.map(({ placed: { room, band, piece }, from }, index) => ({
         label: piece.label,
         room: nameRoom(house, room),
-        where: band === CEILING ? 'ceiling' : sayWalls(walls.get(JSON.stringify([room, band, piece.label])) ?? []),
+        where: band === CEILING ? say`ceiling` : sayWalls(walls.get(JSON.stringify([room, band, piece.label])) ?? []),
         length: piece.length,
         from,
         mark: roll.repeat === 0 ? null : piece.phase,
@@ -81,5 +81,7 @@ function wallsOfStrips(plan: HousePlan): ReadonlyMap<string, readonly string[]> 
 }
 
 function sayWalls(walls: readonly string[]): string {
-  return walls.length === 0 ? '' : `${walls.length === 1 ? 'wall' : 'walls'} ${walls.join(' and ')}`;
+  const [only] = walls;
+  if (only === undefined) return '';
+  return walls.length === 1 ? say`wall ${only}` : say`walls ${walls.join(say` and `)}`;
 }

@@ -3,7 +3,8 @@ import { explainCount } from '../cutting/index.ts';
 import type { House, Mural } from '../house/index.ts';
 import { asCut, isInSequence, isRollGoods, longestPiece, type OrderLine, type RollGoods, spareRule } from '../ordering/index.ts';
 import { type Length, lengthOf, type Money, parseMoney, printMoney, showLength, showMoney } from '../units/index.ts';
-import { say } from '../words/index.ts';
+import { say, sayDecimal } from '../words/index.ts';
+import { sayRolls, sayUnits } from './say-units.ts';
 
 /** One line of arithmetic, with the rule it follows where there is one. */
 export interface WorkingLine {
@@ -26,7 +27,7 @@ export function explainOrderLine(house: House, line: OrderLine): OrderWorking {
   const found = house.coverings.find(({ id }) => id === line.covering);
   const covering = found && asCut(found);
   assert(covering && (isRollGoods(covering) || covering.kind === 'mural'), 'an order line is of a mural or of a covering in rolls');
-  const needed = covering.kind === 'mural' ? [{ text: say`${line.rollsNeeded} ${line.rollsNeeded === 1 ? 'mural' : 'murals'}: one for each place it hangs.` }] : explainNeeded(house, line, covering);
+  const needed = covering.kind === 'mural' ? [{ text: say`${sayUnits(house, covering.id, line.rollsNeeded)}: one for each place it hangs.` }] : explainNeeded(house, line, covering);
   return { needed, toBuy: explainToBuy(house, line, covering), price: explainPrice(house, line, covering) };
 }
 
@@ -48,7 +49,7 @@ function explainNeeded(house: House, line: OrderLine, covering: RollGoods): read
   const [problem] = line.problems;
   const [type] = problem?.pieces ?? [];
   if (isInSequence(covering)) {
-    return [...lines, { text: say`Cut in hanging order, roll after roll: ${line.rollsNeeded} ${rolls(line.rollsNeeded)}. No other order is allowed, and in this one no fewer do.`, rule: say`strips in the sequence of the roll, as the covering asks` }];
+    return [...lines, { text: say`Cut in hanging order, roll after roll: ${sayRolls(line.rollsNeeded)}. No other order is allowed, and in this one no fewer do.`, rule: say`strips in the sequence of the roll, as the covering asks` }];
   }
   // A roll that begins at its repeat loses what lies above the first piece's place in the pattern.
   const lost = problem?.rollStart === 'at-repeat' ? (type?.phase ?? 0) : 0;
@@ -58,14 +59,17 @@ function explainNeeded(house: House, line: OrderLine, covering: RollGoods): read
     lines.push({ text: say`A piece every ${show(lengthOf(explained.spacing))} keeps the match: ${perRoll} to a roll.` });
   }
   const isCutApart = line.problems.length > 1;
-  const how = `${isCutApart ? say`Each room from rolls of its own` : say`Cut together`}: ${line.rollsNeeded} ${rolls(line.rollsNeeded)}`;
+  const how = isCutApart ? say`Each room from rolls of its own: ${sayRolls(line.rollsNeeded)}` : say`Cut together: ${sayRolls(line.rollsNeeded)}`;
+  const isApartByChoice = isCutApart && house.rules.pooling === 'room';
   lines.push({
     text: line.isProvenMinimum
-      ? say`${how}. No way of cutting ${isCutApart && house.rules.pooling === 'room' ? say`them so ` : ''}takes fewer.`
+      ? isApartByChoice
+        ? say`${how}. No way of cutting them so takes fewer.`
+        : say`${how}. No way of cutting takes fewer.`
       : say`${how}; fewer than ${line.lowerBound} will not do. Whether ${sayBetween(line)} would do is not known.`,
     rule: say`a lower bound that holds however they are cut`,
   });
-  if (line.rooms.length > 1 && !isCutApart) lines.push({ text: say`Room by room: ${line.rollsByRoom} ${rolls(line.rollsByRoom)}.` });
+  if (line.rooms.length > 1 && !isCutApart) lines.push({ text: say`Room by room: ${sayRolls(line.rollsByRoom)}.` });
   return lines;
 }
 
@@ -99,7 +103,7 @@ function explainPrice(house: House, line: OrderLine, covering: RollGoods | Mural
   if (line.running && 'soldBy' in covering && covering.soldBy) {
     return [{ text: `${line.running.units} × ${covering.soldBy.price} = ${showMoney(line.price, house.currency)}.`, rule: say`prices as typed` }];
   }
-  const terms = line.packs.map(({ unit, count }) => `${count} × ${printMoney(priceOf(unit, house, covering), house.currency)}`);
+  const terms = line.packs.map(({ unit, count }) => `${count} × ${sayDecimal(printMoney(priceOf(unit, house, covering), house.currency))}`);
   return [{ text: `${terms.join(' + ') || say`nothing to buy`} = ${showMoney(line.price, house.currency)}.`, rule: say`prices as typed` }];
 }
 
@@ -112,8 +116,4 @@ function priceOf(unit: number, house: House, covering: RollGoods | Mural): Money
 /** The counts that are neither found nor ruled out. */
 function sayBetween({ lowerBound, rollsNeeded }: OrderLine): string {
   return rollsNeeded === lowerBound + 1 ? String(lowerBound) : say`${lowerBound} to ${rollsNeeded - 1}`;
-}
-
-function rolls(count: number): string {
-  return count === 1 ? 'roll' : 'rolls';
 }

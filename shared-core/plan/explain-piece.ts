@@ -36,7 +36,7 @@ export function explainStrip(strip: Strip, laidWidth: Length, style: LengthStyle
       return { text: say`Round the corner at the right of wall ${wall}: ${width}; the rest hangs from a new plumb line, over the wrap.`, rule: say`a strip is split at an inside corner; cut to the widest of three measurements; common practice, no source` };
     }),
     ...leaning.map(({ wall, lean }): WorkingLine => ({ text: say`The outside corner at the right of wall ${wall} leans: cut the strip after it has gone round, hang the rest plumb over it, lapped by ${show(lean)}.`, rule: say`where an outside corner leans by more than the wrap; the lap counts in the width; common practice, no source` })),
-    ...(turns.length === 0 && leaning.length === 0 && strip.parts.length > 1 ? [{ text: say`It wraps round the corner of walls ${strip.parts.map(({ wall }) => wall).join(' and ')}; strike a new plumb line after it.`, rule: say`at an outside corner at least an inch goes round; common practice, no source` }] : []),
+    ...(turns.length === 0 && leaning.length === 0 && strip.parts.length > 1 ? [{ text: say`It wraps round the corner of walls ${strip.parts.map(({ wall }) => wall).join(say` and `)}; strike a new plumb line after it.`, rule: say`at an outside corner at least an inch goes round; common practice, no source` }] : []),
   ];
 }
 
@@ -90,10 +90,16 @@ function explainPhase({ piece, covering, band, datum }: PieceFacts, isAlong: boo
   const drop = covering.kind === 'wallcovering' && matchOf(covering) === 'drop' && covering.dropBy ? dropOf(repeat, covering.dropBy, piece.strip) : 0;
   const terms = [show(band.position.length), `${below < 0 ? '−' : '+'} ${show(Math.abs(below))}`, ...(drop > 0 ? [say`+ ${show(drop)} of drop`] : [])];
   const whole = band.position.length + below + drop;
+  const sum = modulo(whole, repeat) === whole ? `${terms.join(' ')} = ${show(piece.phase)}` : say`${terms.join(' ')}, less whole repeats, = ${show(piece.phase)}`;
   return [
     {
-      text: say`Its top edge stands ${below === 0 ? 'at' : `${show(Math.abs(below))} ${below < 0 ? 'above' : 'below'}`} the datum of ${show(datum)}: ${terms.join(' ')}${modulo(whole, repeat) === whole ? '' : say`, less whole repeats,`} = ${show(piece.phase)} into the repeat of ${covering.repeat.typed}.`,
+      text: sayTopEdge(below, show(datum), say`${sum} into the repeat of ${covering.repeat.typed}`, show),
       rule: covering.kind === 'wallcovering' && drop > 0 && covering.dropBy ? say`strip ${piece.strip} of a drop match by ${printFraction(covering.dropBy)}` : say`all strips of a stretch are matched to one datum`,
     },
   ];
+}
+
+function sayTopEdge(below: number, datum: string, place: string, show: Show): string {
+  if (below === 0) return say`Its top edge stands at the datum of ${datum}: ${place}.`;
+  return below < 0 ? say`Its top edge stands ${show(-below)} above the datum of ${datum}: ${place}.` : say`Its top edge stands ${show(below)} below the datum of ${datum}: ${place}.`;
 }

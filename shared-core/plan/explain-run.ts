@@ -3,12 +3,12 @@ import { type CheckedDelivery, isRollGoods, type Ledger, type OrderLine, spareRu
 import type { WorkingLine } from './explain-order.ts';
 import type { HousePlan } from './house-plan.ts';
 import { nameRoom } from './name-room.ts';
-import { say } from '../words/index.ts';
+import { say, sayDay } from '../words/index.ts';
 
 /**
  * Where the rolls of a run that are in hand come from: stock, every package that counts, and what went back.
  *
- * Example: '2 in stock.', '8 came on 2026-03-02, 2 of them damaged: 6.' and '2 + 6 = 8 in hand.'
+ * Example: '2 in stock.', '8 came on 2 Mar 2026, 2 of them damaged: 6.' and '2 + 6 = 8 in hand.'
  */
 export function explainInHand(house: House, { covering, deliveries, runs }: Ledger, run: string | null): readonly WorkingLine[] {
   if (run === null) return [{ text: say`Nothing has come of it yet.` }];
@@ -26,8 +26,9 @@ export function explainInHand(house: House, { covering, deliveries, runs }: Ledg
 }
 
 function sayPackage({ delivery: { rolls, damaged, short, received }, sound }: CheckedDelivery): string {
-  const less = [damaged > 0 && say`${damaged} of them damaged`, short > 0 && `${short} missing`].filter(Boolean);
-  return `${rolls} came${received ? say` on ${received}` : ''}${less.length > 0 ? `, ${less.join(', ')}: ${sound}` : ''}.`;
+  const less = [damaged > 0 && say`${damaged} of them damaged`, short > 0 && say`${short} missing`].filter(Boolean);
+  const came = received ? say`${rolls} came on ${sayDay(received)}` : say`${rolls} came`;
+  return less.length > 0 ? `${came}, ${less.join(', ')}: ${sound}.` : `${came}.`;
 }
 
 /**
@@ -51,12 +52,14 @@ export function explainOnOrder({ lines }: Ledger, run: string | null): readonly 
 export function explainByRoom(house: House, plan: Pick<HousePlan, 'rooms' | 'order'>, line: OrderLine): readonly WorkingLine[] {
   const rooms = line.rooms.map((id) => {
     const alone = rollsAloneIn(plan, id, line.covering);
+    const taken = alone.join(' + ');
     const isParted = plan.order.filter((one) => one.covering === line.covering && one.rooms.includes(id)).length > 1;
     if (isParted) return say`${nameRoom(house, id)}: a part of it.`;
-    return `${nameRoom(house, id)}: ${alone.join(' + ')}${alone.length > 1 ? say` for each of its bands, fewer where they share rolls` : ''}.`;
+    return alone.length > 1 ? say`${nameRoom(house, id)}: ${taken} for each of its bands, fewer where they share rolls.` : `${nameRoom(house, id)}: ${taken}.`;
   });
   const saved = line.rollsByRoom - line.rollsNeeded;
-  return [...rooms.map((text) => ({ text })), { text: say`Room by room ${line.rollsByRoom}; together ${line.rollsNeeded}${saved > 0 ? `: ${saved} saved` : ''}.`, rule: say`what one room leaves of a roll serves another` }];
+  const compared = saved > 0 ? say`Room by room ${line.rollsByRoom}; together ${line.rollsNeeded}: ${saved} saved.` : say`Room by room ${line.rollsByRoom}; together ${line.rollsNeeded}.`;
+  return [...rooms.map((text) => ({ text })), { text: compared, rule: say`what one room leaves of a roll serves another` }];
 }
 
 /**

@@ -1,3 +1,4 @@
+import { present } from '../base/index.ts';
 import { type Covering, type House, matchOf, nameCovering, type Room } from '../house/index.ts';
 import { type CoveringOrder, isInSequence, isRollGoods, longestPiece, type OrderLine, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK, readTurn } from '../survey/index.ts';
@@ -29,7 +30,7 @@ export function findWarnings(house: House, coverings: ReadonlyMap<string, Coveri
     ...order.filter(({ spareLacking }) => spareLacking > 0).map((line) => ({
       place: 'order' as const,
       room: null,
-      message: say`Run ${line.run} of ${nameCovering(house, line.covering)} has no rolls left for ${line.spareLacking} of the spare.`,
+      message: say`Run ${present(line.run, 'the run whose offer ends')} of ${nameCovering(house, line.covering)} has no rolls left for ${line.spareLacking} of the spare.`,
     })),
     ...orders.flatMap((one) => [...deliveryWarnings(one, house), ...differenceWarnings(one, house), ...choiceWarnings(one, house)]),
   ];
@@ -40,7 +41,7 @@ function muralsTooSmall(room: RoomPlan, house: House): readonly Remark[] {
     band.stretches.flatMap((stretch) => {
       const shortage = 'shortage' in stretch ? stretch.shortage : null;
       if (!shortage || (shortage.width === 0 && shortage.height === 0)) return [];
-      const by = [shortage.width > 0 && say`${showLength(shortage.width, house.lengths)} too narrow`, shortage.height > 0 && say`${showLength(shortage.height, house.lengths)} too low`].filter(Boolean).join(' and ');
+      const by = [shortage.width > 0 && say`${showLength(shortage.width, house.lengths)} too narrow`, shortage.height > 0 && say`${showLength(shortage.height, house.lengths)} too low`].filter(Boolean).join(say` and `);
       return [{ place: 'coverings' as const, room: room.id, message: say`The mural ${nameCovering(house, band.covering)} is ${by} for wall ${stretch.axis.walls.map(({ wall }) => wall.id).join(', ')} of ${room.name}. Choose a larger one, or hang it on less.` }];
     }),
   );
@@ -82,11 +83,11 @@ function roomWarnings(room: Room, plan: RoomPlan, coverings: ReadonlyMap<string,
       warnings.push({ place: 'survey', room: room.id, message: say`The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}: ${how}. Widths beside it and the mismatch may come out smaller by as much; measure it at top, middle and bottom.` });
     }
   }
-  const notInPlan = (id: string, where: string, reason: string): Remark => ({ place: 'coverings', room: room.id, message: say`${nameCovering(house, id)} ${where} ${room.name} is recorded but not in the plan: ${reason}.` });
+  const notInPlan = (message: string): Remark => ({ place: 'coverings', room: room.id, message });
   const paints = new Set([...room.bands.map((band) => band.covering), ...(room.ceiling ? [room.ceiling.covering] : [])].filter((id) => coverings.get(id)?.kind === 'paint'));
-  warnings.push(...[...paints].map((id) => notInPlan(id, 'in', say`a paint is not set out by this version`)));
+  warnings.push(...[...paints].map((id) => notInPlan(say`${nameCovering(house, id)} in ${room.name} is recorded but not in the plan: a paint is not set out by this version.`)));
   if (room.ceiling && !paints.has(room.ceiling.covering) && plan.ceiling === null) {
-    warnings.push(notInPlan(room.ceiling.covering, say`on the ceiling of`, say`its walls do not go all the way round, so nothing is known of its outline`));
+    warnings.push(notInPlan(say`${nameCovering(house, room.ceiling.covering)} on the ceiling of ${room.name} is recorded but not in the plan: its walls do not go all the way round, so nothing is known of its outline.`));
   }
   return warnings;
 }
@@ -94,7 +95,7 @@ function roomWarnings(room: Room, plan: RoomPlan, coverings: ReadonlyMap<string,
 function sliverWarnings(room: RoomPlan): readonly Remark[] {
   const onWalls = room.bands.map((band) => (band.kind === 'strips' ? band.stretches.reduce((sum, { slivers }) => sum + slivers, 0) : 0));
   return [
-    ...onWalls.filter((slivers) => slivers > 0).map((slivers) => ({ place: 'set-out' as const, room: room.id, message: say`${room.name} has ${slivers} ${slivers === 1 ? 'sliver' : 'slivers'}: a seam too near to a corner or an opening. Another start may avoid it.` })),
+    ...onWalls.filter((slivers) => slivers > 0).map((slivers) => ({ place: 'set-out' as const, room: room.id, message: slivers === 1 ? say`${room.name} has ${slivers} sliver: a seam too near to a corner or an opening. Another start may avoid it.` : say`${room.name} has ${slivers} slivers: a seam too near to a corner or an opening. Another start may avoid it.` })),
     ...(room.ceiling && room.ceiling.slivers > 0 ? [{ place: 'set-out' as const, room: room.id, message: say`The last strip of the ceiling of ${room.name} is a sliver. Running the strips along another wall may avoid it.` }] : []),
   ];
 }
@@ -125,7 +126,10 @@ function hangingNotes(house: House, coverings: ReadonlyMap<string, Covering>, ro
   return [
     ...of(hung, (name, covering) => (isInSequence(covering) ? say`${name} is cut in the sequence of its rolls: hang the strips as they are numbered, the rolls in their order. Seams and steps of shade will show.` : null)),
     ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.reverseAlternate && matchOf(covering) === 'free' ? say`${name} is hung with every other strip upside down; the cut list marks them.` : null)),
-    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.seam === 'double-cut' ? say`${name} is double-cut${covering.seamOverlap ? say`: lap the seams by ${covering.seamOverlap.typed}` : ''}, in corners too, cut through both layers and take the strips away.` : null)),
+    ...of(hung, (name, covering) => {
+      if (covering.kind !== 'wallcovering' || covering.seam !== 'double-cut') return null;
+      return covering.seamOverlap ? say`${name} is double-cut: lap the seams by ${covering.seamOverlap.typed}, in corners too, cut through both layers and take the strips away.` : say`${name} is double-cut, in corners too, cut through both layers and take the strips away.`;
+    }),
     ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.seam === 'butt' && isVinyl(covering.id) && laps(rooms, covering.id) ? say`${name} is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.` : null)),
     ...borderNotes(rooms, house, isVinyl),
   ];
@@ -163,19 +167,19 @@ function borderNotes(rooms: readonly RoomPlan[], house: House, isVinyl: (coverin
 
 function deliveryWarnings({ covering, ledger }: Order, house: House): readonly Remark[] {
   return ledger.deliveries.flatMap(({ delivery, verdict }): readonly Remark[] => {
-    const came = say`${sayUnits(house, covering.id, delivery.rolls)} labelled ${delivery.patternNumber}, run ${delivery.run}, came`;
-    if (verdict === 'wrong-pattern') return [{ place: 'deliveries', room: null, message: say`${came} for pattern ${covering.patternNumber}; not counted as in hand.` }];
-    if (verdict === 'run-not-ordered') return [{ place: 'deliveries', room: null, message: say`${came}, and that run was not ordered; not counted as in hand until you keep it.` }];
+    const rolls = sayUnits(house, covering.id, delivery.rolls);
+    if (verdict === 'wrong-pattern') return [{ place: 'deliveries', room: null, message: say`${rolls} labelled ${delivery.patternNumber}, run ${delivery.run}, came for pattern ${present(covering.patternNumber, 'the pattern that was wanted')}; not counted as in hand.` }];
+    if (verdict === 'run-not-ordered') return [{ place: 'deliveries', room: null, message: say`${rolls} labelled ${delivery.patternNumber}, run ${delivery.run}, came, and that run was not ordered; not counted as in hand until you keep it.` }];
     return [];
   });
 }
 
 function differenceWarnings({ covering, difference }: Order, house: House): readonly Remark[] {
-  return difference.map(({ run, rolls, rooms, isOffered }) => ({
-    place: 'order' as const,
-    room: rooms[0] ?? null,
-    message: say`${sayUnits(house, covering.id, rolls)} of ${nameCovering(house, covering.id)} more than were ordered are wanted, to match ${run === null ? say`the run that comes` : say`run ${run}`}.${isOffered ? '' : say` That run may be gone: ask before another room is cut from it.`}`,
-  }));
+  return difference.map(({ run, rolls, rooms, isOffered }) => {
+    const [wanted, name] = [sayUnits(house, covering.id, rolls), nameCovering(house, covering.id)];
+    const more = run === null ? say`${wanted} of ${name} more than were ordered are wanted, to match the run that comes.` : say`${wanted} of ${name} more than were ordered are wanted, to match run ${run}.`;
+    return { place: 'order', room: rooms[0] ?? null, message: isOffered ? more : `${more} ${say`That run may be gone: ask before another room is cut from it.`}` };
+  });
 }
 
 /** Rooms that must match and were set to different runs. */
@@ -184,6 +188,6 @@ function choiceWarnings({ covering }: Order, house: House): readonly Remark[] {
     if (only !== undefined && only !== covering.id) return [];
     const runs = new Set(house.runChoices.flatMap((choice) => (choice.covering === covering.id && rooms.includes(choice.room) ? [choice.run] : [])));
     if (runs.size < 2) return [];
-    return [{ place: 'order', room: rooms[0] ?? null, message: say`${rooms.map((room) => nameRoom(house, room)).join(', ')} must match but are set to runs ${[...runs].join(' and ')} of ${nameCovering(house, covering.id)}: their shades may differ.` }];
+    return [{ place: 'order', room: rooms[0] ?? null, message: say`${rooms.map((room) => nameRoom(house, room)).join(', ')} must match but are set to runs ${[...runs].join(say` and `)} of ${nameCovering(house, covering.id)}: their shades may differ.` }];
   });
 }

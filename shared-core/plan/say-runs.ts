@@ -35,7 +35,9 @@ function sayUse(house: House, stock: RunStock, line: OrderLine): string {
   const there = stock.inHand + stock.onOrder + stock.offered;
   const rooms = list(line.rooms.map((room) => nameRoom(house, room)));
   const over = there - line.rollsNeeded;
-  return say`${capital(sayRun(stock.run))} covers ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} of ${there}, ${over > 0 ? over : 'none'} over.`;
+  const run = stock.run === null ? say`The run on its way` : say`Run ${stock.run}`;
+  const taken = sayUnits(house, line.covering, line.rollsNeeded);
+  return over > 0 ? say`${run} covers ${rooms}: ${taken} of ${there}, ${over} over.` : say`${run} covers ${rooms}: ${taken} of ${there}, none over.`;
 }
 
 function sayThere(house: House, covering: string, { inHand, onOrder, offered }: RunStock): string {
@@ -58,16 +60,13 @@ export function sayWayOut(house: House, covering: string, way: WayOut): string {
     case 'change-at-corner':
       return say`Let the run change in ${rooms([way.room])} at the inside corner after wall ${list(way.walls)}: then every room hangs.`;
     case 'ask-for-more':
-      return say`Ask for ${sayUnits(house, covering, way.rolls)} more of ${sayRun(way.run)}: then every room hangs.`;
+      return way.run === null ? say`Ask for ${sayUnits(house, covering, way.rolls)} more of the run on its way: then every room hangs.` : say`Ask for ${sayUnits(house, covering, way.rolls)} more of run ${way.run}: then every room hangs.`;
     case 'another-run':
       return say`Wait with ${rooms(way.rooms)} until another run has ${sayUnits(house, covering, way.rolls)}.`;
   }
 }
 
 function list(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : say`${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  const last = words.at(-1) ?? '';
+  return words.length < 2 ? last : say`${words.slice(0, -1).join(', ')} and ${last}`;
 }
