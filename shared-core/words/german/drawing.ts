@@ -110,7 +110,7 @@ export const DRAWING: Words = {
   'Hang from the start to the right.': 'Vom Anfang nach rechts kleben.',
   'at the left end of wall {0}': 'am linken Ende von Wand {0}',
   '{0} from the left end of wall {1}': '{0} vom linken Ende von Wand {1}',
-  'there is no pattern to match': 'kein Muster muss passen',
+  'there is no pattern to match': 'es gibt kein Muster, das passen muss',
   'the pattern meets across': 'das Muster geht auf',
   'the pattern runs {0} over a whole repeat': 'das Muster läuft {0} über einen ganzen Rapport hinaus',
   'the pattern stops {0} short of a whole repeat': 'dem Muster fehlen {0} an einem ganzen Rapport',
@@ -124,5 +124,5 @@ export const DRAWING: Words = {
   '{0} high at the left, {1} at the right': 'links {0} hoch, rechts {1}',
   'from the floor to {0} high': 'vom Boden bis in {0} Höhe',
   'from {0} to {1} high': 'von {0} bis in {1} Höhe',
-  '{0}, {1} from its left end, {2} wide, {3}.': '{0}, {1} von ihrem linken Ende, {2} breit, {3}.',
+  '{0}, {1} from its left end, {2} wide, {3}.': '{0}, {1} vom linken Wandende, {2} breit, {3}.',
 };
