@@ -98,8 +98,24 @@ export function cutStrips(axis: Axis, spans: readonly StripSpan[], band: HungBan
 }
 
 function nameOfPiece(strip: string, { part, of }: Cover): string {
-  const name = { full: strip, side: strip, above: say`${strip} above`, between: say`${strip} between`, below: say`${strip} below`, patch: say`${strip} patch` }[part];
+  const name = nameOfPart(strip, part);
   return of === '' ? name : `${name} ${of}`;
+}
+
+function nameOfPart(strip: string, part: Cover['part']): string {
+  switch (part) {
+    case 'full':
+    case 'side':
+      return strip;
+    case 'above':
+      return say`${strip} above`;
+    case 'between':
+      return say`${strip} between`;
+    case 'below':
+      return say`${strip} below`;
+    case 'patch':
+      return say`${strip} patch`;
+  }
 }
 
 function stripPart(axis: Axis, { wall, from, to, shift }: AxisPart, end: number, rules: Rules): StripPart {
