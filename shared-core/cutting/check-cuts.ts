@@ -1,6 +1,5 @@
 import { checkCertificate } from './check-certificate.ts';
 import { assertCuttingProblem, type CutFault, type CuttingPlan, type CuttingProblem, type PieceType, type RollCuts } from './problem.ts';
-import { say } from '../words/index.ts';
 
 type Report = (kind: CutFault['kind'], path: string, message: string) => void;
 
@@ -38,8 +37,8 @@ export function checkCuts(problem: CuttingProblem, plan: CuttingPlan): readonly 
 
 function checkRoll(problem: CuttingProblem, roll: RollCuts, path: string, report: Report): void {
   const { rollLength, repeat, rollStart, pieces } = problem;
-  if (!Number.isSafeInteger(roll.times) || roll.times < 1) report('malformed', `${path}.times`, say`is ${roll.times}, not a whole number of rolls`);
-  if (roll.cuts.length === 0) report('malformed', `${path}.cuts`, say`is empty; a roll that gives nothing is not needed`);
+  if (!Number.isSafeInteger(roll.times) || roll.times < 1) report('malformed', `${path}.times`, `is ${roll.times}, not a whole number of rolls`);
+  if (roll.cuts.length === 0) report('malformed', `${path}.cuts`, 'is empty; a roll that gives nothing is not needed');
   const limit = rollStart === 'at-repeat' ? rollLength : rollLength - repeat;
   const firstPhase = pieces[roll.cuts[0]?.piece ?? -1]?.phase ?? 0;
   const phaseAtZero = rollStart === 'at-repeat' ? 0 : firstPhase;
@@ -47,20 +46,20 @@ function checkRoll(problem: CuttingProblem, roll: RollCuts, path: string, report
   roll.cuts.forEach(({ piece, from }, index) => {
     const at = `${path}.cuts[${index}]`;
     const type = pieces[piece];
-    if (type === undefined) return report('malformed', `${at}.piece`, say`is ${piece}; the problem has ${pieces.length} piece types`);
-    if (!Number.isSafeInteger(from)) return report('malformed', `${at}.from`, say`is ${from}, not a whole number`);
-    if (index === 0 && rollStart === 'anywhere' && from !== 0) report('malformed', `${at}.from`, say`is ${from}; positions are measured from the first cut's top, so it is 0`);
-    if (from < free) report('overlap', `${at}.from`, say`is ${from}; the tape is free from ${free}`);
-    if (repeat > 0 && (phaseAtZero + from - type.phase) % repeat !== 0) report('off-pattern', `${at}.from`, say`is ${from}, which is not at phase ${type.phase} of the repeat`);
+    if (type === undefined) return report('malformed', `${at}.piece`, `is ${piece}; the problem has ${pieces.length} piece types`);
+    if (!Number.isSafeInteger(from)) return report('malformed', `${at}.from`, `is ${from}, not a whole number`);
+    if (index === 0 && rollStart === 'anywhere' && from !== 0) report('malformed', `${at}.from`, `is ${from}; positions are measured from the first cut's top, so it is 0`);
+    if (from < free) report('overlap', `${at}.from`, `is ${from}; the tape is free from ${free}`);
+    if (repeat > 0 && (phaseAtZero + from - type.phase) % repeat !== 0) report('off-pattern', `${at}.from`, `is ${from}, which is not at phase ${type.phase} of the repeat`);
     free = Math.max(free, from + type.length);
-    if (from + type.length > limit) report('past-the-end', at, say`ends at ${from + type.length}; the roll can be relied on up to ${limit}`);
+    if (from + type.length > limit) report('past-the-end', at, `ends at ${from + type.length}; the roll can be relied on up to ${limit}`);
   });
 }
 
 function checkImpossible(problem: CuttingProblem, plan: CuttingPlan, report: Report): void {
   const expected = problem.pieces.flatMap((type, index) => (fitsARoll(problem, type) ? [] : [index]));
   const isSame = expected.length === plan.impossible.length && expected.every((piece, index) => plan.impossible[index] === piece);
-  if (!isSame) report('impossible', 'impossible', say`is [${plan.impossible.join(', ')}]; no roll can give piece types [${expected.join(', ')}]`);
+  if (!isSame) report('impossible', 'impossible', `is [${plan.impossible.join(', ')}]; no roll can give piece types [${expected.join(', ')}]`);
 }
 
 function checkDemand(problem: CuttingProblem, plan: CuttingPlan, report: Report): void {
@@ -69,16 +68,16 @@ function checkDemand(problem: CuttingProblem, plan: CuttingPlan, report: Report)
   problem.pieces.forEach((type, piece) => {
     const got = given[piece] ?? 0;
     const wanted = fitsARoll(problem, type) ? type.count : 0;
-    if (got > wanted) report('over-supply', 'rolls', say`give ${got} pieces of type ${piece}; only ${wanted} are wanted`);
-    else if (got !== wanted) report('short-of-demand', 'rolls', say`give ${got} pieces of type ${piece}; ${wanted} are wanted`);
+    if (got > wanted) report('over-supply', 'rolls', `give ${got} pieces of type ${piece}; only ${wanted} are wanted`);
+    else if (got !== wanted) report('short-of-demand', 'rolls', `give ${got} pieces of type ${piece}; ${wanted} are wanted`);
   });
 }
 
 function checkCounts({ rolls, rollCount, lowerBound, isProven }: CuttingPlan, report: Report): void {
   const counted = rolls.reduce((sum, roll) => sum + roll.times, 0);
-  if (rollCount !== counted) report('roll-count', 'rollCount', say`is ${rollCount}; the rolls are ${counted}`);
-  if (!(lowerBound <= rollCount)) report('bound', 'lowerBound', say`is ${lowerBound}, more than the ${rollCount} rolls that do`);
-  if (isProven !== (lowerBound === rollCount)) report('proof', 'isProven', say`is ${isProven} with ${rollCount} rolls and a lower bound of ${lowerBound}`);
+  if (rollCount !== counted) report('roll-count', 'rollCount', `is ${rollCount}; the rolls are ${counted}`);
+  if (!(lowerBound <= rollCount)) report('bound', 'lowerBound', `is ${lowerBound}, more than the ${rollCount} rolls that do`);
+  if (isProven !== (lowerBound === rollCount)) report('proof', 'isProven', `is ${isProven} with ${rollCount} rolls and a lower bound of ${lowerBound}`);
 }
 
 /** The first place in phase on a roll that starts at a repeat is the phase itself. */

@@ -1,5 +1,4 @@
 import { assert, type Fault } from '../base/index.ts';
-import { say } from '../words/index.ts';
 
 /**
  * Where a roll's pattern starts: at any point of the repeat, unknown until the roll is open,
@@ -91,13 +90,13 @@ export interface CutFault extends Fault {
 /** Holds callers to whole numbers in range, small enough that every sum made of them is exact. */
 export function assertCuttingProblem(problem: CuttingProblem): void {
   const { rollLength, repeat, pieces } = problem;
-  assertWhole(rollLength, 1, say`the roll length`);
-  assertWhole(repeat, 0, say`the repeat`);
+  assertWhole(rollLength, 1, 'the roll length');
+  assertWhole(repeat, 0, 'the repeat');
   assert(Number.isSafeInteger(rollLength + repeat), `a roll of ${rollLength} with a repeat of ${repeat} is too long to reckon with`);
   let total = 0;
   pieces.forEach(({ length, phase, count }, index) => {
-    assertWhole(length, 1, say`the length of piece type ${index}`);
-    assertWhole(count, 0, say`the count of piece type ${index}`);
+    assertWhole(length, 1, `the length of piece type ${index}`);
+    assertWhole(count, 0, `the count of piece type ${index}`);
     assertPhase(phase, repeat, index);
     total += count * (length + repeat);
   });

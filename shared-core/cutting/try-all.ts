@@ -2,7 +2,6 @@ import type { FindDearest } from './dearest.ts';
 import type { Pricing } from './pricing.ts';
 import { gapBefore, type Packing, type Roll, type Tape } from './tape.ts';
 import type { Work } from './work.ts';
-import { say } from '../words/index.ts';
 
 /** What came of trying every way there is: a plan, the certainty that there is none, or null where that takes too long. */
 export type Tried = readonly Packing[] | 'there is none' | null;
@@ -61,7 +60,7 @@ export function tryAll(tape: Tape, find: FindDearest, pricing: Pricing, rolls: n
   const slack = rolls * most - total;
   const isCut = slack < 0 ? false : cutRest(rolls, slack);
   if (isCut === null) return null;
-  return isCut ? packings : say`there is none`;
+  return isCut ? packings : 'there is none';
 }
 
 /** Every roll that gives the kind, counts for at least so much and takes nothing more behind its last piece, the dearest first; null where the work is over. */

@@ -6,7 +6,7 @@ import { boundsOf, pointAlong } from './geometry.ts';
 import { faceOf } from './plan-walls.ts';
 import { openingOnPlan } from './plan-openings.ts';
 import type { Drawing, DrawnPoint, Shape, Subject } from './shapes.ts';
-import { capital, counted, listed } from './words.ts';
+import { listed, stripsCounted } from './words.ts';
 import { say } from '../words/index.ts';
 
 export interface CeilingFacts {
@@ -105,14 +105,14 @@ function struckShapes(corners: readonly Seen[], layout: CeilingLayout, style: Le
 function stripSubject(strip: CeilingStrip, coveringName: string, rolls: CeilingFacts['rolls'], style: LengthStyle): Subject {
   const pieces = strip.pieces.map(({ label, length }) => {
     const roll = rolls?.get(label);
-    return `${showLength(length, style)}${roll ? say` from roll ${roll.number}` : ''}`;
+    return roll ? say`${showLength(length, style)} from roll ${roll.number}` : showLength(length, style);
   });
-  const says = say`${capital(say`ceiling strip ${strip.number + 1}`)} of ${coveringName}, ${showLength(lengthOf(strip.to - strip.from), style)} wide: ${listed(pieces)}.${strip.needsTwo ? say` Two people, from a platform.` : ''}`;
-  return { kind: 'strip', id: String(strip.number), says };
+  const says = [say`Ceiling strip ${strip.number + 1} of ${coveringName}, ${showLength(lengthOf(strip.to - strip.from), style)} wide: ${listed(pieces)}.`, ...(strip.needsTwo ? [say`Two people, from a platform.`] : [])];
+  return { kind: 'strip', id: String(strip.number), says: says.join(' ') };
 }
 
 const WHY = { chosen: say`as chosen`, window: say`the wall with the main window`, longest: say`the longest wall` } as const;
 
 function describe(room: Room, { strips, along, reason }: CeilingLayout, coveringName: string): string {
-  return say`The ceiling of ${room.name} from above: ${coveringName} in ${counted(strips.length, 'strip')} along wall ${along}, ${WHY[reason]}, hung in order away from it.`;
+  return say`The ceiling of ${room.name} from above: ${coveringName} in ${stripsCounted(strips.length)} along wall ${along}, ${WHY[reason]}, hung in order away from it.`;
 }

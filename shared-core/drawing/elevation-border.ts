@@ -5,7 +5,7 @@ import { motifAlong, motifOfBorder } from './motif.ts';
 import { pictureAlong, tileOf } from './picture.ts';
 import { areaBetween, below, ceilingAt, type Edge, floorAt, level, placesOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
 import type { Shape, Subject } from './shapes.ts';
-import { capital, counted, listed } from './words.ts';
+import { listed, wallsNamed } from './words.ts';
 import { say } from '../words/index.ts';
 
 export interface BorderToDraw {
@@ -72,7 +72,9 @@ export function pencilShapes(spans: readonly WallSpan[], marks: readonly PencilM
     spans
       .filter((span) => span.wall.id === wall)
       .flatMap((span) => {
-        const subject: Subject = { kind: 'mark', id: `${wall} ${span.from}`, says: say`Pencil marks on wall ${wall}: ${at.length}, ${showLength(distance, style)} ${from === 'floor' ? say`up from the floor` : say`down from the ceiling`}, light, hidden once the border hangs.` };
+        const away = showLength(distance, style);
+        const says = from === 'floor' ? say`Pencil marks on wall ${wall}: ${at.length}, ${away} up from the floor, light, hidden once the border hangs.` : say`Pencil marks on wall ${wall}: ${at.length}, ${away} down from the ceiling, light, hidden once the border hangs.`;
+        const subject: Subject = { kind: 'mark', id: `${wall} ${span.from}`, says };
         return at
           .map((place) => span.shift + place)
           .filter((x) => x >= span.from && x <= span.to)
@@ -146,10 +148,10 @@ function lengthSubject({ coveringName, layout, band }: BorderToDraw, length: Bor
   const walls = [...new Set(spansAlong(layout.axis, length.from, length.to).map(({ wall }) => wall.id))];
   const run = showLength(lengthOf(length.to - length.from), style);
   const pieces = length.pieces.map(({ label, length: cut }) => say`${label} of ${showLength(cut, style)}`);
-  const cut = length.pieces.length > 1 ? say`joined from ${counted(length.pieces.length, 'piece')}, ${listed(pieces)}` : say`cut as ${listed(pieces)}`;
+  const cut = length.pieces.length > 1 ? say`joined from ${length.pieces.length} pieces, ${listed(pieces)}` : say`cut as ${listed(pieces)}`;
   return {
     kind: 'border-length',
     id: `${band.id} ${length.number}`,
-    says: say`${capital(say`length ${length.number + 1}`)} of ${coveringName} on ${walls.length > 1 ? say`walls ${listed(walls)}` : say`wall ${walls[0]}`}: ${run} of wall, ${cut}.${length.needsTwo ? say` Two people.` : ''}`,
+    says: [say`Length ${length.number + 1} of ${coveringName} on ${wallsNamed(walls)}: ${run} of wall, ${cut}.`, ...(length.needsTwo ? [say`Two people.`] : [])].join(' '),
   };
 }

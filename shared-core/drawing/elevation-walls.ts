@@ -2,7 +2,7 @@ import { type LengthStyle } from '../units/index.ts';
 import { revealSaid, revealShapes } from './room-shapes.ts';
 import { above, areaBetween, ceilingAt, floorAt, placesOf, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Fill, Shape, Subject } from './shapes.ts';
-import { heightSaid, openingSaid, openingWord, sized } from './words.ts';
+import { capital, heightSaid, openingSaid, openingWord, sized } from './words.ts';
 import { say } from '../words/index.ts';
 
 const HANDLE_RADIUS = 10_000;
@@ -29,8 +29,9 @@ export function wallShapes(spans: readonly WallSpan[], style: LengthStyle): read
 }
 
 function wallSubject({ wall, from, to }: WallSpan, style: LengthStyle): Subject {
-  const part = to - from < wall.length ? say`, ${sized(to - from, style)} of it here` : '';
-  return { kind: 'wall', id: `${wall.id} ${from}`, says: say`Wall ${wall.id}, ${sized(wall.length, style)} long${part}, ${heightSaid(wall.height, style)}.` };
+  const [long, height] = [sized(wall.length, style), heightSaid(wall.height, style)];
+  const says = to - from < wall.length ? say`Wall ${wall.id}, ${long} long, ${sized(to - from, style)} of it here, ${height}.` : say`Wall ${wall.id}, ${long} long, ${height}.`;
+  return { kind: 'wall', id: `${wall.id} ${from}`, says };
 }
 
 /** The edges of the walls: floor and ceiling cut, corners visible, ends that are no corners cut away. */
@@ -51,7 +52,9 @@ function cornerShapes(before: WallSpan, after: WallSpan): readonly Shape[] {
   const says =
     kind === 'straight'
       ? say`Walls ${before.wall.id} and ${after.wall.id} run straight on.`
-      : say`${kind === 'inside' ? say`Inside` : say`Outside`} corner of walls ${before.wall.id} and ${after.wall.id}.`;
+      : kind === 'inside'
+        ? say`Inside corner of walls ${before.wall.id} and ${after.wall.id}.`
+        : say`Outside corner of walls ${before.wall.id} and ${after.wall.id}.`;
   const subject: Subject = { kind: 'corner', id: `${before.wall.id} ${after.wall.id}`, says };
   const x = (before.to + after.from) / 2;
   const top = Math.max(ceilingAt(before, before.to), ceilingAt(after, after.from));
@@ -79,7 +82,8 @@ export function openingShapes(spans: readonly WallSpan[], style: LengthStyle): r
   return [...walls.values()].flatMap((wall) =>
     wall.openings.flatMap((opening) =>
       placesOf(spans, wall.id, opening.from, opening.to).flatMap((place) => {
-        const subject: Subject = { kind: 'opening', id: `${wall.id} ${opening.id} ${place.from}`, says: `${openingSaid(opening, wall.id, style)}${revealSaid(opening, style)}` };
+        const name = say`${capital(openingWord(opening.kind))} on wall ${wall.id}`;
+        const subject: Subject = { kind: 'opening', id: `${wall.id} ${opening.id} ${place.from}`, says: [openingSaid(name, opening, style), ...revealSaid(opening, style)].join(' ') };
         return openingDrawn(place, opening, subject);
       }),
     ),

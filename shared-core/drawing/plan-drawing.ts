@@ -6,7 +6,7 @@ import { type HangingOnPlan, hangingOnPlan } from './plan-marks.ts';
 import { faceOf, type WallFace } from './plan-walls.ts';
 import { openingOnPlan } from './plan-openings.ts';
 import type { Drawing, DrawnPoint, Shape, Subject } from './shapes.ts';
-import { counted, heightSaid, listed, openingWord, sized, wallsNamed } from './words.ts';
+import { heightSaid, listed, openingWord, sized } from './words.ts';
 import { endsOf } from '../house/index.ts';
 import { say } from '../words/index.ts';
 
@@ -91,7 +91,7 @@ function labelShapes(face: WallFace, room: Room, style: LengthStyle, dimensionOf
   const { wall, from, to } = face;
   const middle = pointAlong(from, to, 0.5);
   const isFocal = room.focalWall === wall.id;
-  const subject: Subject = isFocal ? { ...wallSubject(face, style), says: say`${wallSubject(face, style).says} It is the wall looked at most.` } : wallSubject(face, style);
+  const subject: Subject = isFocal ? { ...wallSubject(face, style), says: `${wallSubject(face, style).says} ${say`It is the wall looked at most.`}` } : wallSubject(face, style);
   return [
     { kind: 'text', at: face.inward(middle, dimensionOffset === null ? -1.6 : 1.3), anchor: 'middle', height: 'label', text: wall.id, pen: 'visible', isNeeded: true, subject },
     ...(isFocal ? [{ kind: 'sign' as const, sign: 'sight' as const, at: face.inward(middle, 3), turn: face.turn, pen: 'visible' as const, subject }] : []),
@@ -108,7 +108,7 @@ function gapShapes({ points, closingError, isClosed }: Outline, style: LengthSty
   const subject: Subject = {
     kind: 'gap',
     id: 'gap',
-    says: say`The last wall ends ${showLength(closingError, style)} from where the first begins.${isWorthALook ? say` Measure again, or leave it if the room is out of square.` : ''}`,
+    says: [say`The last wall ends ${showLength(closingError, style)} from where the first begins.`, ...(isWorthALook ? [say`Measure again, or leave it if the room is out of square.`] : [])].join(' '),
   };
   const middle: DrawnPoint = pointAlong(last, first, 0.5);
   const line: Shape = { kind: 'line', from: last, to: first, pen: isWorthALook ? 'warn' : 'hidden', subject };
@@ -118,8 +118,9 @@ function gapShapes({ points, closingError, isClosed }: Outline, style: LengthSty
 
 function describePlan(room: Room, outline: Outline, style: LengthStyle): string {
   if (room.walls.length === 0) return say`${room.name} has no walls yet.`;
-  const walls = say`${room.name} from above, ${counted(room.walls.length, 'wall')}: ${listed(room.walls.map(({ id, length }) => `${id} ${showLength(length.length, style)}`))}.`;
-  const openings = room.walls.flatMap(({ id, openings }) => openings.map(({ kind, entrance }) => say`${entrance ? say`the entrance` : openingWord(kind)} on ${wallsNamed([id])}`));
+  const count = room.walls.length;
+  const walls = say`${room.name} from above, ${count === 1 ? say`${count} wall` : say`${count} walls`}: ${listed(room.walls.map(({ id, length }) => `${id} ${showLength(length.length, style)}`))}.`;
+  const openings = room.walls.flatMap(({ id, openings }) => openings.map(({ kind, entrance }) => say`${entrance ? say`the entrance` : openingWord(kind)} on wall ${id}`));
   const closing = !outline.isClosed
     ? say`The walls do not go all the way round.`
     : outline.closingError < GAP_TO_DRAW

@@ -55,9 +55,10 @@ export function revealShapes(area: readonly DrawnPoint[], { reveal }: SpanOpenin
   ];
 }
 
-/** `Its left and right side and its head, 6" deep, are covered too.` */
-export function revealSaid({ reveal }: SpanOpening, style: LengthStyle): string {
-  if (!reveal) return '';
-  const sides = [reveal.left && say`left side`, reveal.right && say`right side`, reveal.head && 'head', reveal.sill && 'sill'].filter((side) => side !== false);
-  return say` Its ${listed(sides)}, ${showLength(reveal.depth, style)} deep, ${sides.length === 1 ? 'is' : 'are'} covered too.`;
+/** `Its left side and head, 6" deep, are covered too.`, or nothing. */
+export function revealSaid({ reveal }: SpanOpening, style: LengthStyle): readonly string[] {
+  if (!reveal) return [];
+  const sides = [reveal.left && say`left side`, reveal.right && say`right side`, reveal.head && say`head`, reveal.sill && say`sill`].filter((side) => side !== false);
+  const [named, depth] = [listed(sides), showLength(reveal.depth, style)];
+  return [sides.length === 1 ? say`Its ${named}, ${depth} deep, is covered too.` : say`Its ${named}, ${depth} deep, are covered too.`];
 }

@@ -75,7 +75,7 @@ export function setOutCeiling(room: Room, outline: Outline, ceiling: Ceiling, co
       to: lengthOf(to),
       spans: spans.map((span) => ({ from: lengthOf(span.from), to: lengthOf(span.to) })),
       pieces: spans.map((span, index) => ({
-        label: say`ceiling ${number + 1}${spans.length > 1 ? say` part ${index + 1}` : ''}`,
+        label: spans.length === 1 ? say`ceiling ${number + 1}` : say`ceiling ${number + 1} part ${index + 1}`,
         strip: number,
         part: 'full',
         length: lengthOf(span.to - span.from + 2 * trim),

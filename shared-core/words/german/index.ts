@@ -1,18 +1,18 @@
 import type { Language } from '../say.ts';
 import { CONTRACT } from './contract.ts';
-import { CUTTING } from './cutting.ts';
 import { DRAWING } from './drawing.ts';
 import { HOST } from './host.ts';
 import { HOUSE } from './house.ts';
 import { ORDERING } from './ordering.ts';
 import { PLAN } from './plan.ts';
+import { SETTING_OUT } from './setting-out.ts';
 import { UNITS } from './units.ts';
 import { WINDOW } from './window.ts';
 
 export const GERMAN: Language = {
   code: 'de',
   name: 'Deutsch',
-  words: { ...UNITS, ...HOUSE, ...CUTTING, ...ORDERING, ...PLAN, ...DRAWING, ...CONTRACT, ...HOST, ...WINDOW },
+  words: { ...UNITS, ...HOUSE, ...SETTING_OUT, ...ORDERING, ...PLAN, ...DRAWING, ...CONTRACT, ...HOST, ...WINDOW },
   decimalMark: ',',
   months: ['Januar', 'Februar', 'März', 'April', 'Mai', 'Juni', 'Juli', 'August', 'September', 'Oktober', 'November', 'Dezember'],
   writeDay: (day, month, year) => `${day}. ${month} ${year}`,
