@@ -1,23 +1,36 @@
 import { z } from 'zod';
-import { editSchema, type HouseDocument } from '../house/index.ts';
+import { editSchema, type HouseDocument, keptImage } from '../house/index.ts';
+import { type SettingsRead, settingsSchema } from './settings.ts';
 import { say } from '../words/index.ts';
 
+const NAME = String.raw`[^/\\:*?"<>|\p{Cc}]+\.struckline`;
+const ELSEWHERE = 'elsewhere:[0-9a-f]{16}';
+const houseFile = (spelling: string) =>
+  z
+    .string()
+    .max(200)
+    .regex(new RegExp(`^(?:${spelling})$`, 'u'), { error: say`is not the name of a house file; it takes a name that ends in .struckline` })
+    .refine((name) => !name.startsWith('.'), { error: say`is a hidden name; it takes a name that does not begin with a dot` });
+
 /** A house file's name in the folder of houses, never a path. */
-const file = z
-  .string()
-  .max(200)
-  .regex(/^[^/\\:*?"<>|\p{Cc}]+\.struckline$/u, { error: say`is not the name of a house file; it takes a name that ends in .struckline` })
-  .refine((name) => !name.startsWith('.'), { error: say`is a hidden name; it takes a name that does not begin with a dot` });
+const fileName = houseFile(NAME);
+/** A house file outside of the folder, by the word that the host gave for it; a file's name holds no colon. */
+const elsewhere = houseFile(ELSEWHERE);
+const file = houseFile(`${NAME}|${ELSEWHERE}`);
 
 const revision = z.int().nonnegative();
 
-/** A house file in the folder, as the start screen lists it. */
+/** A house file in the folder, or one elsewhere that was opened by its path, as the start screen lists it. */
 export interface HouseListing {
   readonly file: string;
   /** Null where the file could not be read; `trouble` says why. */
   readonly name: string | null;
   readonly rooms: number;
   readonly trouble: string | null;
+  /** When it was last worked on, as an ISO date and time in UTC; null where the file is gone. */
+  readonly changed: string | null;
+  /** Where it lies; null in the folder of houses. */
+  readonly folder: string | null;
 }
 
 export interface OpenedHouse {
@@ -45,11 +58,17 @@ export const argumentSchemas = {
   'create-house': z.strictObject({ name: z.string().trim().min(1).max(200), lengths: z.enum(['imperial', 'metric']), currency: z.string().regex(/^[A-Z]{3}$/) }),
   'create-demo': z.strictObject({}),
   'import-document': z.strictObject({ text: z.string() }),
+  'take-house-file': z.strictObject({ name: fileName, bytes: z.string().regex(/^[A-Za-z0-9+/]*={0,2}$/, { error: say`is not base64` }) }),
+  'forget-house': z.strictObject({ file: elsewhere }),
   'open-house': z.strictObject({ file }),
+  'house-since': z.strictObject({ file, revision }),
   'edit-house': z.strictObject({ file, revision, edit: editSchema }),
   'undo': z.strictObject({ file, revision }),
   'redo': z.strictObject({ file, revision }),
   'export-document': z.strictObject({ file }),
+  'read-photo': z.strictObject({ file, image: keptImage }),
+  'read-settings': z.strictObject({}),
+  'save-settings': z.strictObject({ settings: settingsSchema }),
 } as const;
 
 export type Method = keyof typeof argumentSchemas;
@@ -62,9 +81,18 @@ export interface Replies {
   readonly 'create-house': OpenedHouse;
   readonly 'create-demo': OpenedHouse;
   readonly 'import-document': OpenedHouse;
+  readonly 'take-house-file': OpenedHouse;
+  /** The houses that are left. */
+  readonly 'forget-house': readonly HouseListing[];
   readonly 'open-house': OpenedHouse;
+  /** Null where nothing has changed since that revision. */
+  readonly 'house-since': OpenedHouse | null;
   readonly 'edit-house': OpenedHouse;
   readonly 'undo': OpenedHouse;
   readonly 'redo': OpenedHouse;
   readonly 'export-document': { readonly fileName: string; readonly text: string };
+  /** The photo that the house's facts only point at, as a data URL. */
+  readonly 'read-photo': { readonly image: string };
+  readonly 'read-settings': SettingsRead;
+  readonly 'save-settings': SettingsRead;
 }

@@ -2,7 +2,7 @@ import { type LengthStyle } from '../units/index.ts';
 import { revealSaid, revealShapes } from './room-shapes.ts';
 import { above, areaBetween, ceilingAt, floorAt, placesOf, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Fill, Shape, Subject } from './shapes.ts';
-import { capital, heightSaid, openingSaid, openingWord, sized } from './words.ts';
+import { heightSaid, openingSaid, openingWord, sized } from './words.ts';
 import { say } from '../words/index.ts';
 
 const HANDLE_RADIUS = 10_000;
@@ -81,9 +81,9 @@ export function openingShapes(spans: readonly WallSpan[], style: LengthStyle): r
   const walls = new Map(spans.map(({ wall }) => [wall.id, wall]));
   return [...walls.values()].flatMap((wall) =>
     wall.openings.flatMap((opening) =>
-      placesOf(spans, wall.id, opening.from, opening.to).flatMap((place) => {
-        const name = say`${capital(openingWord(opening.kind))} on wall ${wall.id}`;
-        const subject: Subject = { kind: 'opening', id: `${wall.id} ${opening.id} ${place.from}`, says: [openingSaid(name, opening, style), ...revealSaid(opening, style)].join(' ') };
+      placesOf(spans, wall.id, opening.from, opening.to).flatMap((place, index) => {
+        // As the plan names it, wherever it stands; what the kill point parts is seen twice.
+        const subject: Subject = { kind: 'opening', id: `${wall.id} ${opening.id}${index > 0 ? ` ${index}` : ''}`, says: [openingSaid(opening, wall.id, style), ...revealSaid(opening, style)].join(' ') };
         return openingDrawn(place, opening, subject);
       }),
     ),
@@ -171,10 +171,10 @@ export function dimensionShapes(spans: readonly WallSpan[], band: BandEdges, sid
 }
 
 /** Where a wall's openings begin and end, in a chain along its foot, and how high they are, inside each. */
-function openingDimensions(span: WallSpan, y: number, style: LengthStyle): readonly Shape[] {
+export function openingDimensions(span: WallSpan, y: number, style: LengthStyle, offset: number = BELOW_FLOOR.openings): readonly Shape[] {
   const places = span.wall.openings.flatMap((opening) => placesOf([span], span.wall.id, opening.from, opening.to).map((place) => ({ opening, place })));
   const edges = [...new Set([span.from, ...places.flatMap(({ place }) => [place.from, place.to]), span.to])].sort((one, other) => one - other);
-  const chain = places.length === 0 ? [] : edges.slice(1).map((to, index): Shape => ({ kind: 'dimension', from: { x: edges[index]!, y }, to: { x: to, y }, offset: BELOW_FLOOR.openings, text: sized(to - edges[index]!, style) }));
+  const chain = places.length === 0 ? [] : edges.slice(1).map((to, index): Shape => ({ kind: 'dimension', from: { x: edges[index]!, y }, to: { x: to, y }, offset, text: sized(to - edges[index]!, style) }));
   const heights = places.flatMap(({ opening, place }): readonly Shape[] => {
     const x = place.from;
     const [floor, sill, head] = [floorAt(place, x), above(opening.sill)(place, x), above(opening.head)(place, x)];

@@ -6,3 +6,4 @@ export { drawRoomPlan, type RoomPlanOptions } from './plan-drawing.ts';
 export { type Bounds, type Drawing, type DrawnPoint, type Fill, type Pen, type PictureShape, type Shape, type Spot, type Subject, subjectKey, type SubjectKind } from './shapes.ts';
 export type { RollsOfPieces } from './elevation-strips.ts';
 export { textWidth } from './text-size.ts';
+export { drawWall, type WallDrawingOptions } from './wall-drawing.ts';

@@ -2,8 +2,7 @@ import type { Opening } from '../house/index.ts';
 import { type LengthStyle, lengthOf } from '../units/index.ts';
 import type { WallFace } from './plan-walls.ts';
 import type { Shape, Subject } from './shapes.ts';
-import { capital, openingSaid, openingWord } from './words.ts';
-import { say } from '../words/index.ts';
+import { openingSaid } from './words.ts';
 
 /** Fitted furniture is drawn so many wall thicknesses deep, as its own depth is not known. */
 const FURNITURE_DEPTH = 4;
@@ -12,12 +11,10 @@ const FURNITURE_DEPTH = 4;
 export function openingOnPlan(face: WallFace, opening: Opening, style: LengthStyle, isThumb: boolean): readonly Shape[] {
   const { wall, depth, at } = face;
   const [from, to] = [opening.from.length, opening.from.length + opening.width.length];
-  const name = capital(openingWord(opening.kind));
-  const on = opening.entrance ? say`${name} on wall ${wall.id}, the entrance` : say`${name} on wall ${wall.id}`;
   const subject: Subject = {
     kind: 'opening',
     id: `${wall.id} ${opening.id}`,
-    says: openingSaid(on, { from: opening.from.length, to: lengthOf(to), sill: opening.sill.length, head: lengthOf(opening.sill.length + opening.height.length) }, style),
+    says: openingSaid({ kind: opening.kind, from: opening.from.length, to: lengthOf(to), sill: opening.sill.length, head: lengthOf(opening.sill.length + opening.height.length) }, wall.id, style, opening.entrance),
   };
   const across = (outwards: number): Shape => ({ kind: 'line', from: at(from, outwards), to: at(to, outwards), pen: 'thin', subject });
   const jambs: readonly Shape[] = [from, to].map((edge) => ({ kind: 'line', from: at(edge), to: at(edge, depth), pen: 'visible', subject }));

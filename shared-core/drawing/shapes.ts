@@ -19,10 +19,10 @@ export interface Spot extends DrawnPoint {
 
 /**
  * How a line is drawn, by ISO 128's conventions: cut edges thick, visible edges medium, marks and dimensions thin,
- * what is hidden or cut away dashed, centre lines chain-dotted. `struck` is what the user strikes, `warn` is worth a
- * look, `stop` stops the work; `motif` is the pale drawing of a pattern.
+ * what is hidden or cut away dashed, centre lines chain-dotted. `struck` is what the user strikes, `guide` what that is
+ * in line with, `warn` is worth a look, `stop` stops the work; `motif` is the pale drawing of a pattern.
  */
-export type Pen = 'cut' | 'visible' | 'thin' | 'hidden' | 'centre' | 'struck' | 'warn' | 'stop' | 'motif' | 'none';
+export type Pen = 'cut' | 'visible' | 'thin' | 'hidden' | 'centre' | 'struck' | 'guide' | 'warn' | 'stop' | 'motif' | 'none';
 
 /** `wall` is bare wall, `pattern` covered wall, `opening` a hole or what stands before the wall; `solid` is the pen's own colour. */
 export type Fill = 'none' | 'paper' | 'wall' | 'opening' | 'pattern' | 'selected' | 'solid';

@@ -71,7 +71,9 @@ export function heightSaid(height: { readonly left: Length; readonly right: Leng
 }
 
 /** `Door on wall A, 1' from its left end, 3' wide, from the floor to 7' high.` */
-export function openingSaid(name: string, { from, to, sill, head }: Pick<StretchWall['openings'][number], 'from' | 'to' | 'sill' | 'head'>, style: LengthStyle): string {
+export function openingSaid({ kind, from, to, sill, head }: Pick<StretchWall['openings'][number], 'kind' | 'from' | 'to' | 'sill' | 'head'>, wall: string, style: LengthStyle, isEntrance = false): string {
+  const opening = capital(openingWord(kind));
+  const name = isEntrance ? say`${opening} on wall ${wall}, the entrance` : say`${opening} on wall ${wall}`;
   const show = (length: Length) => showLength(length, style);
   const heights = sill === 0 ? say`from the floor to ${show(head)} high` : say`from ${show(sill)} to ${show(head)} high`;
   return say`${name}, ${show(from)} from its left end, ${show(lengthOf(to - from))} wide, ${heights}.`;

@@ -38,6 +38,12 @@ export function text(what: string, longest = 200) {
   return z.string({ error }).trim().min(1, { error }).max(longest, { error });
 }
 
+/** What somebody wrote down, of any number of lines, kept as it was typed. */
+export function note(longest = 4000) {
+  const error = takes(say`a note of at most ${longest} characters`);
+  return z.string({ error }).max(longest, { error }).refine((written) => written.trim() !== '', { error });
+}
+
 export function wholeNumber(least: number, most: number, what = say`a whole number`) {
   const error = takes(say`${what} from ${least} to ${most}`);
   return z.int({ error }).min(least, { error }).max(most, { error });

@@ -5,6 +5,7 @@ import { decodeFacts } from './document.ts';
 import { type DecodedEdit, type Edit, editSchema, LIST_EDITS } from './edit.ts';
 import { houseFacts, houseLists } from './house.ts';
 import { findFaults } from './invariants.ts';
+import { photo as photoSchema } from './photo.ts';
 import { band as bandSchema, opening as openingSchema, room as roomSchema, wall as wallSchema } from './room.ts';
 import { facts } from './accepted.ts';
 import type { House, PlacedOrder, Room, Wall } from './types.ts';
@@ -53,6 +54,8 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
     }
     case 'add-room':
       return good({ ...house, rooms: [...house.rooms, edit.room] } as House);
+    case 'add-rooms':
+      return good({ ...house, rooms: [...house.rooms, ...edit.rooms] } as House);
     case 'remove-room':
       return without(house.rooms, edit.room, 'room', (rooms) => forgetRoom({ ...house, rooms }, edit.room));
     case 'set-suppliers':
@@ -74,8 +77,14 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
       if (!house.coverings.some(({ id }) => id === edit.covering)) return notThere(house.coverings, edit.covering, 'covering');
       return good(withPicture(house, edit.covering, edit.image));
     }
+    case 'add-photos':
+      return good({ ...house, photos: [...house.photos, ...edit.photos] });
+    case 'change-photo':
+      return within(house.photos, edit.photo, 'photo', (photo) => overlay(photoSchema, photo, edit.facts, 'photo'), (photos) => ({ ...house, photos }));
+    case 'remove-photo':
+      return without(house.photos, edit.photo, 'photo', (photos) => ({ ...house, photos }));
     default:
-      return within(house.rooms, edit.room, 'room', (room) => changeRoom(room, edit), (rooms) => ({ ...house, rooms }));
+      return within(house.rooms, edit.room, 'room', (room) => changeRoom(room, edit), (rooms) => forgetPhotos({ ...house, rooms }));
   }
 }
 
@@ -87,6 +96,10 @@ function changeRoom(room: Room, edit: Exclude<RoomEdit, { kind: 'remove-room' }>
       return overlay(roomSchema, room, edit.facts, 'room') as Outcome<Room>;
     case 'add-wall':
       return good({ ...room, walls: [...room.walls, edit.wall] } as Room);
+    case 'add-walls':
+      return good({ ...room, walls: [...room.walls, ...edit.walls] } as Room);
+    case 'replace-walls':
+      return good({ ...withoutRow(room, edit.walls).reduce(forgetWall, room), walls: edit.walls } as Room);
     case 'change-walls':
       return edit.walls.reduce<Outcome<Room>>(
         (changed, wall) => (changed.ok ? changeRoom(changed.value, { kind: 'change-wall', room: edit.room, wall, facts: edit.facts }) : changed),
@@ -103,6 +116,11 @@ function changeRoom(room: Room, edit: Exclude<RoomEdit, { kind: 'remove-room' }>
     default:
       return within(room.walls, edit.wall, 'wall', (wall) => changeWall(wall, edit), (walls) => ({ ...room, walls }));
   }
+}
+
+/** The walls of a room that are not among those that take their place. */
+function withoutRow({ walls }: Room, taking: readonly Identified[]): readonly string[] {
+  return walls.map(({ id }) => id).filter((id) => !taking.some((wall) => wall.id === id));
 }
 
 type WallEdit = Extract<DecodedEdit, { kind: 'change-wall' | 'add-opening' | 'change-opening' | 'remove-opening' }>;
@@ -160,7 +178,13 @@ function afterRemoval({ deliveries, orders }: House, left: House['deliveries']):
 /** What was said of a room that is gone; orders that went out for it stay as they were. */
 function forgetRoom(house: House, room: string): House {
   const matching = house.matching.map((one) => ({ ...one, rooms: one.rooms.filter((id) => id !== room) })).filter(({ rooms }) => rooms.length > 1);
-  return { ...house, matching, runChoices: house.runChoices.filter((choice) => choice.room !== room) };
+  return forgetPhotos({ ...house, matching, runChoices: house.runChoices.filter((choice) => choice.room !== room) });
+}
+
+/** The photos of a room or a wall that is gone go with it. */
+function forgetPhotos(house: House): House {
+  const photos = house.photos.filter(({ room, wall }) => house.rooms.some(({ id, walls }) => id === room && walls.some((one) => one.id === wall)));
+  return photos.length === house.photos.length ? house : { ...house, photos };
 }
 
 /** The pictures in their order, one covering's set anew, added or taken away. */

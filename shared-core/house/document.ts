@@ -4,11 +4,12 @@ import { type LengthStyle, type Measure, printLength } from '../units/index.ts';
 import { quoteValue } from './accepted.ts';
 import { house as houseSchema } from './house.ts';
 import { findFaults } from './invariants.ts';
+import { isKept } from './photo.ts';
 import type { House, HouseDocument } from './types.ts';
 import { say } from '../words/index.ts';
 
-/** No house of people comes near this; noise does. */
-export const LARGEST_DOCUMENT_CHARACTERS = 8_000_000;
+/** All the pictures and photos that a house takes, and far more facts than people type. */
+export const LARGEST_DOCUMENT_CHARACTERS = 21_000_000;
 const DEEPEST_FACTS = 20;
 
 /**
@@ -19,7 +20,7 @@ const DEEPEST_FACTS = 20;
  */
 export function readDocument(documentText: string): Outcome<House> {
   if (documentText.length > LARGEST_DOCUMENT_CHARACTERS) {
-    return fault('', say`The document is larger than ${LARGEST_DOCUMENT_CHARACTERS / 1_000_000} million characters; a house document is far smaller. Check that it is the right file.`);
+    return fault('', say`The document is larger than ${LARGEST_DOCUMENT_CHARACTERS / 1_000_000} million characters; a house document is smaller. Check that it is the right file.`);
   }
   let raw: unknown;
   try {
@@ -27,7 +28,10 @@ export function readDocument(documentText: string): Outcome<House> {
   } catch {
     return fault('', say`The document is not JSON text; a house document is JSON that begins with {"format": "struckline-house", "version": 1.`);
   }
-  return decodeHouse(raw);
+  const read = decodeHouse(raw);
+  if (!read.ok) return read;
+  const missing = read.value.photos.flatMap(({ image }, index) => (isKept(image) ? [{ path: `photos[${index}].image`, message: say`is ${quoteValue(image)}, which stands for a photo in a house file; a document takes the photo itself, as a data URL` }] : []));
+  return missing.length > 0 ? bad(missing) : read;
 }
 
 /** Decodes a parsed exchange document and checks what its facts must have in common. */

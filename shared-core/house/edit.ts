@@ -3,6 +3,7 @@ import { facts, id, listOf } from './accepted.ts';
 import { covering } from './covering.ts';
 import { house, houseLists, pictureImage } from './house.ts';
 import { placedOrder } from './order-facts.ts';
+import { MOST_PHOTOS_OF_WALL, photo } from './photo.ts';
 import { band, opening, room, wall } from './room.ts';
 import { say } from '../words/index.ts';
 
@@ -10,6 +11,8 @@ const changedFacts = z.record(z.string().max(60), z.json(), { error: say`takes t
 
 const edit = <Kind extends string, Shape extends z.ZodRawShape>(kind: Kind, shape: Shape) =>
   facts(say`the edit ${kind}`, { kind: z.literal(kind), ...shape });
+
+const walls = room.shape.walls.unwrap();
 
 /**
  * One thing that the user changes, as it is sent, saved and undone.
@@ -24,9 +27,12 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('change-covering', { covering: id(), facts: changedFacts }),
   edit('remove-covering', { covering: id() }),
   edit('add-room', { room }),
+  edit('add-rooms', { rooms: houseLists.rooms.unwrap() }),
   edit('change-room', { room: id(), facts: changedFacts }),
   edit('remove-room', { room: id() }),
   edit('add-wall', { room: id(), wall }),
+  edit('add-walls', { room: id(), walls }),
+  edit('replace-walls', { room: id(), walls }),
   edit('change-wall', { room: id(), wall: id(), facts: changedFacts }),
   edit('change-walls', { room: id(), walls: listOf(id(), say`ids of walls`, 200), facts: changedFacts }),
   edit('remove-wall', { room: id(), wall: id() }),
@@ -47,6 +53,9 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('set-matching', { matching: houseLists.matching.unwrap() }),
   edit('set-run-choices', { runChoices: houseLists.runChoices.unwrap() }),
   edit('set-picture', { covering: id(), image: pictureImage.nullable() }),
+  edit('add-photos', { photos: listOf(photo, say`photos`, MOST_PHOTOS_OF_WALL).min(1, { error: say`holds no photo; it takes one or more` }) }),
+  edit('change-photo', { photo: id(), facts: changedFacts }),
+  edit('remove-photo', { photo: id() }),
 ], { error: say`is not an edit; it takes an object with a kind that names one` });
 
 /** The edits that set a list as a whole, and the list each sets. */

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { facts, id, listOf, measure, oneOf, spare, takes, text, wholeNumber } from './accepted.ts';
 import { covering } from './covering.ts';
 import { delivery, leftover, matching, placedOrder, returned, runChoice, runQuantity, supplier, tax } from './order-facts.ts';
+import { MOST_PHOTOS, photo } from './photo.ts';
 import { room } from './room.ts';
 import { say } from '../words/index.ts';
 
@@ -18,6 +19,9 @@ export const rules = facts(say`the rules`, {
   spareRolls: spare.prefault(1),
   pooling: oneOf(['house', 'room']).prefault('house'),
 });
+
+/** Far more than a house has. */
+export const MOST_ROOMS = 2000;
 
 const PICTURE_PATTERN = /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 /** A picture 640 px long is far below it; all of them go into one document and through every call. */
@@ -50,7 +54,7 @@ export const houseFacts = {
 /** The lists of a house; each thing in them is kept by itself. */
 export const houseLists = {
   coverings: listOf(covering, say`coverings`, 500).prefault([]),
-  rooms: listOf(room, say`rooms`, 2000).prefault([]),
+  rooms: listOf(room, say`rooms`, MOST_ROOMS).prefault([]),
   suppliers: listOf(supplier, say`suppliers`, 200).prefault([]),
   stock: listOf(runQuantity, say`stock entries`, 2000).prefault([]),
   offers: listOf(runQuantity, say`offers`, 2000).prefault([]),
@@ -61,6 +65,7 @@ export const houseLists = {
   matching: listOf(matching, say`lists of rooms that must match`, 500).prefault([]),
   runChoices: listOf(runChoice, say`choices of run`, 5000).prefault([]),
   pictures: listOf(picture, say`pictures`, 500).prefault([]),
+  photos: listOf(photo, say`photos`, MOST_PHOTOS).prefault([]),
 };
 
 export const house = facts(say`a house`, {

@@ -1,8 +1,10 @@
 import type { Fault } from '../base/index.ts';
 import { millimetres } from '../units/index.ts';
 import { findCoveringFaults } from './covering-invariants.ts';
+import { MOST_ROOMS } from './house.ts';
 import { A_COVERING } from './kind-words.ts';
 import { findOrderFaults } from './order-invariants.ts';
+import { MOST_PHOTOS_OF_WALL } from './photo.ts';
 import { findCovering, type Report, reportRepeatedIds, sayLength } from './report.ts';
 import { findRoomFaults } from './room-invariants.ts';
 import type { House } from './types.ts';
@@ -18,6 +20,7 @@ export function findFaults(house: House): readonly Fault[] {
   const report: Report = (path, message) => faults.push({ path, message });
   reportRepeatedIds(house.coverings, 'coverings', report);
   reportRepeatedIds(house.rooms, 'rooms', report);
+  if (house.rooms.length > MOST_ROOMS) report('rooms', say`would be ${house.rooms.length}; a house takes ${MOST_ROOMS} rooms`);
   for (const [name, rule] of Object.entries(house.rules)) {
     if (typeof rule === 'object' && rule.length < 0) report(`rules.${name}`, say`is ${rule.typed}; it takes a length of 0 or more`);
   }
@@ -26,6 +29,7 @@ export function findFaults(house: House): readonly Fault[] {
   house.rooms.forEach((room, index) => findRoomFaults(room, house, `rooms[${index}]`, report));
   findOrderFaults(house, report);
   findPictureFaults(house, report);
+  findPhotoFaults(house, report);
   return faults;
 }
 
@@ -43,4 +47,20 @@ function findPictureFaults(house: House, report: Report): void {
   });
   const total = pictures.reduce((sum, { image }) => sum + image.length, 0);
   if (total > MOST_OF_PICTURES) report('pictures', say`hold ${total} characters together; a house takes ${MOST_OF_PICTURES}. Take one away, or load smaller ones`);
+}
+
+function findPhotoFaults(house: House, report: Report): void {
+  reportRepeatedIds(house.photos, 'photos', report);
+  const counts = new Map<string, number>();
+  house.photos.forEach((photo, index) => {
+    const room = house.rooms.find(({ id }) => id === photo.room);
+    if (!room) return report(`photos[${index}].room`, say`is "${photo.room}", which is not a room of this house; its rooms are ${house.rooms.map(({ id }) => id).join(', ') || say`none yet`}`);
+    if (!room.walls.some(({ id }) => id === photo.wall)) {
+      return report(`photos[${index}].wall`, say`is "${photo.wall}", which is not a wall of ${room.name}; its walls are ${room.walls.map(({ id }) => id).join(', ') || say`none yet`}`);
+    }
+    const wall = JSON.stringify([photo.room, photo.wall]);
+    const count = (counts.get(wall) ?? 0) + 1;
+    counts.set(wall, count);
+    if (count === MOST_PHOTOS_OF_WALL + 1) report(`photos[${index}].wall`, say`is "${photo.wall}" of ${room.name}, which has ${MOST_PHOTOS_OF_WALL} photos already; a wall takes no more. Take one away`);
+  });
 }

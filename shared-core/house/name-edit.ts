@@ -2,7 +2,7 @@ import type { Edit } from './edit.ts';
 import type { houseFacts } from './house.ts';
 import { OPENING_WORDS } from './kind-words.ts';
 import { nameCovering } from './readings.ts';
-import type { Band, Covering, House, Opening, Room, Wall } from './types.ts';
+import type { Band, Covering, House, Opening, Photo, Room, Wall } from './types.ts';
 import { say } from '../words/index.ts';
 
 /**
@@ -24,6 +24,8 @@ export function nameEdit(house: House, edit: Edit): string {
       return say`remove covering ${nameCovering(house, edit.covering)}`;
     case 'add-room':
       return say`add room ${edit.room.name}`;
+    case 'add-rooms':
+      return edit.rooms.length === 1 ? say`add room ${edit.rooms[0]!.name}` : say`add ${edit.rooms.length} rooms`;
     case 'set-suppliers':
       return say`change the suppliers`;
     case 'set-stock':
@@ -46,6 +48,17 @@ export function nameEdit(house: House, edit: Edit): string {
       return say`change the run of a room`;
     case 'set-picture':
       return edit.image === null ? say`take away the picture of ${nameCovering(house, edit.covering)}` : say`hang the picture of ${nameCovering(house, edit.covering)}`;
+    case 'add-photos': {
+      const [{ room, wall }] = edit.photos as [Photo];
+      const { length } = edit.photos;
+      return length === 1 ? say`add a photo of wall ${wall} in ${roomName(house, room)}` : say`add ${length} photos of wall ${wall} in ${roomName(house, room)}`;
+    }
+    case 'change-photo': {
+      const { wall } = edit.facts;
+      return typeof wall === 'string' ? say`move ${photoName(house, edit.photo)} to wall ${wall}` : say`change ${keysOf(edit.facts)} of ${photoName(house, edit.photo)}`;
+    }
+    case 'remove-photo':
+      return say`take away ${photoName(house, edit.photo)}`;
     default:
       return nameRoomEdit(edit, roomName(house, edit.room));
   }
@@ -67,6 +80,10 @@ function nameRoomEdit(edit: Extract<Edit, { room: string }>, room: string): stri
       return say`remove room ${room}`;
     case 'add-wall':
       return say`add wall ${edit.wall.id} in ${room}`;
+    case 'add-walls':
+      return edit.walls.length === 1 ? say`add wall ${edit.walls[0]!.id} in ${room}` : say`add ${edit.walls.length} walls in ${room}`;
+    case 'replace-walls':
+      return say`replace the walls of ${room}`;
     case 'change-wall':
       return say`change ${keysOf(edit.facts)} of wall ${edit.wall} in ${room}`;
     case 'change-walls':
@@ -76,7 +93,8 @@ function nameRoomEdit(edit: Extract<Edit, { room: string }>, room: string): stri
     case 'add-opening':
       return say`add ${OPENING_WORDS[edit.opening.kind]} on wall ${edit.wall} in ${room}`;
     case 'change-opening':
-      return say`change ${keysOf(edit.facts)} of ${edit.opening} on wall ${edit.wall} in ${room}`;
+      if (isMove(edit.facts)) return say`move ${edit.opening} in ${room}`;
+      return say`change ${keysOf(edit.facts, PLACED_WORDS)} of ${edit.opening} on wall ${edit.wall} in ${room}`;
     case 'remove-opening':
       return say`remove ${edit.opening} on wall ${edit.wall} in ${room}`;
     case 'add-band':
@@ -89,7 +107,7 @@ function nameRoomEdit(edit: Extract<Edit, { room: string }>, room: string): stri
 }
 
 type KeyOf<Facts> = Facts extends unknown ? Exclude<keyof Facts, 'id'> : never;
-type ChangedKey = keyof typeof houseFacts | KeyOf<Covering> | KeyOf<Room> | KeyOf<Wall> | KeyOf<Opening> | KeyOf<Band>;
+type ChangedKey = keyof typeof houseFacts | KeyOf<Covering> | KeyOf<Room> | KeyOf<Wall> | KeyOf<Opening> | KeyOf<Band> | KeyOf<Photo>;
 
 /** What one says for the facts that an edit can change. */
 const WORDS: Readonly<Record<ChangedKey, string>> = {
@@ -156,9 +174,19 @@ const WORDS: Readonly<Record<ChangedKey, string>> = {
   levelLine: say`level line`,
   runMayChange: say`where the run may change`,
   layout: say`layout`,
+  room: say`room`,
+  wall: say`wall`,
+  caption: say`caption`,
+  image: say`image`,
 };
 
+const PLACED_WORDS: typeof WORDS = { ...WORDS, from: say`place` };
 const BAND_WORDS: typeof WORDS = { ...WORDS, from: say`lower edge` };
+
+/** An opening that stands elsewhere and is as large as it was. */
+function isMove(facts: object): boolean {
+  return 'from' in facts && Object.keys(facts).every((key) => key === 'from' || key === 'sill');
+}
 
 /** 'rollLength, soldIn' as 'roll length and sale units'. */
 function keysOf(facts: object, words = WORDS): string {
@@ -169,4 +197,9 @@ function keysOf(facts: object, words = WORDS): string {
 
 function roomName(house: House, id: string): string {
   return house.rooms.find((room) => room.id === id)?.name ?? id;
+}
+
+function photoName(house: House, id: string): string {
+  const photo = house.photos.find((candidate) => candidate.id === id);
+  return photo ? say`a photo of wall ${photo.wall} in ${roomName(house, photo.room)}` : say`photo ${id}`;
 }

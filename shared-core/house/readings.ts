@@ -1,10 +1,16 @@
 import { present } from '../base/index.ts';
 import { type Length, lengthOf, type Measure, printLength, ZERO_LENGTH } from '../units/index.ts';
-import type { Band, House, Room, Wallcovering } from './types.ts';
+import type { Band, House, Room, Wall, Wallcovering } from './types.ts';
 
 /** Both ends of a height or a base that may be given once. */
 export function endsOf(value: Measure | readonly [Measure, Measure]): { readonly left: Length; readonly right: Length } {
   return 'typed' in value ? { left: value.length, right: value.length } : { left: value[0].length, right: value[1].length };
+}
+
+/** How high a wall is where it is highest. */
+export function highestOf({ height }: Pick<Wall, 'height'>): Length {
+  const { left, right } = endsOf(height);
+  return left > right ? left : right;
 }
 
 /** How a wallcovering's strips meet: as stated, or by its repeat. */
@@ -60,4 +66,15 @@ export function nameCovering(house: Pick<House, 'coverings'>, id: string): strin
 /** A supplier as it is called: by the name recorded for it, else as the coverings name it. */
 export function nameSupplier(house: Pick<House, 'suppliers'>, supplier: string): string {
   return house.suppliers.find(({ id }) => id === supplier)?.name ?? supplier;
+}
+
+/**
+ * A room without what was noted of it and of its walls; the room itself where nothing was.
+ *
+ * Example: the room copied from one whose wall A has the note 'damp at the left' has nothing noted of its wall A.
+ */
+export function withoutNotes(room: Room): Room {
+  if (room.note === undefined && room.walls.every(({ note }) => note === undefined)) return room;
+  const { note: _ofRoom, ...rest } = room;
+  return { ...rest, walls: room.walls.map(({ note: _ofWall, ...wall }): Wall => wall) };
 }

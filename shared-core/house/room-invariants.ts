@@ -1,7 +1,8 @@
-import { type Length, lengthOf, type Measure, ZERO_LENGTH } from '../units/index.ts';
-import { endsOf, heightsOf, hungBand, nameCovering } from './readings.ts';
+import { lengthOf, type Measure, ZERO_LENGTH } from '../units/index.ts';
+import { heightsOf, highestOf, hungBand, nameCovering } from './readings.ts';
 import { A_COVERING, THE_OPENING } from './kind-words.ts';
 import { findCovering, HIGHEST_WALL, LONGEST_OUTLINE, LONGEST_WALL, reportRange, reportRepeatedIds, type Report, sayLength } from './report.ts';
+import { MOST_WALLS } from './room.ts';
 import type { Band, Furniture, House, Opening, Rail, Room, Wall } from './types.ts';
 import { say } from '../words/index.ts';
 
@@ -10,6 +11,7 @@ export function findRoomFaults(room: Room, house: House, path: string, report: R
   reportRepeatedIds(room.bands, `${path}.bands`, report);
   reportRepeatedIds(room.rails, `${path}.rails`, report);
   reportRepeatedIds(room.furniture, `${path}.furniture`, report);
+  if (room.walls.length > MOST_WALLS) report(`${path}.walls`, say`would be ${room.walls.length}; a room takes ${MOST_WALLS} walls`);
   room.walls.forEach((wall, index) => findWallFaults(wall, house, `${path}.walls[${index}]`, report));
   if (room.walls.reduce((sum, wall) => sum + Math.abs(wall.length.length), 0) > LONGEST_OUTLINE) {
     report(`${path}.walls`, say`are longer than ${sayLength(LONGEST_OUTLINE, 'metric')} in all; check the units`);
@@ -67,11 +69,6 @@ function findFurnitureFaults(piece: Furniture, room: Room, house: House, path: s
   const wall = findWall(piece.wall, room, `${path}.wall`, report);
   const end = lengthOf(piece.from.length + piece.width.length);
   if (areRangesGood && wall && end > wall.length.length) report(`${path}.width`, say`is ${piece.width.typed}: "${piece.id}" would end at ${sayLength(end, house.lengths)}, past the end of wall ${wall.id} at ${wall.length.typed}`);
-}
-
-function highestOf(wall: Wall): Length {
-  const { left, right } = endsOf(wall.height);
-  return left > right ? left : right;
 }
 
 function findOpeningFaults(opening: Opening, wall: Wall, house: House, path: string, report: Report): void {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { facts, id, LENGTH_EXAMPLES, listOf, measure, oneOf, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { facts, id, LENGTH_EXAMPLES, listOf, measure, note, oneOf, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
 import { say } from '../words/index.ts';
 
 export const OPENING_KINDS = ['door', 'window', 'archway', 'fireplace', 'furniture'] as const;
@@ -45,6 +45,7 @@ export const wall = facts(say`a wall`, {
   turn: turn.prefault('inside'),
   plumbRight: measure.optional(),
   openings: listOf(opening, say`openings`, 50).prefault([]),
+  note: note().optional(),
 });
 
 const place = { wall: id(), at: measure.prefault('0 in') };
@@ -109,14 +110,18 @@ export const ceiling = facts(say`a ceiling`, {
   position: measure.prefault('0 in'),
 });
 
+/** Far more than a room has. */
+export const MOST_WALLS = 200;
+
 export const room = facts(say`a room`, {
   id: id(),
   name: text(say`the name of the room`, 80),
   storey: text(say`a storey`, 80).optional(),
-  walls: listOf(wall, say`walls`, 200).prefault([]),
+  walls: listOf(wall, say`walls`, MOST_WALLS).prefault([]),
   focalWall: id().optional(),
   rails: listOf(rail, say`rails`, 50).prefault([]),
   furniture: listOf(furniture, say`pieces of furniture`, 100).prefault([]),
   bands: listOf(band, say`bands`, 100).prefault([]),
   ceiling: ceiling.optional(),
+  note: note().optional(),
 });

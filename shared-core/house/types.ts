@@ -18,6 +18,8 @@ export type PlacedOrder = House['orders'][number];
 export type PlacedLine = PlacedOrder['lines'][number];
 export type Tax = NonNullable<House['tax']>;
 export type Spare = Rules['spareRolls'];
+/** A photo of a wall. */
+export type Photo = House['photos'][number];
 /** The picture of one repeat of a covering. */
 export type Picture = House['pictures'][number];
 export type Covering = House['coverings'][number];
@@ -34,6 +36,6 @@ export type Ceiling = NonNullable<Room['ceiling']>;
 export type Band = Room['bands'][number];
 export type Layout = DeepReadonly<z.output<typeof rooms.layout>>;
 /** The lists of a house that are set as a whole. */
-export type HouseList = Exclude<keyof typeof houses.houseLists, 'coverings' | 'rooms' | 'pictures'>;
+export type HouseList = Exclude<keyof typeof houses.houseLists, 'coverings' | 'rooms' | 'pictures' | 'photos'>;
 /** A house as it is written out: the exchange document. */
 export type HouseDocument = DeepReadonly<z.input<typeof houses.house>>;

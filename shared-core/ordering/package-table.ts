@@ -1,7 +1,6 @@
 import { bad, type Fault, fault, good, type Outcome } from '../base/index.ts';
 import { isCalendarDay } from './calendar-day.ts';
-import { quoteTyped } from '../units/index.ts';
-import { readSeparated, type TableLine } from './separated-values.ts';
+import { columnOf, type ColumnWords, quoteTyped, readHeading, readSeparated, type TableLine, wordsIn } from '../units/index.ts';
 import { say } from '../words/index.ts';
 
 /** What a row of a pasted table says of a package: the rolls on its label, and how many of those are damaged or not in it. */
@@ -18,8 +17,7 @@ export interface PackageRow {
 const COLUMNS = ['patternNumber', 'run', 'rolls', 'damaged', 'short', 'received'] as const;
 type Column = (typeof COLUMNS)[number];
 
-/** Each column's name in messages, then the other words under which it is known: in every language the English ones too. */
-const WORDS: Readonly<Record<Column, readonly [string, ...string[]]>> = {
+const WORDS: ColumnWords<Column> = {
   patternNumber: wordsIn(say`pattern number, pattern, pattern no, number, no`),
   run: wordsIn(say`run number, run, run no, batch, batch number, batch no, lot, lot number, lot no, dye lot, dyelot`),
   rolls: wordsIn(say`rolls, quantity, qty, count`),
@@ -60,7 +58,7 @@ export function readPackageTable(text: string): Outcome<readonly PackageRow[]> {
   if (!lines.ok) return lines;
   const [first] = lines.value;
   if (!first) return fault('', say`There is no table here; ${TABLE}`);
-  const heading = isHeading(first) ? readHeading(first) : good(COLUMNS);
+  const heading = isHeading(first) ? readHeading(first, WORDS, NEEDED) : good(COLUMNS);
   if (!heading.ok) return heading;
   const packages = isHeading(first) ? lines.value.slice(1) : lines.value;
   if (packages.length === 0) return fault('', say`There is no package under the heading; ${TABLE}`);
@@ -74,32 +72,9 @@ export function readPackageTable(text: string): Outcome<readonly PackageRow[]> {
 /** A column, or undefined for one of no name. */
 type Columns = readonly (Column | undefined)[];
 
-function wordsIn(listed: string): [string, ...string[]] {
-  const [name = '', ...others] = listed.split(', ');
-  return [name, ...others];
-}
-
-function columnOf(cell: string): Column | undefined {
-  const word = cell.toLowerCase().replaceAll(/[\s._:#-]+/g, ' ').trim();
-  return COLUMNS.find((column) => WORDS[column].some((known) => known.toLowerCase() === word));
-}
-
 /** A package's row has a count; a heading has a known word and none. */
 function isHeading({ cells }: TableLine): boolean {
-  return cells.some((cell) => columnOf(cell) !== undefined) && !cells.some((cell) => /^[0-9]+$/.test(cell));
-}
-
-function readHeading({ number, cells }: TableLine): Outcome<Columns> {
-  const columns = cells.map(columnOf);
-  const faults = cells.flatMap((cell, index) => {
-    const column = columns[index];
-    if (cell === '') return [];
-    if (column === undefined) return [say`${quoteTyped(cell)} is no heading that is known; those that are known are ${NAMES}; leave other columns out`];
-    return columns.indexOf(column) < index ? [say`${quoteTyped(cell)} is a second column for the ${WORDS[column][0]}; it takes one of each`] : [];
-  });
-  const missing = NEEDED.filter((column) => !columns.includes(column)).map((column) => say`there is no column for the ${WORDS[column][0]}; known by ${WORDS[column].join(', ')}`);
-  const said = [...faults, ...missing].map((message) => ({ path: '', message: say`Line ${number}: ${message}` }));
-  return said.length > 0 ? bad(said) : good(columns);
+  return cells.some((cell) => columnOf(cell, WORDS) !== undefined) && !cells.some((cell) => /^[0-9]+$/.test(cell));
 }
 
 type Report = (column: Column | '', message: string) => void;

@@ -13,7 +13,7 @@ export { countClashes, seamsOf, type SeamPlace, setOutLiningAcross, setOutLining
 export { type LayoutOption, type LayoutSearch, searchLayouts } from './search.ts';
 export { countSlivers, type SliverCount } from './slivers.ts';
 export { type StartCandidate, startCandidates, type StartKind } from './start-candidates.ts';
-export { findStretches, type Stretch, type StretchOpening, type StretchWall, wrapAfter } from './stretch.ts';
+export { findStretches, readWall, type Stretch, type StretchOpening, type StretchWall, wrapAfter } from './stretch.ts';
 export { type MuralLayout, type MuralShortage, setOutMural } from './murals.ts';
 export { setOutPanels } from './panels.ts';
 export { type Mismatch, missBy } from './mismatch.ts';

@@ -1,4 +1,4 @@
-import { type Band, endsOf, type Opening, type REVEAL_SIDES, type Room, type Rules } from '../house/index.ts';
+import { type Band, endsOf, type Opening, type REVEAL_SIDES, type Room, type Rules, type Wall } from '../house/index.ts';
 import { type CornerKind, goesAllRound, readTurn } from '../survey/index.ts';
 import { type Length, lengthOf } from '../units/index.ts';
 
@@ -83,7 +83,8 @@ export function leanAfter(wall: StretchWall, wrap: number, rules: Rules): number
   return Math.max(0, wall.cornerRight === 'inside' ? wrap - rules.insideWrap.length : wrap);
 }
 
-function readWall(wall: Room['walls'][number]): StretchWall {
+/** A wall's facts as lengths in units. */
+export function readWall(wall: Wall): StretchWall {
   return {
     id: wall.id,
     length: wall.length.length,

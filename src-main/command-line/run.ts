@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Fault } from '../../shared-core/base/index.ts';
 import type { House } from '../../shared-core/house/index.ts';
-import { type Desk, exportText, makeHouseFile, newHouse, openDesk, readHouse, replaceHouse, schemaText } from '../office/index.ts';
+import { addRooms, type Desk, exportText, makeHouseFile, newHouse, openDesk, readHouse, replaceHouse, roomsCsv, schemaText } from '../office/index.ts';
 
 export interface CommandResult {
   readonly status: 0 | 1 | 3;
@@ -16,6 +16,8 @@ struckline plan FILE [--json]             the plan: rooms with their strips and 
 struckline order FILE [--csv OUT]         the bulk order, grouped by pattern number and run number
 struckline import FILE house.json         replace the house in FILE; can be undone in the app
 struckline export FILE                    the house as an exchange document
+struckline rooms FILE [--csv OUT]         the rooms as CSV: a row for each wall and what is on it
+struckline add-rooms FILE rooms.csv       add the rooms of such a table to the house in FILE; can be undone in the app
 struckline schema                         the JSON Schema of the exchange document
 struckline check FILE                     faults and warnings
 
@@ -65,6 +67,8 @@ const COMMANDS: ReadonlyMap<string, Command> = new Map<string, Command>([
   ['order', { files: 1, options: ['csv'], run: ([file], { csv }) => order(file!, csv) }],
   ['import', { files: 2, options: [], run: ([file, document]) => withHouse(document!, async (house) => finished(await replaceHouse(file!, house))) }],
   ['export', { files: 1, options: [], run: ([file]) => withHouse(file!, async (house) => done(exportText(house))) }],
+  ['rooms', { files: 1, options: ['csv'], run: ([file], { csv }) => withHouse(file!, (house) => rooms(house, csv)) }],
+  ['add-rooms', { files: 2, options: [], run: async ([file, table]) => finished(await addRooms(file!, table!)) }],
   ['schema', { files: 0, options: [], run: async () => done(schemaText()) }],
   ['check', { files: 1, options: [], run: ([file]) => withDesk(file!, checkText) }],
 ]);
@@ -78,13 +82,25 @@ async function order(file: string, csv: string | undefined): Promise<CommandResu
   if (csv === undefined || csv === '-') return withDesk(file, (desk) => (csv === '-' ? desk.orderCsv() : desk.orderText()));
   return withHouse(file, async (house) => {
     const desk = openDesk(house);
-    try {
-      await writeFile(csv, desk.orderCsv(), { flag: 'wx' });
-    } catch (error) {
-      return finished([{ path: '', message: `The order was not written: ${error instanceof Error ? error.message : String(error)}` }]);
-    }
-    return withProblems(desk, `The order was written to ${csv}.\n`);
+    const faults = await writeNew(csv, desk.orderCsv(), 'The order was');
+    return faults.length > 0 ? finished(faults) : withProblems(desk, `The order was written to ${csv}.\n`);
   });
+}
+
+async function rooms(house: House, csv: string | undefined): Promise<CommandResult> {
+  if (csv === undefined || csv === '-') return done(roomsCsv(house));
+  const faults = await writeNew(csv, roomsCsv(house), 'The rooms were');
+  return faults.length > 0 ? finished(faults) : done(`The rooms were written to ${csv}.\n`);
+}
+
+/** Writes a file that is not there yet. */
+async function writeNew(path: string, text: string, what: string): Promise<readonly Fault[]> {
+  try {
+    await writeFile(path, text, { flag: 'wx' });
+    return [];
+  } catch (error) {
+    return [{ path: '', message: `${what} not written: ${error instanceof Error ? error.message : String(error)}` }];
+  }
 }
 
 function checkText({ plan }: Desk): string {

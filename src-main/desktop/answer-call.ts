@@ -1,3 +1,4 @@
+import { isAbsolute } from 'node:path';
 import { failure, LARGEST_CALL_BYTES, type Reply } from '../../shared-core/contract/index.ts';
 import type { Office } from '../office/index.ts';
 import { isOwnFrame, type SenderFrame } from './security.ts';
@@ -16,9 +17,16 @@ export async function answerCall(office: Pick<Office, 'call'>, sender: SenderFra
   const text = printJson(argument);
   if (text === undefined) return failure('bad-argument', 'A call takes its argument as plain data.');
   if (Buffer.byteLength(text) > LARGEST_CALL_BYTES) {
-    return failure('too-large', `This is larger than the ${LARGEST_CALL_BYTES / 1_000_000} MB that Struckline takes at once; a house is far smaller. Check that it is the right file.`);
+    return failure('too-large', `This is larger than the ${LARGEST_CALL_BYTES / 1_000_000} MB that Struckline takes at once; a house is smaller. Check that it is the right file.`);
   }
   return office.call(method, JSON.parse(text));
+}
+
+/** Opens the house file that was dropped on the window, by the path that the preload found out. */
+export async function answerDrop(office: Pick<Office, 'openPath'>, sender: SenderFrame | null, path: unknown): Promise<Reply<unknown>> {
+  if (!isOwnFrame(sender)) return failure('bad-argument', 'Only the window of Struckline itself may call its office.');
+  if (typeof path !== 'string' || !isAbsolute(path)) return failure('refused', 'This is not a file on the disk; save it first, then drop it here.');
+  return office.openPath(path);
 }
 
 function printJson(value: unknown): string | undefined {

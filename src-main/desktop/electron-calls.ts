@@ -9,12 +9,12 @@ interface Preventable {
 export interface PageCalls {
   on(event: 'will-navigate' | 'will-redirect' | 'will-frame-navigate', listener: (event: Preventable & { readonly url: string }) => void): unknown;
   on(event: 'will-attach-webview', listener: (event: Preventable) => void): unknown;
-  setWindowOpenHandler(handler: () => { action: 'deny' }): void;
+  setWindowOpenHandler(handler: (asked: { readonly url: string }) => { action: 'deny' }): void;
 }
 
 export interface WindowCalls {
   loadURL(address: string): Promise<void>;
-  once(event: 'ready-to-show', listener: () => void): unknown;
+  once(event: 'ready-to-show' | 'closed', listener: () => void): unknown;
   show(): void;
   isMinimized(): boolean;
   restore(): void;

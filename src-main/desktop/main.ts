@@ -1,13 +1,14 @@
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session } from 'electron';
-import { openOffice } from '../office/index.ts';
+import { openOffice, ownFolder } from '../office/index.ts';
 import { readSettings } from './settings.ts';
 import { startDesktop } from './start-desktop.ts';
 
 // A packed app is its own program; otherwise the first argument is the file that Electron was given to run.
 const argv = process.argv.slice(app.isPackaged ? 1 : 2);
-const houses = readSettings(argv, { environment: process.env, homeFolder: homedir(), currentFolder: process.cwd() });
+const homeFolder = homedir();
+const houses = readSettings(argv, { environment: process.env, homeFolder, currentFolder: process.cwd() });
 // As built: out/main/main.js
 const builtFolder = join(import.meta.dirname, '..');
 
@@ -24,7 +25,7 @@ startDesktop(
     rendererFolder: join(builtFolder, 'renderer'),
     preloadFile: join(builtFolder, 'preload', 'preload.cjs'),
     platform: process.platform,
-    openOffice: () => openOffice({ shell: 'desktop', ...houses }),
+    openOffice: () => openOffice({ shell: 'desktop', ...houses, ownFolder: ownFolder({ platform: process.platform, environment: process.env, homeFolder }) }),
   },
 ).catch((error: unknown) => {
   dialog.showErrorBox('Struckline could not start', `${error instanceof Error ? error.message : String(error)}\n\nHouses are kept in ${houses.folder}.`);

@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { BrowserWindowConstructorOptions, MenuItemConstructorOptions } from 'electron';
-import { DESKTOP_CHANNEL } from '../../shared-core/contract/index.ts';
+import { DESKTOP_CHANNEL, DESKTOP_DROP_CHANNEL } from '../../shared-core/contract/index.ts';
 import { type Office, SECURITY_HEADERS } from '../office/index.ts';
-import { answerCall } from './answer-call.ts';
+import { answerCall, answerDrop } from './answer-call.ts';
 import type { ElectronCalls, PageCalls, WindowCalls } from './electron-calls.ts';
 import { APP_ADDRESS, APP_SCHEME, findProtocolFile, isOwnPage } from './security.ts';
 
@@ -15,7 +15,7 @@ export interface DesktopSettings {
   openOffice(): Office;
 }
 
-/** Runs the desktop shell; settles when its window has been asked to load the app. */
+/** Runs the desktop shell; settles when its first window has been asked to load the app. */
 export async function startDesktop(electron: ElectronCalls, settings: DesktopSettings): Promise<void> {
   const { app, protocol, ipcMain } = electron;
   if (!app.requestSingleInstanceLock()) {
@@ -24,7 +24,8 @@ export async function startDesktop(electron: ElectronCalls, settings: DesktopSet
   }
   app.enableSandbox();
   protocol.registerSchemesAsPrivileged([{ scheme: APP_SCHEME, privileges: { standard: true, secure: true } }]);
-  app.on('web-contents-created', (_event, page) => confine(page));
+  const windows: WindowCalls[] = [];
+  app.on('web-contents-created', (_event, page) => confine(page, (address) => void open(address)));
   app.on('window-all-closed', () => app.quit());
   await app.whenReady();
 
@@ -33,12 +34,18 @@ export async function startDesktop(electron: ElectronCalls, settings: DesktopSet
   denyPermissions(electron);
   protocol.handle(APP_SCHEME, (request) => serve(request, settings.rendererFolder));
   ipcMain.handle(DESKTOP_CHANNEL, (event, method, argument) => answerCall(office, event.senderFrame, method, argument));
+  ipcMain.handle(DESKTOP_DROP_CHANNEL, (event, path) => answerDrop(office, event.senderFrame, path));
   electron.setMenu(menuFor(settings.platform));
 
-  const window = electron.openWindow(windowOptions(settings.preloadFile));
-  window.once('ready-to-show', () => window.show());
-  app.on('second-instance', () => bringForward(window));
-  await window.loadURL(APP_ADDRESS);
+  async function open(address: string): Promise<void> {
+    const window = electron.openWindow(windowOptions(settings.preloadFile));
+    windows.push(window);
+    window.once('ready-to-show', () => window.show());
+    window.once('closed', () => windows.splice(windows.indexOf(window), 1));
+    await window.loadURL(address);
+  }
+  app.on('second-instance', () => windows.slice(-1).forEach(bringForward));
+  await open(APP_ADDRESS);
 }
 
 export function windowOptions(preloadFile: string): BrowserWindowConstructorOptions {
@@ -64,14 +71,18 @@ export function windowOptions(preloadFile: string): BrowserWindowConstructorOpti
   };
 }
 
-function confine(page: PageCalls): void {
+/** Nothing but the app's own page is opened, and that by the shell itself, in a window with every protection. */
+function confine(page: PageCalls, open: (address: string) => void): void {
   for (const event of ['will-navigate', 'will-redirect', 'will-frame-navigate'] as const) {
     page.on(event, (navigation) => {
       if (!isOwnPage(navigation.url)) navigation.preventDefault();
     });
   }
   page.on('will-attach-webview', (event) => event.preventDefault());
-  page.setWindowOpenHandler(() => ({ action: 'deny' }));
+  page.setWindowOpenHandler(({ url }) => {
+    if (isOwnPage(url)) open(url);
+    return { action: 'deny' };
+  });
 }
 
 function denyPermissions(electron: ElectronCalls): void {

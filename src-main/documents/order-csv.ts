@@ -1,14 +1,13 @@
 import type { House } from '../../shared-core/house/index.ts';
 import { type HousePlan, nameRoom } from '../../shared-core/plan/index.ts';
-import { printLength, printMoney } from '../../shared-core/units/index.ts';
+import { printLength, printMoney, writeSeparated } from '../../shared-core/units/index.ts';
 
 const HEAD = ['Pattern number', 'Run number', 'Name', 'Supplier', 'Rooms', 'Rolls needed', 'Spare', 'In hand', 'On order', 'To buy', 'Packs', 'Price', 'Currency', 'Shortfall', 'Length to buy'];
 
 /**
- * The bulk order as CSV by RFC 4180: CRLF line ends, quotes doubled, one head row.
+ * The bulk order as CSV with one head row.
  *
- * A cell that a spreadsheet would run as a formula gets an apostrophe in front.
- * Example: a pattern number `=1+1` is written `'=1+1`.
+ * Example: a pattern number `=1+1`, which a spreadsheet would run as a formula, is written `'=1+1`.
  */
 export function orderCsv(house: House, plan: HousePlan): string {
   const rows = plan.order.map((line) => {
@@ -31,11 +30,5 @@ export function orderCsv(house: House, plan: HousePlan): string {
       line.running ? printLength(line.running.toBuy, house.lengths) : '',
     ];
   });
-  return [HEAD, ...rows].map((row) => `${row.map(cell).join(',')}\r\n`).join('');
-}
-
-function cell(value: string | number): string {
-  if (typeof value === 'number') return String(value);
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  return writeSeparated([HEAD, ...rows]);
 }

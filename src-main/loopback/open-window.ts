@@ -1,11 +1,9 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { accessSync, constants, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { ownFolder, type OwnFolderSurroundings } from '../office/index.ts';
 
-export interface Machine {
-  readonly platform: NodeJS.Platform;
-  readonly environment: Readonly<Record<string, string | undefined>>;
-  readonly homeFolder: string;
+export interface Machine extends OwnFolderSurroundings {
   /** Null where the platform has no user ids. */
   readonly userId: number | null;
 }
@@ -64,13 +62,6 @@ function isProgram(path: string): boolean {
   }
 }
 
-/** Where the app keeps what is its own, not the user's. */
-export function dataFolder({ platform, environment, homeFolder }: Machine): string {
-  if (platform === 'darwin') return join(homeFolder, 'Library', 'Application Support', 'Struckline');
-  if (platform === 'win32') return join(environment['LOCALAPPDATA'] ?? join(homeFolder, 'AppData', 'Local'), 'Struckline');
-  return join(environment['XDG_DATA_HOME'] || join(homeFolder, '.local', 'share'), 'struckline');
-}
-
 /**
  * Opens an address as a window of an installed browser, or says in a few words why not.
  *
@@ -82,7 +73,7 @@ export async function openWindow(address: string, machine: Machine): Promise<Ope
   if (hindrance) return hindrance;
   const browser = findBrowser(machine);
   if (!browser) return 'no Chromium-family browser found';
-  const profiles = join(dataFolder(machine), 'window-profiles');
+  const profiles = join(ownFolder(machine), 'window-profiles');
   const profile = join(profiles, String(process.pid));
   try {
     mkdirSync(profile, { recursive: true, mode: 0o700 });

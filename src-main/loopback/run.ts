@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
-import { type Office, openOffice } from '../office/index.ts';
+import { type Office, openOffice, ownFolder } from '../office/index.ts';
 import { openWindow } from './open-window.ts';
 import { serveOffice } from './serve-office.ts';
 import { readSettings } from './settings.ts';
@@ -19,7 +19,7 @@ export async function runLoopback(argv: readonly string[], rendererFolder: strin
   if (!existsSync(join(rendererFolder, 'index.html'))) return complain("Struckline's window is not built yet: run 'npm run build' first.", FAILED);
   let office: Office;
   try {
-    office = openOffice({ shell: 'loopback', ...settings });
+    office = openOffice({ shell: 'loopback', ...settings, ownFolder: ownFolder({ platform: process.platform, environment: process.env, homeFolder }) });
   } catch (error) {
     return complain(`Struckline cannot keep houses in ${settings.folder}: ${(error as Error).message}`, FAILED);
   }

@@ -14,7 +14,7 @@ const HEADERS_MILLISECONDS = 10_000;
 
 const USED_UP = 'This address of Struckline is used up or incomplete. Start Struckline again and use the address it gives then.\n';
 
-const TOO_LARGE = `This is larger than the ${LARGEST_CALL_BYTES / 1_000_000} MB that Struckline takes at once; a house is far smaller. Check that it is the right file.`;
+const TOO_LARGE = `This is larger than the ${LARGEST_CALL_BYTES / 1_000_000} MB that Struckline takes at once; a house is smaller. Check that it is the right file.`;
 
 export interface ServedOffice {
   /** The address to open, good for one window; it holds the token. */

@@ -1,5 +1,6 @@
 import { documentSchema, type House, writeDocument } from '../../shared-core/house/index.ts';
 import { type HousePlan, planDocument, planHouse } from '../../shared-core/plan/index.ts';
+import { writeRoomTable } from '../../shared-core/survey/index.ts';
 import { orderCsv, orderText, planText } from '../documents/index.ts';
 
 /** A house's plan and the papers made of it, for whoever asks without a window. */
@@ -24,6 +25,11 @@ export function openDesk(house: House): Desk {
 
 export function exportText(house: House): string {
   return writeDocument(house);
+}
+
+/** All the house's rooms as CSV; `addRooms` reads them again. */
+export function roomsCsv(house: House): string {
+  return writeRoomTable(house);
 }
 
 export function schemaText(): string {

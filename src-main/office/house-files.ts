@@ -1,11 +1,13 @@
 import { readFile, stat } from 'node:fs/promises';
 import { extname } from 'node:path';
 import { bad, type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
-import { encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, readDocument } from '../../shared-core/house/index.ts';
+import { type Edit, encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, readDocument } from '../../shared-core/house/index.ts';
+import { readRoomTable } from '../../shared-core/survey/index.ts';
 import { HouseStore } from '../store/index.ts';
 
-const HOUSE_FILE_ENDING = '.struckline';
+export const HOUSE_FILE_ENDING = '.struckline';
 const MOST_BYTES_A_CHARACTER = 4;
+const LARGEST_ROOM_TABLE_BYTES = 8_000_000;
 
 export function isHouseFile(path: string): boolean {
   return extname(path).toLowerCase() === HOUSE_FILE_ENDING;
@@ -16,9 +18,9 @@ export async function readHouse(path: string): Promise<Outcome<House>> {
   if (!isHouseFile(path)) return readDocumentFile(path);
   const store = await HouseStore.open(path);
   if (!store.ok) return store;
-  const read = await store.value.read();
+  const read = await store.value.readWhole();
   await store.value.close();
-  return read.ok ? good(read.value.house) : read;
+  return read;
 }
 
 /** Makes a house file; never in place of one that is there. */
@@ -32,32 +34,54 @@ export async function makeHouseFile(path: string, house: House): Promise<readonl
 
 /** Replaces the house in a house file, as one edit that can be undone. */
 export async function replaceHouse(path: string, house: House): Promise<readonly Fault[]> {
-  if (!isHouseFile(path)) return [{ path: '', message: `${path} is not a house file; import writes into a file that ends in ${HOUSE_FILE_ENDING}.` }];
+  return changeHouse(path, () => good({ kind: 'replace-house', house: encodeHouse(house) as never }));
+}
+
+/** Adds the rooms of a CSV file to the house in a house file, as one edit that can be undone; all of them or none. */
+export async function addRooms(path: string, tablePath: string): Promise<readonly Fault[]> {
+  const text = await readText(tablePath, LARGEST_ROOM_TABLE_BYTES, 'a table of rooms', 'a table of rooms is CSV text');
+  if (!text.ok) return text.faults;
+  return changeHouse(path, (house) => {
+    const { edit, faults, rows } = readRoomTable(text.value, house);
+    if (edit) return good(edit);
+    return bad([...faults, ...rows.flatMap(({ line, troubles }) => troubles.map(({ words }) => ({ path: '', message: `Line ${line}: ${words}` })))]);
+  });
+}
+
+async function changeHouse(path: string, editOf: (house: House) => Outcome<Edit>): Promise<readonly Fault[]> {
+  if (!isHouseFile(path)) return [{ path: '', message: `${path} is not a house file; a change is written into a file that ends in ${HOUSE_FILE_ENDING}.` }];
   const store = await HouseStore.open(path);
   if (!store.ok) return store.faults;
   try {
     const read = await store.value.read();
     if (!read.ok) return read.faults;
-    const changed = await store.value.edit({ kind: 'replace-house', house: encodeHouse(house) as never }, read.value.revision);
+    const edit = editOf(read.value.house);
+    if (!edit.ok) return edit.faults;
+    const changed = await store.value.edit(edit.value, read.value.revision);
     if (changed.ok) return [];
-    return changed.failure.code === 'refused' ? changed.failure.faults : [{ path: '', message: 'The house was changed meanwhile by another program; nothing was replaced. Try again.' }];
+    return changed.failure.code === 'refused' ? changed.failure.faults : [{ path: '', message: 'The house was changed meanwhile by another program; nothing was changed. Try again.' }];
   } finally {
     await store.value.close();
   }
 }
 
 async function readDocumentFile(path: string): Promise<Outcome<House>> {
+  const text = await readText(path, LARGEST_DOCUMENT_CHARACTERS * MOST_BYTES_A_CHARACTER, 'a house document', 'a house document is JSON text');
+  return text.ok ? readDocument(text.value) : text;
+}
+
+async function readText(path: string, mostBytes: number, what: string, form: string): Promise<Outcome<string>> {
   let bytes: Buffer;
   try {
     const { size } = await stat(path);
-    if (size > LARGEST_DOCUMENT_CHARACTERS * MOST_BYTES_A_CHARACTER) return fault('', `${path} is ${size} bytes, far larger than a house document. Check that it is the right file.`);
+    if (size > mostBytes) return fault('', `${path} is ${size} bytes, far larger than ${what}. Check that it is the right file.`);
     bytes = await readFile(path);
   } catch (error) {
     return fault('', `${path} can't be read: ${error instanceof Error ? error.message : String(error)}`);
   }
   try {
-    return readDocument(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    return good(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch {
-    return bad([{ path: '', message: `${path} is not text in UTF-8; a house document is JSON text.` }]);
+    return fault('', `${path} is not text in UTF-8; ${form}.`);
   }
 }

@@ -2,10 +2,11 @@ import { closeSync, existsSync, openSync, readSync, renameSync, rmSync, statSync
 import { join, dirname, basename } from 'node:path';
 import { randomUUID } from 'node:crypto';
 import Database from 'better-sqlite3';
-import { Kysely, SqliteDialect, type Transaction } from 'kysely';
+import { Kysely, sql, SqliteDialect, type Transaction } from 'kysely';
 import { type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
 import { applyEdit, type Edit, type House, nameEdit } from '../../shared-core/house/index.ts';
 import { APPLICATION_ID, migrate, SCHEMA_VERSION } from './migrations.ts';
+import { dropLostPhotoImages, findPhotoImage, keepPhotoImages, withPhotoImages } from './photo-images.ts';
 import { changesBetween, fromRows, type RowChange, toRows } from './rows.ts';
 import { FACT_TABLES, type FactTable, type Tables } from './tables.ts';
 
@@ -43,10 +44,13 @@ export class HouseStore {
       database.pragma(`application_id = ${APPLICATION_ID}`);
       migrate(database);
       const store = new HouseStore(database);
-      await store.#kysely.transaction().execute(async (transaction) => {
-        await writeChanges(transaction, changesBetween(new Map(), toRows(house)), 'after');
+      const written = await store.#kysely.transaction().execute(async (transaction) => {
+        const kept = await keepPhotoImages(transaction, house, []);
+        if (kept.ok) await writeChanges(transaction, changesBetween(new Map(), toRows(kept.value)), 'after');
+        return kept;
       });
       await store.close();
+      if (!written.ok) return written;
       if (existsSync(path)) return fault('', `${basename(path)} is there already; it was left as it is. Choose another name.`);
       renameSync(draft, path);
     } finally {
@@ -87,14 +91,29 @@ export class HouseStore {
     return this.#kysely.transaction().execute(readStored);
   }
 
+  /** The house with its photos in it, to be taken elsewhere. */
+  async readWhole(): Promise<Outcome<House>> {
+    return this.#kysely.transaction().execute(async (transaction) => {
+      const stored = await readStored(transaction);
+      return stored.ok ? withPhotoImages(transaction, stored.value.house) : stored;
+    });
+  }
+
+  /** The photo that a photo's facts point at; null where the file keeps none of that name. */
+  async readPhoto(image: string): Promise<string | null> {
+    return this.#kysely.transaction().execute((transaction) => findPhotoImage(transaction, image));
+  }
+
   /** Makes one edit, or says why not; nothing is written then. `revision` is what the caller saw last. */
   async edit(edit: Edit, revision: number): Promise<Changed> {
     return this.#change(revision, async (transaction, stored) => {
       const edited = applyEdit(stored.house, edit);
       if (!edited.ok) return refused('The edit was refused; nothing was changed.', edited.faults);
-      const changes = changesBetween(toRows(stored.house), toRows(edited.value));
+      const kept = await keepPhotoImages(transaction, edited.value, stored.house.photos);
+      if (!kept.ok) return refused('The edit was refused; nothing was changed.', kept.faults);
+      const changes = changesBetween(toRows(stored.house), toRows(kept.value));
       if (changes.length === 0) return null;
-      await transaction.deleteFrom('edit').where('is_undone', '=', 1).execute();
+      const dropped = await transaction.deleteFrom('edit').where('is_undone', '=', 1).executeTakeFirst();
       await transaction.insertInto('edit').values((expression) => ({
         number: expression.selectFrom('edit').select((inner) => inner(inner.fn.coalesce(inner.fn.max('number'), inner.lit(0)), '+', 1).as('next')),
         name: nameEdit(stored.house, edit),
@@ -102,6 +121,7 @@ export class HouseStore {
         is_undone: 0,
       })).execute();
       await writeChanges(transaction, changes, 'after');
+      if (dropped.numDeletedRows > 0n) await dropLostPhotoImages(transaction);
       return null;
     });
   }
@@ -124,6 +144,14 @@ export class HouseStore {
       await transaction.updateTable('edit').set({ is_undone: 0 }).where('number', '=', entry.number).execute();
       return null;
     });
+  }
+
+  /** Looks through the whole file, which opening does not: what is wrong with it, or null. For a file that somebody else sends. */
+  async findDamage(): Promise<string | null> {
+    const { rows: more } = await sql`select 1 from sqlite_schema where type in ('trigger', 'view') limit 1`.execute(this.#kysely);
+    if (more.length > 0) return 'It holds more than a house; another program has changed it.';
+    const { rows } = await sql<{ integrity_check: string }>`pragma integrity_check(1)`.execute(this.#kysely);
+    return rows[0]?.integrity_check === 'ok' ? null : 'It is damaged in places that the house itself does not show.';
   }
 
   async close(): Promise<void> {

@@ -28,6 +28,13 @@ const MIGRATIONS: readonly (readonly string[])[] = [
   ],
   [factTable('picture')],
   ['supplier', 'placed_order', 'sent_back', 'leftover', 'matching', 'run_choice'].map(factTable),
+  [
+    factTable('photo'),
+    `create table photo_image (
+      id text not null primary key,
+      image text not null
+    ) strict`,
+  ],
 ];
 
 export const SCHEMA_VERSION = MIGRATIONS.length;

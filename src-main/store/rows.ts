@@ -32,6 +32,7 @@ const LIST_OF = {
   matching: 'matching',
   run_choice: 'runChoices',
   picture: 'pictures',
+  photo: 'photos',
 } as const satisfies Readonly<Record<FactTable, keyof House>>;
 
 export type Rows = ReadonlyMap<string, FactPlace & StoredFacts>;

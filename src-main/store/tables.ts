@@ -13,6 +13,8 @@ export interface Tables {
   matching: FactRow;
   run_choice: FactRow;
   picture: FactRow;
+  photo: FactRow;
+  photo_image: PhotoImageRow;
   edit: EditRow;
 }
 
@@ -29,6 +31,12 @@ export interface FactRow {
   facts: string;
 }
 
+/** What a photo shows, kept once under a name made of what is in it; the photo's facts and the edits hold that name alone. */
+export interface PhotoImageRow {
+  id: string;
+  image: string;
+}
+
 /** One edit as it can be undone: the rows it changed, as they were and as they became. */
 export interface EditRow {
   number: number;
@@ -37,5 +45,5 @@ export interface EditRow {
   is_undone: 0 | 1;
 }
 
-export const FACT_TABLES = ['covering', 'room', 'supplier', 'stock', 'offer', 'placed_order', 'delivery', 'sent_back', 'leftover', 'matching', 'run_choice', 'picture'] as const;
+export const FACT_TABLES = ['covering', 'room', 'supplier', 'stock', 'offer', 'placed_order', 'delivery', 'sent_back', 'leftover', 'matching', 'run_choice', 'picture', 'photo'] as const;
 export type FactTable = (typeof FACT_TABLES)[number];

@@ -1,4 +1,4 @@
-import { type Drawing, type Fill, type Pen, type Shape, type Spot, type Subject, textWidth } from '../../shared-core/drawing/index.ts';
+import { type Drawing, type DrawnPoint, type Fill, type Pen, type Shape, type Spot, type Subject, textWidth } from '../../shared-core/drawing/index.ts';
 import { inches, millimetres } from '../../shared-core/units/index.ts';
 
 /** How a drawing is looked at: the box it fills, the height of its text, and how far it is enlarged and moved. */
@@ -39,6 +39,8 @@ interface Box {
 }
 
 const RING_RADIUS = 0.95;
+/** Around three signs. */
+const LONG_RING_RADIUS = 1.15;
 /** A figure so many times as wide as what it measures would be read as its neighbour's. */
 const MOST_OVERHANG = 3;
 const RING_STEPS = [1, 2, 5, 10, 20, 50, 100];
@@ -47,6 +49,8 @@ const LEAST_STROKE_SPACING = 5;
 const LEAST_TILE = 3;
 /** Smaller words are left out: nobody could read them. */
 const LEAST_TEXT_HEIGHT = 8;
+/** Pixels of a landscape page within its margins, less what a figure keeps around it, on the smaller of the usual papers. */
+const PAPER = { width: 960, height: 600 };
 const SCALE_BARS = {
   metric: [0.5, 1, 2, 5, 10, 20].map((metres) => ({ length: millimetres(metres * 1000), text: `${metres} m` })),
   imperial: [1, 3, 6, 10, 20, 50].map((feet) => ({ length: inches(feet * 12), text: `${feet} ft` })),
@@ -60,12 +64,29 @@ export function fittingScale(drawing: Drawing, { width, height, textHeight }: Pi
   return Math.max(0, Math.min(across, down));
 }
 
-/** The place in a drawing's own units at which a pixel of its box stands. */
-export function placeUnder(drawing: Drawing, view: View, pixelX: number): number {
+/** The box of a drawing on paper: as large as the page lets it be, and no higher than it needs. */
+export function boxOnPaper(drawing: Drawing, textHeight: number): Pick<View, 'width' | 'height'> {
   const { bounds, margin } = drawing;
+  const scale = fittingScale(drawing, { ...PAPER, textHeight });
+  return { width: PAPER.width, height: (bounds.bottom - bounds.top) * scale + (margin.top + margin.bottom) * textHeight };
+}
+
+/** Pixels in one unit, and where the drawing's own upper left corner stands in its box. */
+function frameOf(drawing: Drawing, view: View) {
+  const { bounds, margin } = drawing;
+  const h = view.textHeight;
   const scale = fittingScale(drawing, view) * view.zoom;
-  const spare = (view.width - (margin.left + margin.right) * view.textHeight - (bounds.right - bounds.left) * scale) / 2;
-  return bounds.left + (pixelX - margin.left * view.textHeight - spare - view.panX) / scale;
+  return {
+    scale,
+    left: margin.left * h + (view.width - (margin.left + margin.right) * h - (bounds.right - bounds.left) * scale) / 2 + view.panX,
+    top: margin.top * h + (view.height - (margin.top + margin.bottom) * h - (bounds.bottom - bounds.top) * scale) / 2 + view.panY,
+  };
+}
+
+/** The place in a drawing's own units at which a pixel of its box stands, and how many of them one pixel is. */
+export function placeUnder(drawing: Drawing, view: View, pixel: DrawnPoint): { readonly at: DrawnPoint; readonly unitsPerPixel: number } {
+  const { scale, left, top } = frameOf(drawing, view);
+  return { at: { x: drawing.bounds.left + (pixel.x - left) / scale, y: drawing.bounds.top + (pixel.y - top) / scale }, unitsPerPixel: 1 / scale };
 }
 
 /**
@@ -75,16 +96,12 @@ export function placeUnder(drawing: Drawing, view: View, pixelX: number): number
  * aside, and where all of them would they are thinned out to every second, fifth, tenth.
  */
 export function layOut(drawing: Drawing, view: View): readonly Mark[] {
-  const { bounds, margin } = drawing;
+  const { bounds } = drawing;
   const h = view.textHeight;
-  const scale = fittingScale(drawing, view) * view.zoom;
-  const spare = {
-    x: (view.width - (margin.left + margin.right) * h - (bounds.right - bounds.left) * scale) / 2,
-    y: (view.height - (margin.top + margin.bottom) * h - (bounds.bottom - bounds.top) * scale) / 2,
-  };
+  const { scale, left, top } = frameOf(drawing, view);
   const place = ({ x, y, right = 0, down = 0 }: Spot) => ({
-    x: margin.left * h + spare.x + view.panX + (x - bounds.left) * scale + right * h,
-    y: margin.top * h + spare.y + view.panY + (y - bounds.top) * scale + down * h,
+    x: left + (x - bounds.left) * scale + right * h,
+    y: top + (y - bounds.top) * scale + down * h,
   });
   const taken = reservedBoxes(drawing.shapes, place, h);
   const ringStep = stepOfRings(drawing.shapes, scale, h);
@@ -151,13 +168,14 @@ function layOutShape(shape: Shape, sheet: Sheet): readonly Mark[] {
       const { every, first, last } = sheet.ringStep;
       if (every > 1 && shape.number % every !== 0 && shape.number !== first && shape.number !== last) return [];
       const { x, y: eye } = place(shape.at);
-      const radius = RING_RADIUS * h;
+      const text = String(shape.number).replace('-', '−');
+      const radius = (text.length > 2 ? LONG_RING_RADIUS : RING_RADIUS) * h;
       const boxAt = (y: number) => ({ left: x - radius, top: y - radius, right: x + radius, bottom: y + radius });
       const free = (shape.isFixed ? [0] : [0, 2.2, -2.2]).map((steps) => eye + steps * radius).find((y) => !sheet.taken.some((other) => overlap(boxAt(y), other)));
       if (free === undefined || (every > 1 && free !== eye && shape.number !== first && shape.number !== last)) return [];
       const y = free;
       sheet.taken.push(boxAt(y));
-      return [{ kind: 'ring', x, y, radius, text: String(shape.number).replace('-', '−'), size: h, pen: 'thin', subject }];
+      return [{ kind: 'ring', x, y, radius, text, size: h, pen: 'thin', subject }];
     }
     case 'dimension':
       return layOutDimension(shape, sheet);
@@ -182,7 +200,7 @@ function layOutTab(shape: Extract<Shape, { kind: 'tab' }>, { place, h, taken, ri
   const corners = [{ x: box.left, y }, { x: box.left, y: box.top + h * 0.3 }, { x: box.left + h * 0.3, y: box.top }, { x: box.right - h * 0.3, y: box.top }, { x: box.right, y: box.top + h * 0.3 }, { x: box.right, y }];
   return [
     { kind: 'path', d: `${pathOf(corners)}Z`, pen: 'thin', fill: 'paper', subject: shape.subject },
-    { kind: 'text', x, y: y - high / 2, anchor: 'middle', size: h * 0.9, text, turn: 0, pen: 'thin', subject: shape.subject },
+    { kind: 'text', x, y: y - high / 2, anchor: 'middle', size: h, text, turn: 0, pen: 'thin', subject: shape.subject },
   ];
 }
 
@@ -231,10 +249,11 @@ function layOutDimension(shape: Extract<Shape, { kind: 'dimension' }>, { place, 
   const level = isUpright && Math.abs(turn) > 90 ? turn + 180 : turn;
   const [across, down] = isUpright ? [width / 2, h * 0.6] : [h * 0.6, width / 2];
   // The figure stands above a level line and to the left of an upright one, read from below or from the right; where it
-  // is wider than the line, or something is in its way, on the line's other side.
+  // is wider than the line, or something is in its way, on the line's other side, or off its middle.
   const sides = width <= length ? [-0.7, 0.75] : [0.75, -0.7];
-  for (const side of width > length * (shape.isTight ? 1 : MOST_OVERHANG) ? [] : sides) {
-    const middle = { x: (start.x + end.x) / 2 + (isUpright ? 0 : side * h), y: (start.y + end.y) / 2 + (isUpright ? side * h : 0) };
+  const places = (2 * width <= length ? [0.5, 0.25, 0.75] : [0.5]).flatMap((part) => sides.map((side) => ({ part, side })));
+  for (const { part, side } of width > length * (shape.isTight ? 1 : MOST_OVERHANG) ? [] : places) {
+    const middle = { x: start.x + (end.x - start.x) * part + (isUpright ? 0 : side * h), y: start.y + (end.y - start.y) * part + (isUpright ? side * h : 0) };
     const box: Box = { left: middle.x - across, top: middle.y - down, right: middle.x + across, bottom: middle.y + down };
     if (taken.some((other) => overlap(box, other))) continue;
     taken.push(box);

@@ -6,6 +6,7 @@ import {
   type Host,
   LOOPBACK_CALL_PATH,
   type Method,
+  type OpenedHouse,
   type Replies,
   type Reply,
 } from '../../shared-core/contract/index.ts';
@@ -13,23 +14,31 @@ import {
 /** The host behind this window: the desktop app's bridge where there is one, else the loopback server. */
 export function connectHost(): Host {
   const bridge = (globalThis as unknown as Record<string, DesktopBridge | undefined>)[BRIDGE_NAME];
+  const answered = async <Value>(answer: () => Promise<unknown>): Promise<Reply<Value>> => {
+    try {
+      return (await answer()) as Reply<Value>;
+    } catch {
+      return failure('host-failure', 'The program behind this window does not answer. What was saved is in the house file; start Struckline again.');
+    }
+  };
   const send = bridge ? (method: string, argument: unknown) => bridge.call(method, argument) : post;
   return {
-    async call<Name extends Method>(method: Name, argument: Argument<Name>): Promise<Reply<Replies[Name]>> {
-      try {
-        return (await send(method, argument)) as Reply<Replies[Name]>;
-      } catch {
-        return failure('host-failure', 'The program behind this window does not answer. What was saved is in the house file; start Struckline again.');
-      }
-    },
+    call: <Name extends Method>(method: Name, argument: Argument<Name>) => answered<Replies[Name]>(() => send(method, argument)),
+    ...(bridge ? { openDropped: (file: unknown) => answered<OpenedHouse>(() => bridge.openDropped(file)) } : {}),
   };
 }
 
+/** Browsers carry 64 KB on after a window is closed; a character takes three bytes at most. */
+const MOST_CARRIED_ON = 20_000;
+
 async function post(method: string, argument: unknown): Promise<unknown> {
+  const body = JSON.stringify(argument);
   const response = await fetch(LOOPBACK_CALL_PATH + method, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(argument),
+    body,
+    // An edit outlives the window that made it.
+    keepalive: body.length <= MOST_CARRIED_ON,
   });
   return response.json();
 }

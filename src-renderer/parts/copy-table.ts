@@ -1,3 +1,5 @@
+import { separatedCell } from '../../shared-core/units/index.ts';
+
 export type TableCell = string | number;
 
 /**
@@ -7,7 +9,7 @@ export type TableCell = string | number;
  * would run as a formula gets an apostrophe in front. Example: `=1+1` is written `'=1+1`.
  */
 export function tabSeparated(head: readonly string[], rows: readonly (readonly TableCell[])[]): string {
-  return [head, ...rows].map((row) => `${row.map(cell).join('\t')}\n`).join('');
+  return [head, ...rows].map((row) => `${row.map((cell) => separatedCell(cell, '\t')).join('\t')}\n`).join('');
 }
 
 /** Puts a table on the clipboard, to be pasted into a spreadsheet, and says whether it is there. */
@@ -19,12 +21,6 @@ export async function copyTable(head: readonly string[], rows: readonly (readonl
   } catch {
     say(region, 'Nothing was copied: this browser does not give out its clipboard here.');
   }
-}
-
-function cell(value: TableCell): string {
-  if (typeof value === 'number') return String(value);
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /["\t\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
 const SHOWN_MILLISECONDS = 4_000;

@@ -1,3 +1,5 @@
+import { pressed } from './shortcuts.ts';
+
 /**
  * A sheet that is typed top to bottom: Enter leaves the field and goes to the next one, as Tab does.
  *
@@ -6,9 +8,9 @@
 export function enterMovesOn(sheet: HTMLElement): { destroy(): void } {
   const onKey = (event: KeyboardEvent): void => {
     const { target } = event;
-    if (event.key !== 'Enter' || event.defaultPrevented || !(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+    if (pressed(event, 'fields') !== 'next' || event.defaultPrevented || !(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
     event.preventDefault();
-    const fields = [...sheet.querySelectorAll<HTMLElement>('input:not([type=checkbox], :disabled), select:not(:disabled)')];
+    const fields = [...sheet.querySelectorAll<HTMLElement>('input:not([type=checkbox], [hidden], :disabled), select:not(:disabled)')];
     // By its place, because a checkbox is none of them and Enter goes on from there too.
     const next = fields.find((field) => target.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING);
     if (next) focusField(next);

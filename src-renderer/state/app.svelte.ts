@@ -1,10 +1,13 @@
-import type { Host, HostFacts, HouseListing, OpenedHouse, Reply } from '../../shared-core/contract/index.ts';
+import { type Host, type HostFacts, type HouseListing, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply } from '../../shared-core/contract/index.ts';
+import { AppearanceState } from './appearance.svelte.ts';
 import { HouseState } from './house.svelte.ts';
 import { type Place, PLACES } from './places.ts';
+import { BEGINNING_BYTES, FILES_TAKEN, kindOfFile, plainFileName, toBase64 } from './take-file.ts';
 
 /** What is open, and where in the app the user is; the address keeps it over a reload. */
 export class AppState {
   readonly #host: Host;
+  readonly appearance: AppearanceState;
   facts = $state.raw<HostFacts | null>(null);
   houses = $state.raw<readonly HouseListing[] | null>(null);
   open = $state.raw<HouseState | null>(null);
@@ -12,12 +15,16 @@ export class AppState {
   isBusy = $state(false);
   trouble = $state<string | null>(null);
   troubleDetails = $state.raw<readonly string[]>([]);
+  /** What was just done, where the window alone does not show it. */
+  notice = $state<string | null>(null);
 
   constructor(host: Host) {
     this.#host = host;
+    this.appearance = new AppearanceState(host);
   }
 
   async start(): Promise<void> {
+    await this.appearance.read();
     const facts = await this.#host.call('describe-host', {});
     if (facts.ok) this.facts = facts.value;
     const [, file, place] = location.hash.split('/').map(decodeURIComponent);
@@ -49,29 +56,79 @@ export class AppState {
     return this.#enter(() => this.#host.call('import-document', { text }), 'order');
   }
 
+  /** Takes in a file that was dropped or chosen: a document becomes a new house, a house file is opened. */
+  async takeFile(file: File): Promise<void> {
+    let beginning: string;
+    try {
+      beginning = await file.slice(0, BEGINNING_BYTES).text();
+    } catch {
+      return this.say(`${file.name} can't be read. If it is a folder, take the file that lies in it.`);
+    }
+    const kind = kindOfFile(file.name, beginning);
+    if (kind === null) return this.say(`${file.name} was not taken. ${FILES_TAKEN}`);
+    if (kind === 'house' && this.#host.openDropped) return this.#enter(() => this.#host.openDropped!(file), 'order');
+    const most = kind === 'house' ? LARGEST_HOUSE_FILE_BYTES : LARGEST_CALL_BYTES;
+    if (file.size > most) {
+      const instead = kind === 'house' ? ` Copy it into ${this.facts?.folder ?? 'the folder of houses'}; it stands on the list then.` : ' A house is far smaller: check that it is the right file.';
+      return this.say(`${file.name} is larger than the ${most / 1_000_000} MB that can be taken in so.${instead}`);
+    }
+    if (kind === 'document') return this.importDocument(await file.text());
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    await this.#enter(() => this.#host.call('take-house-file', { name: plainFileName(file.name), bytes: toBase64(bytes) }), 'order');
+    if (this.open && !this.trouble) this.notice = `${file.name} was taken in as a copy, ${this.open.file} in ${this.facts?.folder ?? 'the folder of houses'}. The file itself stays as it was.`;
+  }
+
+  /** Takes a house off the list that lies elsewhere; its file stays where it is. */
+  async forgetHouse(file: string): Promise<void> {
+    const reply = await this.#host.call('forget-house', { file });
+    if (reply.ok) this.houses = reply.value;
+    else this.#fail(reply);
+  }
+
+  openInWindow(file: string): void {
+    const opened = window.open(this.#addressOf(file), '_blank', `popup,width=${innerWidth},height=${innerHeight}`);
+    // The desktop shell opens the window itself and gives nothing back.
+    if (!opened && this.facts?.shell === 'loopback') this.say('The browser did not open another window. Let this address open windows, then try again.');
+  }
+
+  /** A window of the desktop shell asks nobody whether it may close: it does, as soon as all is on the disk. */
+  async closeWhenSaved(): Promise<void> {
+    if (this.facts?.shell !== 'desktop') return;
+    await this.open?.settled();
+    window.close();
+  }
+
+  /** Says what could not be done; null: nothing any more. */
+  say(trouble: string | null): void {
+    this.trouble = trouble;
+    this.troubleDetails = [];
+    this.notice = null;
+  }
+
   goTo(place: Place): void {
     this.place = place;
     this.#remember();
   }
 
   async leaveHouse(): Promise<void> {
-    this.open?.close();
+    const left = this.open;
     this.open = null;
+    this.say(null);
     this.#remember();
+    await left?.close();
     await this.listHouses();
   }
 
   async #enter(call: () => Promise<Reply<OpenedHouse>>, place: Place = this.place): Promise<void> {
     this.isBusy = true;
-    this.trouble = null;
-    this.troubleDetails = [];
+    this.say(null);
     const reply = await call();
     this.isBusy = false;
     if (!reply.ok) {
       this.#fail(reply);
       return;
     }
-    this.open?.close();
+    void this.open?.close();
     this.open = new HouseState(this.#host, reply.value);
     this.place = place;
     this.#remember();
@@ -83,7 +140,11 @@ export class AppState {
   }
 
   #remember(): void {
-    const hash = this.open ? `#/${encodeURIComponent(this.open.file)}/${this.place}` : '';
-    history.replaceState(null, '', hash || location.pathname);
+    history.replaceState(null, '', this.open ? this.#addressOf(this.open.file) : location.pathname);
+  }
+
+  /** Where in the app a house is, at the place that is looked at now. */
+  #addressOf(file: string): string {
+    return `${location.pathname}#/${encodeURIComponent(file)}/${this.place}`;
   }
 }

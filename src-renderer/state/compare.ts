@@ -3,6 +3,7 @@ import type { OrderLine } from '../../shared-core/ordering/index.ts';
 import type { OtherCounts } from '../../shared-core/plan/index.ts';
 import type { CompareRequest } from './compare-worker.ts';
 import CompareWorker from './compare-worker.ts?worker';
+import { factsOfPlans } from './facts-of-plans.ts';
 
 /** Of lines that have been compared before, so that a working opened again is there at once. */
 const compared = new WeakMap<OrderLine, OtherCounts>();
@@ -21,6 +22,6 @@ export function compareLine(house: House, line: OrderLine, onanswer: (counts: Ot
     onanswer(data);
   });
   worker.addEventListener('error', onfault);
-  worker.postMessage({ house: { ...house, pictures: [] }, line } satisfies CompareRequest);
+  worker.postMessage({ house: factsOfPlans(house), line } satisfies CompareRequest);
   return () => worker.terminate();
 }

@@ -1,28 +1,42 @@
 import { assert, type Fault } from '../../shared-core/base/index.ts';
 import type { Host, OpenedHouse, Reply } from '../../shared-core/contract/index.ts';
 import { applyEdit, decodeHouse, type Edit, type House, type Room } from '../../shared-core/house/index.ts';
+import { OtherWindows } from './other-windows.ts';
+import { PhotoImages } from './photo-images.svelte.ts';
 import { Planner } from './planner.svelte.ts';
+
+/** Said of edits that were made on top of facts which another window has changed since. */
+const MADE_ON_OLD_FACTS = 'The house was changed in another window meanwhile; this change was not made. Look at the house as it is now and make it again.';
 
 /** The house that is open: its facts as saved, the draft being typed, and the plan of what is shown. */
 export class HouseState {
   readonly #host: Host;
   readonly planner = new Planner();
   readonly file: string;
+  readonly photoImages: PhotoImages;
 
   saved: House = $state.raw() as House;
   undoName = $state<string | null>(null);
   redoName = $state<string | null>(null);
   /** Edits on their way to the disk. */
   pending = $state(0);
+  /** Whether the last edit did not reach the disk, so that it is shown no longer. */
+  #isLost = $state(false);
   /** What the host said last when it could not do what was asked. */
   trouble = $state<string | null>(null);
   roomId = $state<string | null>(null);
 
   #draft = $state.raw<House | null>(null);
+  #previewed: Edit | null = null;
   #revision = 0;
   /** The facts as the host gave them last: what is surely on disk. */
   #confirmed: House | null = null;
   #queue: Promise<unknown> = Promise.resolve();
+  /** Counts up where edits that wait were made on facts that are no longer so: they are not sent. */
+  #era = 0;
+  /** The newest revision that another window told of. */
+  #heard = 0;
+  readonly #others: OtherWindows;
 
   /** What the screens show: the draft while something is being typed, else the facts as saved. */
   readonly shown: House = $derived(this.#draft ?? this.saved);
@@ -31,26 +45,39 @@ export class HouseState {
   /** The same room with the draft in it: what its drawings show. */
   readonly shownRoom: Room | null = $derived(this.shown.rooms.find(({ id }) => id === this.room?.id) ?? null);
   readonly isSaved = $derived(this.pending === 0);
+  readonly saveWord: 'Saving' | 'Saved' | 'Not saved' = $derived(!this.isSaved ? 'Saving' : this.#isLost ? 'Not saved' : 'Saved');
 
   constructor(host: Host, opened: OpenedHouse) {
     this.#host = host;
     this.file = opened.file;
+    this.photoImages = new PhotoImages(host, opened.file);
     this.#take(opened);
+    this.#others = new OtherWindows(opened.file, (revision) => void this.#catchUp(revision));
   }
 
   get plan() {
     return this.planner.plan;
   }
 
-  close(): void {
+  /** Lets go of the house; settles when what is on its way is on the disk. */
+  async close(): Promise<void> {
+    await this.settled();
     this.planner.close();
+    this.#others.close();
   }
 
-  /** Shows what an edit would do, without making it; null shows the saved facts again. */
-  preview(edit: Edit | null): void {
+  /** Settles when nothing is on its way to the disk. */
+  async settled(): Promise<void> {
+    while (this.pending > 0) await this.#queue;
+  }
+
+  /** Shows what an edit would do, without making it, and gives its faults; null shows the saved facts again. */
+  preview(edit: Edit | null): readonly Fault[] {
+    this.#previewed = edit;
     const tried = edit && applyEdit(this.saved, edit);
     this.#draft = tried?.ok ? tried.value : null;
     this.planner.ask(this.shown);
+    return tried && !tried.ok ? tried.faults : [];
   }
 
   /**
@@ -75,6 +102,7 @@ export class HouseState {
   #show(edit: Edit): readonly Fault[] {
     const tried = applyEdit(this.saved, edit);
     this.#draft = null;
+    this.#previewed = null;
     if (tried.ok) this.saved = tried.value;
     this.planner.ask(this.saved);
     return tried.ok ? [] : tried.faults;
@@ -103,12 +131,21 @@ export class HouseState {
   /** One call after the other, each with the revision that the one before left. */
   #send(call: () => Promise<Reply<OpenedHouse>>): Promise<readonly Fault[]> {
     this.pending += 1;
+    const era = this.#era;
     const sent = this.#queue.then(async (): Promise<readonly Fault[]> => {
+      if (era !== this.#era) {
+        this.pending -= 1;
+        if (this.pending === 0) await this.#openAgain();
+        return [{ path: '', message: MADE_ON_OLD_FACTS }];
+      }
       const reply = await call();
       this.pending -= 1;
+      this.#isLost = !reply.ok && reply.error.code === 'host-failure';
       if (reply.ok) {
         this.trouble = null;
         this.#take(reply.value);
+        this.#others.tell(reply.value.revision);
+        if (this.#heard > this.#revision) void this.#catchUp(null);
         return [];
       }
       this.trouble = reply.error.message;
@@ -120,12 +157,27 @@ export class HouseState {
   }
 
   async #openAgain(): Promise<void> {
+    const before = this.#revision;
     const reply = await this.#host.call('open-house', { file: this.file });
-    if (reply.ok) this.#take(reply.value);
+    if (reply.ok) {
+      if (reply.value.revision !== before) this.#era += 1;
+      this.#take(reply.value);
+    }
     else if (this.#confirmed && this.pending === 0) {
       this.saved = this.#confirmed;
       this.planner.ask(this.shown);
     }
+  }
+
+  /** Takes over what others have changed, where nothing of one's own is on its way; otherwise the host judges that first. */
+  async #catchUp(told: number | null): Promise<void> {
+    this.#heard = Math.max(this.#heard, told ?? 0);
+    const revision = this.#revision;
+    if (this.pending > 0 || (told !== null && told <= revision)) return;
+    const reply = await this.#host.call('house-since', { file: this.file, revision });
+    if (!reply.ok || reply.value === null || this.pending > 0 || this.#revision !== revision) return;
+    this.#take(reply.value);
+    if (this.#previewed) this.preview(this.#previewed);
   }
 
   #take(opened: OpenedHouse): void {

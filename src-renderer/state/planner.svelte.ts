@@ -1,6 +1,7 @@
 import type { House } from '../../shared-core/house/index.ts';
 import type { HousePlan } from '../../shared-core/plan/index.ts';
 import type { PlanAnswer, PlanRequest } from './answer-plan.ts';
+import { factsOfPlans } from './facts-of-plans.ts';
 import { isAlike } from './is-alike.ts';
 import PlanWorker from './plan-worker.ts?worker';
 import { dropUpTo, newStopFlag, stopUpTo } from './stop-flag.ts';
@@ -44,7 +45,7 @@ export class Planner {
   ask(house: House): void {
     const latest = this.#waiting ?? this.#current?.house ?? this.planned;
     // The host's answer to an edit brings the facts that are shown already.
-    if (latest && isAlike(withoutPictures(house), withoutPictures(latest))) {
+    if (latest && isAlike(factsOfPlans(house), factsOfPlans(latest))) {
       if (this.#waiting) this.#waiting = house;
       else if (this.#current) this.#current = { ...this.#current, house };
       else this.planned = house;
@@ -101,7 +102,7 @@ export class Planner {
     this.#began = performance.now();
     this.isWorking = true;
     this.isLookingLonger = asked.effort === 'patient';
-    this.#worker.postMessage({ number: this.#number, house: withoutPictures(asked.house), effort: asked.effort, stops: this.#stops } satisfies PlanRequest);
+    this.#worker.postMessage({ number: this.#number, house: factsOfPlans(asked.house), effort: asked.effort, stops: this.#stops } satisfies PlanRequest);
   }
 
   #take(answer: PlanAnswer): void {
@@ -130,9 +131,4 @@ export class Planner {
     this.progress = null;
     if (next) this.#send({ house: next, effort: 'usual' });
   }
-}
-
-/** No plan looks at pictures, and they would be copied at every keystroke. */
-function withoutPictures(house: House): House {
-  return { ...house, pictures: [] };
 }

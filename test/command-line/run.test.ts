@@ -87,7 +87,7 @@ describe('bad input exits with 1, says what and where, and changes nothing:', ()
 
   test.each([
     ['10 MB of noise', Buffer.from(Uint8Array.from({ length: 10_000_000 }, (_, index) => (index * 2_654_435_761) >>> 24)), /not text in UTF-8; a house document is JSON text/],
-    ['10 MB of letters', Buffer.alloc(10_000_000, 'x'), /larger than 8 million characters/],
+    ['22 MB of letters', Buffer.alloc(22_000_000, 'x'), /larger than 21 million characters/],
     ['100 MB', Buffer.alloc(100_000_000), /far larger than a house document/],
     ['a picture', Buffer.from('\u0089PNG\r\n\u001a\n', 'latin1'), /not text in UTF-8/],
     ['nothing', Buffer.alloc(0), /is not JSON text; a house document is JSON that begins with/],
@@ -143,6 +143,42 @@ test('check says that there is nothing to look at, or what', async () => {
   expect(await runCommandLine(['check', plain])).toEqual({ status: 0, output: 'The facts are good and there is nothing to look at.\n', errors: '' });
   const gaping = written('gaping.json', (document) => (document.rooms[0].walls[3].length = '9 ft'));
   expect((await runCommandLine(['check', gaping])).output).toContain(`Look: The walls of Front bedroom miss each other by 1' 2"`);
+});
+
+describe('the rooms of a house', () => {
+  const TABLE = 'Room,What,Wall,Length,Height,From left,Width,Sill\nHall,,A,12 4,8 ft\nHall,window,A,,4 ft,1 ft,3 ft,3 ft\n';
+
+  test('are written as CSV and added to another', async () => {
+    const rooms = (await runCommandLine(['rooms', written('a.json')])).output;
+    expect(await runCommandLine(['rooms', at('a.json'), '--csv', at('rooms.csv')])).toEqual({ status: 0, output: `The rooms were written to ${at('rooms.csv')}.\n`, errors: '' });
+    expect(readFileSync(at('rooms.csv'), 'utf8')).toBe(rooms);
+    await runCommandLine(['new', at('b.struckline')]);
+    expect(await runCommandLine(['add-rooms', at('b.struckline'), at('rooms.csv')])).toEqual({ status: 0, output: '', errors: '' });
+    expect((await runCommandLine(['rooms', at('b.struckline')])).output).toBe(rooms);
+    writeFileSync(at('more.csv'), TABLE);
+    await runCommandLine(['add-rooms', at('b.struckline'), at('more.csv')]);
+    expect((await runCommandLine(['rooms', at('b.struckline')])).output).toBe(`${rooms},Hall,,room,,,,,,,,,,,,,,\r\n,Hall,A,wall,,"12' 4""",inside,8 ft,0 in,,,,,,,,,\r\n,Hall,A,window,window,,,4 ft,,,,,1 ft,3 ft,3 ft,,,\r\n`);
+  });
+
+  test.each([
+    ['rows that are wrong', TABLE.replace('12 4', 'twelve'), 'struckline: Line 2: Length: ‘twelve’ is not a unit of length; the units are in, ft, yd, mm, cm and m.'],
+    ['no table', '', 'struckline: There is no table here; it takes a row of headings'],
+    ['letters of another encoding', Buffer.from('Room\nK\u00fcche\n', 'latin1'), 'is not text in UTF-8; a table of rooms is CSV text.'],
+    ['far too much', Buffer.alloc(9_000_000, 'x'), 'far larger than a table of rooms'],
+  ])('%s are refused, and nothing is changed', async (_what, text, words) => {
+    await runCommandLine(['new', at('a.struckline'), '--from', written('a.json')]);
+    const before = readFileSync(at('a.struckline'));
+    writeFileSync(at('rooms.csv'), text);
+    expect(await runCommandLine(['add-rooms', at('a.struckline'), at('rooms.csv')])).toEqual({ status: 1, output: '', errors: expect.stringContaining(words) as string });
+    expect(readFileSync(at('a.struckline'))).toEqual(before);
+  });
+
+  test('are added to a house file, and written to a new file only', async () => {
+    writeFileSync(at('rooms.csv'), TABLE);
+    expect(await runCommandLine(['add-rooms', written('a.json'), at('rooms.csv')])).toMatchObject({ status: 1, errors: expect.stringContaining('is not a house file') as string });
+    expect(await runCommandLine(['rooms', at('a.json'), '--csv', at('rooms.csv')])).toMatchObject({ status: 1, errors: expect.stringContaining('The rooms were not written') as string });
+    expect(readFileSync(at('rooms.csv'), 'utf8')).toBe(TABLE);
+  });
 });
 
 describe('order', () => {

@@ -1,12 +1,15 @@
-import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type ErrorCode, type Host, type HostFacts, LARGEST_CALL_BYTES, METHODS, type Reply, type ReplyError } from '../../shared-core/contract/index.ts';
+import { type ErrorCode, type Host, type HostFacts, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, METHODS, type OpenedHouse, type Reply, type ReplyError, type Settings, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
 import { type Edit, LARGEST_DOCUMENT_CHARACTERS } from '../../shared-core/house/index.ts';
 
 export interface Connection {
   readonly host: Host;
+  /** Opens a house by its path, as the shell does for its user. */
+  openPath(path: string): Promise<Reply<OpenedHouse>>;
   close(): Promise<void>;
 }
 
@@ -23,6 +26,10 @@ const STUDY: Edit = {
 };
 const OPENING_PAST_THE_END: Edit = { kind: 'add-opening', room: 'study', wall: 'A', opening: { id: 'late', kind: 'window', from: '12 ft', width: '3 ft', height: '4 ft', sill: '3 ft' } };
 const FILE = 'Home.struckline';
+
+export function ownFolderBeside(houses: string): string {
+  return join(houses, '..', 'own');
+}
 
 /** What the window may rely on, whatever lies between it and the office. */
 export function describeContract(shell: HostFacts['shell'], connect: (folder: string) => Promise<Connection>): void {
@@ -60,7 +67,7 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
       const created = await create();
       expect(created).toMatchObject({ file: FILE, house: { format: 'struckline-house', version: 1, name: 'Home', lengths: 'imperial', currency: 'USD' }, undo: null, redo: null });
       expect(await open()).toEqual(created);
-      expect(valueOf(await host.call('list-houses', {}))).toEqual([{ file: FILE, name: 'Home', rooms: 0, trouble: null }]);
+      expect(valueOf(await host.call('list-houses', {}))).toEqual([{ file: FILE, name: 'Home', rooms: 0, trouble: null, changed: expect.stringMatching(/^\d{4}-\d\d-\d\dT[\d:.]+Z$/), folder: null }]);
       expect(existsSync(join(folder, 'houses', FILE))).toBe(true);
     });
 
@@ -206,7 +213,8 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
     test('a file that is no house is listed with its trouble and opened as none', async () => {
       await create();
       writeFileSync(join(folder, 'houses', 'Noise.struckline'), 'no house');
-      expect(valueOf(await host.call('list-houses', {}))).toMatchObject([
+      const listed = valueOf(await host.call('list-houses', {}));
+      expect(listed.toSorted((one, other) => one.file.localeCompare(other.file))).toMatchObject([
         { file: FILE, name: 'Home', trouble: null },
         { file: 'Noise.struckline', name: null, trouble: expect.stringMatching(/./) },
       ]);
@@ -220,6 +228,25 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
       const imported = valueOf(await host.call('import-document', { text: exported.text }));
       expect(imported.file).not.toBe(FILE);
       expect(imported).toMatchObject({ undo: null, redo: null, house: { name: 'Home' } });
+      expect(valueOf(await host.call('export-document', { file: imported.file })).text).toBe(exported.text);
+    });
+
+    test('a photo is put aside: facts point at it, it is read by itself, and goes out with the document', async () => {
+      const { revision } = await withStudy();
+      const image = `data:image/jpeg;base64,/9j/${'A'.repeat(40_000)}`;
+      const added = valueOf(await edit(revision, { kind: 'add-photos', photos: [{ id: 'photo', room: 'study', wall: 'B', caption: 'Damp', image }] }));
+      expect(JSON.stringify(added).length).toBeLessThan(10_000);
+      const kept = added.house.photos![0]!.image;
+      expect(valueOf(await host.call('read-photo', { file: FILE, image: kept }))).toEqual({ image });
+      expect(errorOf(await host.call('read-photo', { file: FILE, image: `kept:${'0'.repeat(64)}` })).code).toBe('refused');
+      expect(errorOf(await host.call('read-photo', { file: FILE, image: '../photo' })).code).toBe('bad-argument');
+      expect(valueOf(await host.call('undo', { file: FILE, revision: added.revision })).undo).toBe('add room Study');
+      const redone = valueOf(await host.call('redo', { file: FILE, revision: added.revision + 1 }));
+      expect(redone.undo).toBe('add a photo of wall B in Study');
+      const exported = valueOf(await host.call('export-document', { file: FILE }));
+      expect(exported.text).toContain(image);
+      const imported = valueOf(await host.call('import-document', { text: exported.text }));
+      expect(imported.house.photos).toEqual(redone.house.photos);
       expect(valueOf(await host.call('export-document', { file: imported.file })).text).toBe(exported.text);
     });
 
@@ -248,6 +275,146 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
     test('a call that is too large is said to be so, and the next one is answered', async () => {
       expect(errorOf(await host.call('import-document', { text: 'x'.repeat(LARGEST_CALL_BYTES) })).code).toBe('too-large');
       expect(await create()).toMatchObject({ file: FILE });
+    });
+
+    test('settings are the usual ones until others are saved, and these are there after a start', async () => {
+      expect(valueOf(await host.call('read-settings', {}))).toEqual({ settings: USUAL_SETTINGS, trouble: null });
+      const settings: Settings = { scheme: 'dark', contrast: 'more', textSize: 150, motion: 'none' };
+      expect(valueOf(await host.call('save-settings', { settings }))).toEqual({ settings, trouble: null });
+      expect(errorOf(await callBadly('save-settings', { settings: { ...settings, textSize: 1000 } }))).toMatchObject({ code: 'bad-argument', details: [{ path: 'settings.textSize' }] });
+      await connection.close();
+      connection = await connect(join(folder, 'houses'));
+      host = connection.host;
+      expect(valueOf(await host.call('read-settings', {}))).toEqual({ settings, trouble: null });
+    });
+
+    test('settings that can not be read stop nothing', async () => {
+      mkdirSync(ownFolderBeside(join(folder, 'houses')));
+      writeFileSync(join(ownFolderBeside(join(folder, 'houses')), 'settings.json'), 'noise');
+      expect(valueOf(await host.call('read-settings', {}))).toEqual({ settings: USUAL_SETTINGS, trouble: expect.stringContaining('The usual ones hold') });
+    });
+
+    test('the house that was worked on last is listed first', async () => {
+      const names = ['One', 'Two', 'Three'];
+      for (const name of names) valueOf(await host.call('create-house', { name, lengths: 'metric', currency: 'EUR' }));
+      for (const [index, name] of names.entries()) utimesSync(join(folder, 'houses', `${name}.struckline`), 0, 1_000 * (index + 1));
+      const listed = async () => valueOf(await host.call('list-houses', {})).map(({ name }) => name);
+      expect(await listed()).toEqual(['Three', 'Two', 'One']);
+      valueOf(await host.call('edit-house', { file: 'One.struckline', revision: 0, edit: STUDY }));
+      expect(await listed()).toEqual(['One', 'Three', 'Two']);
+      valueOf(await host.call('open-house', { file: 'Two.struckline' }));
+      expect(await listed()).toEqual(['One', 'Three', 'Two']);
+    });
+
+    test('what changed since a revision is told, and where nothing did, that', async () => {
+      const { revision } = await create();
+      expect(valueOf(await host.call('house-since', { file: FILE, revision }))).toBeNull();
+      const edited = valueOf(await edit(revision, STUDY));
+      expect(valueOf(await host.call('house-since', { file: FILE, revision }))).toEqual(edited);
+      expect(errorOf(await host.call('house-since', { file: 'Other.struckline', revision })).code).toBe('no-such-house');
+    });
+
+    describe('a house elsewhere', () => {
+      const path = () => join(folder, FILE);
+      const elsewhere = async () => {
+        await withStudy();
+        renameSync(join(folder, 'houses', FILE), path());
+        await connection.close();
+        connection = await connect(join(folder, 'houses'));
+        host = connection.host;
+        return valueOf(await connection.openPath(path()));
+      };
+
+      test('is opened by its path, edited, and remembered over the runs', async () => {
+        const { file, revision } = await elsewhere();
+        expect(file).toMatch(/^elsewhere:[0-9a-f]{16}$/);
+        const edited = valueOf(await host.call('edit-house', { file, revision, edit: { kind: 'change-house', facts: { name: 'Away' } } }));
+        await connection.close();
+        connection = await connect(join(folder, 'houses'));
+        host = connection.host;
+        expect(valueOf(await host.call('list-houses', {}))).toEqual([{ file, name: 'Away', rooms: 1, trouble: null, changed: expect.any(String), folder }]);
+        expect(await open(file)).toEqual(edited);
+        expect(valueOf(await host.call('export-document', { file })).fileName).toBe('Home.json');
+      });
+
+      test('that is gone is said to be, and is taken off the list', async () => {
+        const { file } = await elsewhere();
+        rmSync(path());
+        expect(valueOf(await host.call('list-houses', {}))).toEqual([{ file, name: 'Home', rooms: 0, trouble: expect.stringMatching(/^Home\.struckline is no longer there/), changed: null, folder }]);
+        expect(errorOf(await host.call('open-house', { file }))).toMatchObject({ code: 'no-such-house', message: `Home.struckline is no longer in ${folder}. It may have been moved or renamed.` });
+        expect(valueOf(await host.call('forget-house', { file }))).toEqual([]);
+        expect(valueOf(await host.call('list-houses', {}))).toEqual([]);
+        expect(errorOf(await host.call('open-house', { file })).code).toBe('no-such-house');
+      });
+
+      test('that lies in the folder is the same house', async () => {
+        await create();
+        expect(valueOf(await connection.openPath(join(folder, 'houses', FILE))).file).toBe(FILE);
+        expect(valueOf(await host.call('list-houses', {}))).toHaveLength(1);
+      });
+
+      test.each(['Home.json', 'None.struckline', 'Noise.struckline'])('%s is refused and not remembered', async (name) => {
+        writeFileSync(join(folder, 'Home.json'), '{}');
+        writeFileSync(join(folder, 'Noise.struckline'), 'noise');
+        expect(errorOf(await connection.openPath(join(folder, name))).message).toContain(name);
+        expect(valueOf(await host.call('list-houses', {}))).toEqual([]);
+      });
+
+      test.each(['elsewhere:0123456789abcdef', 'elsewhere:', 'elsewhere:../../../etc/x', 'elsewhere:0123456789ABCDEF', '/etc/passwd', FILE])('the made-up word %j opens nothing', async (file) => {
+        await elsewhere();
+        expect(['no-such-house', 'bad-argument']).toContain(errorOf(await host.call('open-house', { file })).code);
+      });
+    });
+
+    describe('the bytes of a house file', () => {
+      const take = (name: string, bytes: Buffer) => host.call('take-house-file', { name, bytes: bytes.toString('base64') });
+      const files = () => readdirSync(join(folder, 'houses')).sort();
+
+      test('are taken in as a copy under a free name, with all that can be undone', async () => {
+        const before = await withStudy();
+        const taken = valueOf(await take(FILE, readFileSync(join(folder, 'houses', FILE))));
+        expect(taken).toEqual({ ...before, file: 'Home 2.struckline' });
+        expect(valueOf(await host.call('undo', { file: taken.file, revision: taken.revision })).redo).toBe('add room Study');
+        expect(await open()).toEqual(before);
+        expect(files()).toEqual(['Home 2.struckline', FILE]);
+      });
+
+      test('are refused with a reason where they are no whole house file, and nothing is left behind', async () => {
+        await withStudy();
+        const good = readFileSync(join(folder, 'houses', FILE));
+        const bent = Buffer.from(good);
+        bent.fill(0xff, 4096 + 8, 4096 + 2048);
+        const [foreign, newer] = [Buffer.from(good), Buffer.from(good)];
+        foreign.writeUInt32BE(0x1234, 68);
+        newer.writeUInt32BE(999, 60);
+        const bad: readonly (readonly [string, Buffer])[] = [['empty', Buffer.alloc(0)], ['noise', Buffer.from('no house')], ['cut short', good.subarray(0, good.length / 2)], ['bent', bent], ['foreign', foreign], ['newer', newer]];
+        for (const [what, bytes] of bad) {
+          const error = errorOf(await take('Sent.struckline', bytes));
+          expect([what, error.code]).toEqual([what, 'not-a-house']);
+          expect(error.message).toMatch(/^Sent\.struckline was not taken in; nothing was changed\./);
+        }
+        expect(files()).toEqual([FILE]);
+      });
+
+      test('are refused where the file does more than hold a house', async () => {
+        await withStudy();
+        const path = join(folder, 'Sent.struckline');
+        copyFileSync(join(folder, 'houses', FILE), path);
+        const database = new Database(path);
+        database.exec('create trigger later after update on house begin delete from room; end');
+        database.close();
+        expect(errorOf(await take('Sent.struckline', readFileSync(path))).message).toMatch(/holds more than a house/);
+        expect(files()).toEqual([FILE]);
+      });
+
+      test('are refused above the limit, in words that say what to do', async () => {
+        expect(errorOf(await take('Large.struckline', Buffer.alloc(LARGEST_HOUSE_FILE_BYTES + 1)))).toMatchObject({ code: 'too-large', message: expect.stringMatching(/17 MB.*Copy it into/) });
+        expect(files()).toEqual([]);
+      });
+
+      test.each([['a/Home.struckline', 'AAAA'], ['Home.json', 'AAAA'], [FILE, 'not base64'], [FILE, 'AA=A']])('named %j as %j are not understood', async (name, bytes) => {
+        expect(errorOf(await host.call('take-house-file', { name, bytes }))).toMatchObject({ code: 'bad-argument', details: [{ message: expect.stringMatching(/is not (the name of a house file|base64)/) }] });
+      });
     });
 
     test('the demo is a whole house', async () => {

@@ -2,7 +2,7 @@ import type { Reply } from '../../shared-core/contract/index.ts';
 import { startDesktop } from '../../src-main/desktop/start-desktop.ts';
 import { type Office, openOffice } from '../../src-main/office/index.ts';
 import { StandInElectron } from '../desktop/stand-in.ts';
-import { describeContract } from './contract-suite.ts';
+import { describeContract, ownFolderBeside } from './contract-suite.ts';
 
 // The real shell over a stand-in for Electron, which copies data as Electron does between its processes.
 describeContract('desktop', async (folder) => {
@@ -12,10 +12,11 @@ describeContract('desktop', async (folder) => {
     rendererFolder: folder,
     preloadFile: 'preload.cjs',
     platform: process.platform,
-    openOffice: () => (office = openOffice({ shell: 'desktop', folder })),
+    openOffice: () => (office = openOffice({ shell: 'desktop', folder, ownFolder: ownFolderBeside(folder) })),
   });
   return {
     host: { call: async (method, argument) => (await electron.invoke(method, argument)) as Reply<never> },
+    openPath: async (path) => (await electron.drop(path)) as Reply<never>,
     close: async () => office?.close(),
   };
 });

@@ -2,10 +2,10 @@ import { type Host, LOOPBACK_CALL_PATH } from '../../shared-core/contract/index.
 import { serveOffice } from '../../src-main/loopback/serve-office.ts';
 import { openOffice } from '../../src-main/office/index.ts';
 import { ask, callHeaders, signIn } from '../loopback/serving.ts';
-import { describeContract } from './contract-suite.ts';
+import { describeContract, ownFolderBeside } from './contract-suite.ts';
 
 describeContract('loopback', async (folder) => {
-  const office = openOffice({ shell: 'loopback', folder });
+  const office = openOffice({ shell: 'loopback', folder, ownFolder: ownFolderBeside(folder) });
   const served = await serveOffice(office, { rendererFolder: folder });
   const cookie = await signIn(served);
   const host: Host = {
@@ -17,6 +17,7 @@ describeContract('loopback', async (folder) => {
   };
   return {
     host,
+    openPath: office.openPath,
     close: async () => {
       await served.close();
       await office.close();

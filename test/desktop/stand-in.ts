@@ -1,4 +1,5 @@
 import type { BrowserWindowConstructorOptions, CustomScheme, MenuItemConstructorOptions } from 'electron';
+import { DESKTOP_CHANNEL, DESKTOP_DROP_CHANNEL } from '../../shared-core/contract/index.ts';
 import type { ElectronCalls, PageCalls } from '../../src-main/desktop/electron-calls.ts';
 import type { SenderFrame } from '../../src-main/desktop/security.ts';
 
@@ -33,10 +34,11 @@ export class StandInElectron {
   menu: MenuItemConstructorOptions[] = [];
   isSecondInstance = false;
   readonly #app = new Listeners();
-  readonly #window = new Listeners();
+  /** Of the windows in the order in which they were opened. */
+  readonly #windows: Listeners[] = [];
   #isReady = false;
   #serve: ((request: Request) => Promise<Response>) | undefined;
-  #answer: ((event: { readonly senderFrame: SenderFrame | null }, method: unknown, argument: unknown) => unknown) | undefined;
+  readonly #answers = new Map<string, (event: { readonly senderFrame: SenderFrame | null }, ...told: [unknown, unknown]) => unknown>();
   readonly #decisions: { request?: (contents: unknown, permission: unknown, decide: (isGranted: boolean) => void) => void; check?: () => boolean; device?: () => boolean } = {};
 
   readonly calls: ElectronCalls = {
@@ -68,7 +70,7 @@ export class StandInElectron {
     ipcMain: {
       handle: (channel, listener) => {
         this.log.push(`listen ${channel}`);
-        this.#answer = listener;
+        this.#answers.set(channel, listener);
       },
     },
     permissions: () => {
@@ -83,9 +85,11 @@ export class StandInElectron {
     openWindow: (options) => {
       this.#after('openWindow');
       this.windows.push(options);
+      const listeners = new Listeners();
+      this.#windows.push(listeners);
       return {
         loadURL: async (address) => void this.log.push(`load ${address}`),
-        once: (event, listener) => this.#window.add(event, listener),
+        once: (event, listener) => listeners.add(event, listener),
         show: () => this.log.push('show'),
         isMinimized: () => true,
         restore: () => this.log.push('restore'),
@@ -98,14 +102,24 @@ export class StandInElectron {
     this.#app.emit(event, ...args);
   }
 
-  emitOfWindow(event: string): void {
-    this.#window.emit(event);
+  emitOfWindow(event: string, index = 0): void {
+    this.#windows[index]?.emit(event);
   }
 
   /** A call of the window, its data copied both ways as between processes. */
   async invoke(method: unknown, argument: unknown, senderFrame: SenderFrame | null = OWN_FRAME): Promise<unknown> {
-    if (!this.#answer) throw new Error('nothing listens to the window');
-    return structuredClone(await this.#answer({ senderFrame }, structuredClone(method), structuredClone(argument)));
+    return this.#invoke(DESKTOP_CHANNEL, senderFrame, method, argument);
+  }
+
+  /** A file is dropped on the window, whose path the preload has found out. */
+  async drop(path: unknown, senderFrame: SenderFrame | null = OWN_FRAME): Promise<unknown> {
+    return this.#invoke(DESKTOP_DROP_CHANNEL, senderFrame, path, undefined);
+  }
+
+  async #invoke(channel: string, senderFrame: SenderFrame | null, ...told: [unknown, unknown]): Promise<unknown> {
+    const answer = this.#answers.get(channel);
+    if (!answer) throw new Error('nothing listens to the window');
+    return structuredClone(await answer({ senderFrame }, ...structuredClone(told)));
   }
 
   async fetch(address: string, options: RequestInit = {}): Promise<Response> {
@@ -121,15 +135,15 @@ export class StandInElectron {
   }
 
   /** A page comes to be; what it may not do is asked through its events. */
-  createPage(): { emit(event: string, value: unknown): void; openWindow(): unknown } {
+  createPage(): { emit(event: string, value: unknown): void; openWindow(url: string): unknown } {
     const listeners = new Listeners();
-    let opener: (() => unknown) | undefined;
+    let opener: ((asked: { readonly url: string }) => unknown) | undefined;
     const page: PageCalls = {
       on: (event: string, listener: Listener) => listeners.add(event, listener),
       setWindowOpenHandler: (handler) => void (opener = handler),
     };
     this.#app.emit('web-contents-created', {}, page);
-    return { emit: (event, value) => listeners.emit(event, value), openWindow: () => opener?.() };
+    return { emit: (event, value) => listeners.emit(event, value), openWindow: (url) => opener?.({ url }) };
   }
 
   #before(call: string): void {

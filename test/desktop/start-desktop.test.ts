@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { DESKTOP_CHANNEL, LARGEST_CALL_BYTES } from '../../shared-core/contract/index.ts';
+import { DESKTOP_CHANNEL, DESKTOP_DROP_CHANNEL, failure, LARGEST_CALL_BYTES } from '../../shared-core/contract/index.ts';
 import { startDesktop } from '../../src-main/desktop/start-desktop.ts';
 import { makeWindow } from '../loopback/serving.ts';
 import { OWN_FRAME, preventable, StandInElectron } from './stand-in.ts';
@@ -32,6 +32,10 @@ const start = () =>
           calls.push({ method, argument });
           return { ok: true, value: argument };
         },
+        openPath: async (path) => {
+          calls.push({ method: 'open a path', argument: path });
+          return failure('refused', 'said by the office');
+        },
         close: () => new Promise((resolve) => closings.push(resolve)),
       };
     },
@@ -47,6 +51,7 @@ test('starts in the order that Electron asks for, and is fenced in before the pa
     'permissions',
     'handle app',
     `listen ${DESKTOP_CHANNEL}`,
+    `listen ${DESKTOP_DROP_CHANNEL}`,
     'openWindow',
     'load app://struckline/',
   ]);
@@ -63,6 +68,17 @@ test('the first instance comes forward where a second is started', async () => {
   electron.log.length = 0;
   electron.emit('second-instance');
   expect(electron.log).toEqual(['restore', 'focus']);
+});
+
+test('the window opened last comes forward, and none that was closed', async () => {
+  await start();
+  electron.createPage().openWindow('app://struckline/');
+  for (const [index, forward] of [[1, ['restore', 'focus']], [0, []]] as const) {
+    electron.emitOfWindow('closed', index);
+    electron.log.length = 0;
+    electron.emit('second-instance');
+    expect(electron.log).toEqual(forward);
+  }
 });
 
 test('the window is opened with every protection that Electron has', async () => {
@@ -123,10 +139,23 @@ describe('a page', () => {
     expect(isPrevented('file:///etc/passwd')).toBe(true);
   });
 
-  test('opens no window and takes in no web view', async () => {
+  test.each(['https://struckline.example/', 'app://struckline/?x=1', 'app://struckline/assets/index.js', 'about:blank', 'javascript:0'])('opens no window of %s', async (address) => {
+    await start();
+    expect(electron.createPage().openWindow(address)).toEqual({ action: 'deny' });
+    expect(electron.windows).toHaveLength(1);
+  });
+
+  test('opens its own address in another window, which the shell makes with every protection', async () => {
+    await start();
+    expect(electron.createPage().openWindow('app://struckline/#/Home.struckline/order')).toEqual({ action: 'deny' });
+    expect(electron.windows).toHaveLength(2);
+    expect(electron.windows[1]).toEqual(electron.windows[0]);
+    expect(electron.log.at(-1)).toBe('load app://struckline/#/Home.struckline/order');
+  });
+
+  test('takes in no web view', async () => {
     await start();
     const page = electron.createPage();
-    expect(page.openWindow()).toEqual({ action: 'deny' });
     const attaching = preventable();
     page.emit('will-attach-webview', attaching);
     expect(attaching.isPrevented).toBe(true);
@@ -194,6 +223,20 @@ describe('a call', () => {
     expect(await electron.invoke('open-house', letters)).toMatchObject({ ok: false, error: { code: 'too-large' } });
     expect(calls).toEqual([]);
     expect(await electron.invoke('open-house', letters.slice(1))).toMatchObject({ ok: true });
+  });
+});
+
+describe('a file that is dropped', () => {
+  test('is opened by its path', async () => {
+    await start();
+    expect(await electron.drop('/houses/Alder.struckline')).toMatchObject({ error: { message: 'said by the office' } });
+    expect(calls).toEqual([{ method: 'open a path', argument: '/houses/Alder.struckline' }]);
+  });
+
+  test.each([['', OWN_FRAME], ['Alder.struckline', OWN_FRAME], [7, OWN_FRAME], [undefined, OWN_FRAME], ['/houses/Alder.struckline', null], ['/houses/Alder.struckline', { url: 'https://struckline.example/', parent: null }]])('is refused without a path of the disk, or of another page (%j, %j)', async (path, frame) => {
+    await start();
+    expect(await electron.drop(path, frame)).toMatchObject({ ok: false });
+    expect(calls).toEqual([]);
   });
 });
 

@@ -141,7 +141,7 @@ test('a sheet is printed without what only a screen needs', async ({ page, runni
   await openRoom(page, running);
   await page.emulateMedia({ media: 'print', colorScheme: 'light' });
   await expect(page.getByRole('navigation', { name: 'Places' })).toBeHidden();
-  await expect(page.getByRole('heading', { name: 'Elm Row 9: Parlour' })).toBeVisible();
+  expect(await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--print-head'))).toBe('"Elm Row 9 · Set out · Parlour"');
   await expect(page.locator('.elevation svg')).toBeVisible();
   expect((await page.pdf({ preferCSSPageSize: true })).length).toBeGreaterThan(5_000);
 });

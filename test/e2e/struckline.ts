@@ -17,7 +17,7 @@ export interface Running {
 export async function startStruckline(folder: string, ...more: readonly string[]): Promise<Running> {
   const child = spawn(process.execPath, ['src-main/start.ts', '--loopback', '--folder', folder, ...more], {
     cwd: ROOT,
-    env: { ...process.env, DISPLAY: '', WAYLAND_DISPLAY: '' },
+    env: { ...process.env, DISPLAY: '', WAYLAND_DISPLAY: '', STRUCKLINE_OWN: join(folder, 'own') },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   const address = await readAddress(child);

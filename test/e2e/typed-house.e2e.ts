@@ -99,7 +99,7 @@ test('what was typed is there after the program was stopped and started, and und
   const again = await startStruckline(running.folder);
   try {
     await page.goto(again.address);
-    await page.getByRole('button', { name: /Lime Yard 2/ }).click();
+    await page.getByRole('button', { name: /^Lime Yard 2/ }).click();
     await goTo(page, 'Survey');
     await expect(page.getByLabel('Length of wall B')).toHaveValue('3 m');
     await page.getByRole('button', { name: 'Undo: add wall B in Kitchen' }).click();

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type PackageRow, readPackageTable } from '../../shared-core/ordering/index.ts';
-import { readSeparated } from '../../shared-core/ordering/separated-values.ts';
+import { readSeparated } from '../../shared-core/units/index.ts';
 
 const NONE = { damaged: 0, short: 0 };
 const FERN = { patternNumber: 'K-2041', run: '2214', rolls: 8, ...NONE };
@@ -205,7 +205,8 @@ test('a table that is written and read again is the same', () => {
   fc.assert(
     fc.property(fc.array(row, { minLength: 1, maxLength: 12 }), layout, (rows, { separator, lineEnd, order, hasHeading, word, quotesAll, emptyLines }) => {
       const columns = hasHeading ? order : ORDER;
-      const cell = (value: string) => (quotesAll || /[",;\t]/.test(value) ? `"${value.replaceAll('"', '""')}"` : value);
+      const guarded = (value: string) => (/^'*[=+\-@]/.test(value) ? `'${value}` : value);
+      const cell = (value: string) => (quotesAll || /[",;\t]/.test(value) ? `"${guarded(value).replaceAll('"', '""')}"` : guarded(value));
       const lines = rows.map((one) => columns.map((column) => String(one[column] ?? '')));
       const heading = hasHeading ? [columns.map((column) => HEADS[column][word] ?? HEADS[column][0]!)] : [];
       const text = [...heading, ...lines].map((cells) => cells.map(cell).join(separator)).join(lineEnd.repeat(1 + emptyLines));

@@ -148,4 +148,4 @@ test('whatever house is good is planned, explained and drawn', () => {
     { numRuns: 1_500, examples: [[REPEAT_BEYOND_THE_ROLL], [SMALLEST_REPEAT]] },
   );
   expect(planned).toBeGreaterThan(300);
-}, 120_000);
+});

@@ -126,7 +126,7 @@ describe('the working of an order line', () => {
       }),
       { numRuns: 150 },
     );
-  }, 60_000);
+  });
 
   test('of rolls that begin at their repeat counts from where the first piece begins in it', () => {
     // In a repeat of 20 in the first piece begins 18 in into it, and four of 100 in end 418 in on, within 420 in.

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { sayFault, sayFaults } from '../../src-renderer/parts/say-fault.ts';
-import { idFor } from '../../src-renderer/parts/free-id.ts';
-import { floorLineText, heightText, readFloorLineTyped, readHeightTyped, readTurnTyped, readWallsTyped, wallsText, writeFacts } from '../../src-renderer/places/survey/typed-facts.ts';
+import { floorLineText, readFloorLineTyped, readHeightTyped, readWallsTyped, wallsText, writeFacts } from '../../src-renderer/places/survey/typed-facts.ts';
+import { idFor } from '../../shared-core/base/index.ts';
 import { applyEdit } from '../../shared-core/house/index.ts';
+import { heightText, readTurnTyped } from '../../shared-core/survey/index.ts';
 import { parseMeasure } from '../../shared-core/units/index.ts';
 import { documentOf, houseOf, room, wallcovering } from '../builders.ts';
 

@@ -21,7 +21,7 @@ test('strips follow one another without gap or overlap, numbered in order, none 
       if (next) expect([next.number, next.from]).toEqual([strip.number + 1, strip.to]);
     });
   });
-}, 120_000);
+});
 
 test('every place of every wall is on just one part of a strip, but for wraps', () => {
   check(({ room, layout: { strips } }) => {
@@ -32,7 +32,7 @@ test('every place of every wall is on just one part of a strip, but for wraps', 
       parts.slice(1).forEach((part, index) => expect(part.from).toBe(parts[index]!.to));
     }
   });
-}, 120_000);
+});
 
 test('pieces cover every place of the wall that no opening takes', () => {
   check(({ room, layout: { strips } }) => {
@@ -49,7 +49,7 @@ test('pieces cover every place of the wall that no opening takes', () => {
       }
     }
   });
-}, 120_000);
+});
 const wallHeight = 96 * 8128;
 
 test('phases lie in the repeat, and the pattern runs level across every seam but for its drop', () => {
@@ -71,7 +71,7 @@ test('phases lie in the repeat, and the pattern runs level across every seam but
       }
     }
   });
-}, 120_000);
+});
 
 /** What is cut, and where it hangs, whatever the walls are called. */
 const seen = ({ strips, mismatch, slivers, datum }: StretchLayout) => ({ mismatch, slivers, datum, strips: strips.map(({ number, from, to, cutWidth, pieces }) => ({ number, width: to - from, cutWidth, pieces: pieces.map(({ length, phase, part, top, bottom, width }) => [length, phase, part, top, bottom, width]) })) });
@@ -89,7 +89,7 @@ test('a room typed from another wall on is hung alike from the same place', () =
     }),
     { numRuns: ROOMS },
   );
-}, 120_000);
+});
 
 test('a wall cut in two by a corner straight on is hung alike', () => {
   const cutAt = fc.record({ wall: fc.nat(5), share: fc.integer({ min: 1, max: 99 }) });
@@ -120,7 +120,7 @@ test('a wall cut in two by a corner straight on is hung alike', () => {
     { numRuns: ROOMS },
   );
   expect(crossed).toBeGreaterThan(ROOMS / 50);
-}, 120_000);
+});
 
 test('what a search counts of a layout is what its pieces are', () => {
   check(({ stretch, band, paper, house, layout: { axis, strips } }) => {
@@ -131,4 +131,4 @@ test('what a search counts of a layout is what its pieces are', () => {
     count(setOutStrips(stretch, band, paper, house.rules, { start: { wall: 'B', at: lengthOf(123_456) }, edge: 'left', direction: 'right', kill: 'start' }).strips);
     expect(new Map(count(strips).pieces().map(({ length, phase, count: many }) => [`${length} ${phase}`, many]))).toEqual(cut);
   });
-}, 120_000);
+});

@@ -210,3 +210,36 @@ describe('a file that is no house file is told by its own words and left as it i
     expect(await messageOfOpening(path)).toMatch(/would end at 4' 8", past the end of wall A/);
   });
 });
+
+describe('a file that somebody else sends is looked through', () => {
+  test('and nothing is found in one of ours', async () => {
+    const store = await created();
+    await store.edit(lengthOfB('10 ft'), 0);
+    expect(await store.findDamage()).toBeNull();
+  });
+
+  test('where only what can be undone is damaged, which the house does not show', async () => {
+    const store = await created();
+    const rooms = Array.from({ length: 40 }, (_, index) => ({ id: `r${index}`, name: `Room ${index}` }));
+    await store.edit({ kind: 'replace-house', house: { format: 'struckline-house', version: 1, name: 'Other', rooms } }, 0);
+    await store.close();
+    const database = new Database(path);
+    const [page] = database.prepare("select pageno from dbstat where name = 'edit' and pagetype = 'overflow'").pluck().all() as number[];
+    database.close();
+    const bytes = readFileSync(path);
+    bytes.fill(0xff, (page! - 1) * 4096, page! * 4096);
+    writeFileSync(path, bytes);
+    const damaged = await opened();
+    expect((await readOf(damaged)).house.name).toBe('Other');
+    expect(await damaged.findDamage()).toMatch(/damaged in places that the house itself does not show/);
+  });
+
+  test('and one with more in it than a house', async () => {
+    const store = await created();
+    await store.close();
+    const database = new Database(path);
+    database.exec('create view rooms as select * from room');
+    database.close();
+    expect(await (await opened()).findDamage()).toMatch(/more than a house/);
+  });
+});

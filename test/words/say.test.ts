@@ -7,8 +7,8 @@ import { parseSource, sourceFiles } from '../architecture/read-imports.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
 const GERMAN_FILES = readdirSync(join(ROOT, 'shared-core/words/german')).map((name) => name.replace('.ts', '')).filter((name) => name !== 'index');
-/** Folders of the core whose every text has words. */
-const SAID = ['units', 'house', 'contract'];
+/** Folders whose every text has words. */
+const SAID = ['units', 'house', 'survey', 'setting-out', 'ordering', 'plan', 'drawing', 'contract'];
 
 afterEach(() => speak(ENGLISH));
 
@@ -98,6 +98,19 @@ describe('German', () => {
     expect(messageOf(applyEdit(furnished.value, { kind: 'change-wall', room: 'bed1', wall: 'A', facts: { length: '400 m' } }))).toBe('ist 400 m; höchstens 100 m ist möglich. Einheit prüfen');
     expect(messageOf(applyEdit(furnished.value, { kind: 'change-wall', room: 'bed1', wall: 'A', facts: { turn: 'left' } }))).toBe('ist "left"; erwartet: "inside", "outside", "straight" oder ein Innenwinkel von "10" bis "350" Grad');
     expect(writeDocument(furnished.value)).toContain('"length": "3.76 m"');
+
+    const { readRoomTable, readTurnTyped, writeRoomTable } = await import('../../shared-core/survey/index.ts');
+    const table = writeRoomTable(furnished.value);
+    expect(table).toContain('Storey,Room,Wall,What,');
+    expect(table).toContain(',Kammer,A,wall,,"3,76 m",inside,');
+    expect(readRoomTable(table, house).edit?.rooms).toMatchObject([{ name: 'Kammer', walls: [{ id: 'A', length: '3,76 m', turn: 'inside' }] }]);
+    const typed = 'Raum;Wand;Was;Länge;Ecke;Höhe;von links;Breite;Brüstung;Eingang\nFlur;A;Wand;3,2 m;außen;2,4 m bis 2,6 m;;;;\nFlur;A;Tür;;;2 m;0,5 m;90 cm;;ja';
+    const { edit, rows } = readRoomTable(typed, house);
+    expect(rows.flatMap(({ troubles }) => troubles)).toEqual([]);
+    expect(rows[0]?.cells).toMatchObject({ what: 'Wand', corner: 'außen', height: '2,4 m bis 2,6 m' });
+    expect(edit?.rooms[0]?.walls).toMatchObject([{ turn: 'outside', height: ['2,4 m', '2,6 m'], openings: [{ kind: 'door', entrance: true }] }]);
+    expect(readRoomTable('Raum;Wand;Länge;Höhe\nFlur;A;;2 m', house).rows[0]?.troubles).toEqual([{ column: 'length', words: 'Länge: hier steht nichts; erwartet: eine Länge.' }]);
+    expect(['innen', 'auß', '92,5 Grad', 'inside'].map(readTurnTyped)).toEqual(['inside', 'outside', '92.5', 'inside']);
   });
 });
 

@@ -53,7 +53,7 @@ export const DRAWING: Words = {
   'It is cut wider to lap in the corner at the kill point.': 'Sie ist breiter zugeschnitten, um in der Ecke der Schlussnaht zu überlappen.',
   'The opening holds its whole width.': 'Die Öffnung nimmt ihre ganze Breite ein.',
   'It stands beside a covered reveal.': 'Sie grenzt an eine beklebte Leibung.',
-  'It hangs upside down.': 'Sie klebt kopfüber.',
+  'It hangs upside down.': 'Gestürzt tapeziert.',
 
   'Wall {0}, {1} long, {2} of it here, {3}.': 'Wand {0}, {1} lang, davon {2} hier, {3}.',
   'Wall {0}, {1} long, {2}.': 'Wand {0}, {1} lang, {2}.',
@@ -61,7 +61,7 @@ export const DRAWING: Words = {
   'Inside corner of walls {0} and {1}.': 'Innenecke der Wände {0} und {1}.',
   'Outside corner of walls {0} and {1}.': 'Außenecke der Wände {0} und {1}.',
   'outside corner': 'Außenecke',
-  '{0} on wall {1}': '{0} auf Wand {1}',
+  '{0} on wall {1}': '{0} an Wand {1}',
 
   'The pattern at the ceiling, with the trim that is cut off over it.': 'Das Muster an der Decke, mit der Schnittzugabe, die darüber abgeschnitten wird.',
   'The pattern at the upper edge of the band, with the trim that is cut off over it.': 'Das Muster an der Oberkante des Felds, mit der Schnittzugabe, die darüber abgeschnitten wird.',
@@ -85,9 +85,12 @@ export const DRAWING: Words = {
   'Kill point {0}: {1}.': 'Schlussnaht {0}: {1}.',
   'Kill point {0}, where the last strip meets the first.': 'Schlussnaht {0}, wo die letzte Bahn auf die erste trifft.',
 
-  '{0} on wall {1}, the entrance': '{0} auf Wand {1}, der Eingang',
+  '{0} on wall {1}, the entrance': '{0} an Wand {1}, der Eingang',
 
-  '{0} on wall {1}, {2} up and {3} high.': '{0} auf Wand {1}, Unterkante in {2} Höhe, {3} hoch.',
+  '{0}, wall {1} from inside the room, {2} long, {3}.': '{0}, Wand {1} von innen gesehen, {2} lang, {3}.',
+  'It has no openings.': 'Sie hat keine Öffnungen.',
+
+  '{0} on wall {1}, {2} up and {3} high.': '{0} an Wand {1}, Unterkante in {2} Höhe, {3} hoch.',
   '{0} before wall {1}, {2} high.': '{0} vor Wand {1}, {2} hoch.',
   'left side': 'linke Seite',
   'right side': 'rechte Seite',

@@ -13,6 +13,7 @@ export const HOUSE_FACTS: Words = {
   '{0}, a text of 1 to {1} characters': '{0}, ein Text von 1 bis {1} Zeichen',
   'a whole number': 'eine ganze Zahl',
   '{0} from {1} to {2}': '{0} von {1} bis {2}',
+  'a note of at most {0} characters': 'eine Notiz von höchstens {0} Zeichen',
   'true or false': 'true oder false',
   'an id of 1 to 40 letters, digits, dots, dashes and underscores, such as "bed1"': 'eine Kennung aus 1 bis 40 Buchstaben, Ziffern, Punkten, Strichen und Unterstrichen, etwa "bed1"',
   'a length with its unit, such as "12\' 4 1/2\\"", "148.5 in", "3.76 m" or "10 mm"': 'eine Länge mit ihrer Einheit, etwa "3.76 m", "10 mm", "148.5 in" oder "12\' 4 1/2\\""',
@@ -50,6 +51,8 @@ export const HOUSE_FACTS: Words = {
   'takes the changed facts by their keys': 'braucht die geänderten Angaben unter ihren Schlüsseln',
   'the edit {0}': 'die Änderung {0}',
   'ids of walls': 'Kennungen von Wänden',
+  photos: 'Fotos',
+  'holds no photo; it takes one or more': 'enthält kein Foto; erwartet: mindestens eines',
   'is not an edit; it takes an object with a kind that names one': 'ist keine Änderung; erwartet: ein Objekt mit kind, das eine nennt',
 
   'the rules': 'die Regeln',
@@ -72,6 +75,11 @@ export const HOUSE_FACTS: Words = {
   pictures: 'Bilder',
   'a house': 'ein Haus',
   '1, the version of the format that this program reads': '1, die Version des Formats, die dieses Programm liest',
+
+  'a photo as a data URL of image/png, image/jpeg or image/webp in base64, of at most {0} characters': 'ein Foto als Daten-URL von image/png, image/jpeg oder image/webp in base64 mit höchstens {0} Zeichen',
+  'is not what stands for a photo that a house file keeps': 'ist nicht das, was für ein Foto in einer Hausdatei steht',
+  'a photo': 'ein Foto',
+  'what the photo shows': 'was das Foto zeigt',
 
   'a run number': 'eine Anfertigungsnummer',
   'a date such as "2026-03-02"': 'ein Datum, etwa "2026-03-02"',

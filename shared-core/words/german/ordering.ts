@@ -31,10 +31,6 @@ export const ORDERING: Words = {
   'There is no table here; {0}': 'Hier ist keine Tabelle; {0}',
   'There is no package under the heading; {0}': 'Unter der Kopfzeile steht kein Paket; {0}',
   'This table has {0} packages; at most {1} are taken at once': 'Diese Tabelle hat {0} Pakete; auf einmal werden höchstens {1} angenommen',
-  '{0} is no heading that is known; those that are known are {1}; leave other columns out': '{0} ist keine bekannte Überschrift; bekannt sind {1}; andere Spalten weglassen',
-  '{0} is a second column for the {1}; it takes one of each': '{0} ist eine zweite Spalte für {1}; angenommen wird von jeder eine',
-  'there is no column for the {0}; known by {1}': 'es fehlt die Spalte {0}; bekannt als {1}',
-  'Line {0}: {1}': 'Zeile {0}: {1}',
   'Line {0}, column {1}: {2} belongs to no column; the columns are {3}': 'Zeile {0}, Spalte {1}: {2} gehört zu keiner Spalte; die Spalten sind {3}',
   'one without a name': 'eine ohne Namen',
   'Line {0}, {1}: {2}{3}': 'Zeile {0}, {1}: {2}{3}',
@@ -59,7 +55,4 @@ export const ORDERING: Words = {
   '{0} is more than {1} characters; {2}': '{0} hat mehr als {1} Zeichen; {2}',
   '{0} is another kind of bar code than those that are read, which are {1}; {2}': '{0} steht für eine andere Art Strichcode als die, die gelesen werden: {1}; {2}',
   '{0} is no code of a package; {1}, and no pattern number or run number': '{0} ist kein Code eines Pakets; {1}, keine Musternummer und keine Anfertigungsnummer',
-  '{0} has a space before its quote; a quote stands first in its cell': '{0} hat ein Leerzeichen vor dem Anführungszeichen; ein Anführungszeichen steht am Anfang der Zelle',
-  'the quote before {0} is not closed; a cell in quotes ends with a quote': 'das Anführungszeichen vor {0} ist nicht geschlossen; eine Zelle in Anführungszeichen endet mit einem Anführungszeichen',
-  'after {0} the cell goes on; a quote within a cell in quotes is written twice': 'nach {0} geht die Zelle weiter; ein Anführungszeichen innerhalb einer Zelle in Anführungszeichen wird doppelt geschrieben',
 };

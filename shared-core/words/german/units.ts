@@ -59,4 +59,13 @@ export const UNITS: Words = {
   'has no unit; write feet and inches as 12 4 1/2, 12\' 4 1/2" or 12 ft 4 1/2 in': 'hat keine Einheit; Fuß und Zoll als 12 4 1/2, 12\' 4 1/2" oder 12 ft 4 1/2 in schreiben',
   'In ‘{0}’, ‘{1}’ {2}': 'In „{0}“: „{1}“ {2}',
   '‘{0}…’ is more than {1} characters; {2}': '„{0}…“ hat mehr als {1} Zeichen; {2}',
+
+  'Line {0}: {1}': 'Zeile {0}: {1}',
+  '{0} has a space before its quote; a quote stands first in its cell': '{0} hat ein Leerzeichen vor dem Anführungszeichen; ein Anführungszeichen steht am Anfang der Zelle',
+  'the quote before {0} is not closed; a cell in quotes ends with a quote': 'das Anführungszeichen vor {0} ist nicht geschlossen; eine Zelle in Anführungszeichen endet mit einem Anführungszeichen',
+  'after {0} the cell goes on; a quote within a cell in quotes is written twice': 'nach {0} geht die Zelle weiter; ein Anführungszeichen innerhalb einer Zelle in Anführungszeichen wird doppelt geschrieben',
+
+  '{0} is no heading that is known; those that are known are {1}; leave other columns out': '{0} ist keine bekannte Überschrift; bekannt sind {1}; andere Spalten weglassen',
+  '{0} is a second column for the {1}; it takes one of each': '{0} ist eine zweite Spalte für {1}; angenommen wird von jeder eine',
+  'there is no column for the {0}; known by {1}': 'es fehlt die Spalte {0}; bekannt als {1}',
 };

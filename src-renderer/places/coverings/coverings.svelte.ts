@@ -1,6 +1,6 @@
+import { freeId, idFor } from '../../../shared-core/base/index.ts';
 import { type Band, type Border, type Covering, type Edit, endsOf, type Room } from '../../../shared-core/house/index.ts';
 import { type LengthStyle, lengthOf, parseMeasure, printLength } from '../../../shared-core/units/index.ts';
-import { freeId, idFor } from '../../parts/free-id.ts';
 import { readSpare, SPARE_TAKES } from '../../parts/read-spare.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';

@@ -1,7 +1,8 @@
+import { isSaid } from '../../../shared-core/base/index.ts';
 import { type House, nameCovering } from '../../../shared-core/house/index.ts';
 import type { CheckedDelivery, Ledger, LineProgress } from '../../../shared-core/ordering/index.ts';
 import { sayUnits, type WorkingLine } from '../../../shared-core/plan/index.ts';
-import { compare, isSaid } from '../../parts/found.ts';
+import { compare } from '../../parts/found.ts';
 import { type Finding, isOrdered, less, more, quiet, rankOf, sayPackage } from './say-package.ts';
 
 /** A count of rolls and how it was reached; no lines where there was nothing to add up. */

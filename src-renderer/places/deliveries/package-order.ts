@@ -1,5 +1,6 @@
+import { isSaid } from '../../../shared-core/base/index.ts';
 import type { CheckedDelivery } from '../../../shared-core/ordering/index.ts';
-import { compare, isSaid } from '../../parts/found.ts';
+import { compare } from '../../parts/found.ts';
 import { type Finding, rankOf } from './say-package.ts';
 
 export type PackageColumn = 'number' | 'pattern' | 'run' | 'rolls' | 'damaged' | 'missing' | 'received' | 'state';

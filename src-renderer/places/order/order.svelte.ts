@@ -1,7 +1,7 @@
+import { isSaid } from '../../../shared-core/base/index.ts';
 import type { Covering, Edit, House, PlacedOrder, Room, RunQuantity } from '../../../shared-core/house/index.ts';
 import { addAmounts, type Amounts, bySupplier, type CutList, type OrderLine, type SupplierLines, type WayOut } from '../../../shared-core/ordering/index.ts';
 import { type CoveringRuns, draftOrder, nameRoom, rollsAloneIn, toBePlaced } from '../../../shared-core/plan/index.ts';
-import { isSaid } from '../../parts/found.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';

@@ -1,6 +1,5 @@
-import type { Fault } from '../../../shared-core/base/index.ts';
+import { type Fault, idFor } from '../../../shared-core/base/index.ts';
 import { type Furniture, nameCovering, type Rail, type Room } from '../../../shared-core/house/index.ts';
-import { idFor } from '../../parts/free-id.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { type Facts, readWallsTyped, wallsText, writeFacts } from './typed-facts.ts';

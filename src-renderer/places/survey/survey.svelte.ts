@@ -1,16 +1,19 @@
-import { type Edit, encodeHouse, type Opening, OPENING_KINDS, REVEAL_SIDES, type Room, type Wall } from '../../../shared-core/house/index.ts';
-import { mirrorRoom } from '../../../shared-core/survey/index.ts';
-import { freeId } from '../../parts/free-id.ts';
+import { freeId } from '../../../shared-core/base/index.ts';
+import { type Edit, encodeHouse, type Opening, REVEAL_SIDES, type Room, type Wall, withoutNotes } from '../../../shared-core/house/index.ts';
+import { type Ends, heightText, mirrorRoom, nextWallId, readTurnTyped, TURN_HELP } from '../../../shared-core/survey/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
+import { alikeOpenings, emptyOpening, type NewOpening, type OpeningKind, openingLike } from './new-opening.ts';
+import { OpeningHand } from './opening-hand.svelte.ts';
+import { PastedWalls } from './pasted-walls.svelte.ts';
 import { RoomExtras } from './room-extras.svelte.ts';
-import { type Facts, type Height, heightText, readFloorLineTyped, readHeightTyped, readTurnTyped, TURN_HELP } from './typed-facts.ts';
+import { RoomsInHand } from './rooms-in-hand.svelte.ts';
+import { type Facts, readFloorLineTyped, readHeightTyped } from './typed-facts.ts';
+import { WallPhotos } from './wall-photos.svelte.ts';
 
-export type OpeningKind = Opening['kind'];
 export type RevealSide = (typeof REVEAL_SIDES)[number];
 /** What is covered where only the depth was said: all that a door and a window both have. */
 const USUAL_SIDES: readonly RevealSide[] = ['left', 'right', 'head'];
-export const OPENING_WORDS: readonly (readonly [OpeningKind, string])[] = OPENING_KINDS.map((kind) => [kind, kind === 'furniture' ? 'fitted furniture' : kind]);
 
 /** Of a room, in characters. */
 const LONGEST_NAME = 80;
@@ -22,14 +25,22 @@ export class SurveySheet {
   /** The wall being typed at the foot of the sheet. */
   newWall = $state({ length: '', turn: 'inside' });
   newWallTrouble = $state<string | null>(null);
-  #newHeight = $state.raw<{ readonly text: string; readonly height: Height } | null>(null);
-  newOpening = $state<{ kind: OpeningKind; from: string; width: string; height: string; sill: string }>(emptyOpening('door'));
+  #newHeight = $state.raw<{ readonly text: string; readonly height: Ends } | null>(null);
+  newOpening = $state.raw<NewOpening>(emptyOpening('door'));
   newOpeningTrouble = $state<string | null>(null);
   // By room, so that what is half typed in one waits there while another is looked at.
   readonly #extras = new Map<string, RoomExtras>();
+  // By wall, so that photos go on being made small while another wall is looked at.
+  readonly #photos = new Map<string, WallPhotos>();
+  readonly hand: OpeningHand;
+  readonly pastedWalls: PastedWalls;
+  readonly roomsInHand: RoomsInHand;
 
   constructor(house: HouseState) {
     this.#house = house;
+    this.hand = new OpeningHand(house, this);
+    this.pastedWalls = new PastedWalls(house, () => this.#heightOfNew);
+    this.roomsInHand = new RoomsInHand(house);
   }
 
   get room(): Room | null {
@@ -47,7 +58,7 @@ export class SurveySheet {
     return this.#newHeight?.text ?? (last ? heightText(last) : '');
   }
 
-  get #heightOfNew(): Height | null {
+  get #heightOfNew(): Ends | null {
     const last = this.room?.walls.at(-1)?.height;
     return this.#newHeight?.height ?? (last ? ('typed' in last ? last.typed : [last[0].typed, last[1].typed]) : null);
   }
@@ -58,17 +69,24 @@ export class SurveySheet {
     return extras;
   }
 
+  photosOf(room: string, wall: string): WallPhotos {
+    const key = JSON.stringify([room, wall]);
+    const photos = this.#photos.get(key) ?? new WallPhotos(this.#house, room, wall);
+    this.#photos.set(key, photos);
+    return photos;
+  }
+
   addRoom(): void {
     const id = this.#freeRoomId();
     this.#startRoom({ kind: 'add-room', room: { id, name: `Room ${id.slice('room'.length)}` } }, id);
   }
 
-  /** A room with the same facts, or with those of its mirror image, under a name of its own. */
+  /** A room with the same facts, or with those of its mirror image, under a name of its own; notes and photos are of the other room. */
   copyRoom(room: Room, isMirrored: boolean): void {
     const { saved } = this.#house;
     const id = this.#freeRoomId();
     const names = saved.rooms.map(({ name }) => name);
-    const copy = { ...(isMirrored ? mirrorRoom(room, saved.lengths) : room), id, name: nextName(room.name, names) };
+    const copy = { ...withoutNotes(isMirrored ? mirrorRoom(room, saved.lengths) : room), id, name: nextName(room.name, names) };
     const [written] = encodeHouse({ ...saved, rooms: [copy] }).rooms ?? [];
     this.#startRoom({ kind: 'add-room', room: written } as Edit, id);
   }
@@ -106,7 +124,7 @@ export class SurveySheet {
     return trouble;
   }
 
-  changeWall = (wall: string, facts: Record<string, Height | null>) => this.#make((room) => ({ kind: 'change-wall', room: room.id, wall, facts }));
+  changeWall = (wall: string, facts: Record<string, Ends | null>) => this.#make((room) => ({ kind: 'change-wall', room: room.id, wall, facts }));
 
   previewWall(wall: string, typed: string | null): void {
     const { room } = this;
@@ -171,40 +189,53 @@ export class SurveySheet {
 
   removeOpening = (opening: string) => this.#make((room) => ({ kind: 'remove-opening', room: room.id, wall: this.wall!.id, opening }));
 
-  chooseNewKind(kind: OpeningKind): void {
-    this.newOpening = { ...this.newOpening, kind, sill: this.newOpening.sill === '' || this.newOpening.sill === '0 in' ? emptyOpening(kind).sill : this.newOpening.sill };
+  typeOpening(facts: Partial<NewOpening>): void {
+    this.newOpening = { ...this.newOpening, ...facts };
+  }
+
+  /** Openings of the house that the next one can be like. */
+  get alike() {
+    return this.room ? alikeOpenings(this.#house.saved, this.room.id) : [];
+  }
+
+  /** A kind, or an opening that the next one is like in all but its place. */
+  chooseNewKind(chosen: string): void {
+    const alike = this.alike.find(({ key }) => key === chosen);
+    const kind = chosen as OpeningKind;
+    const { from, sill } = this.newOpening;
+    if (alike) this.newOpening = openingLike(alike, from);
+    else this.typeOpening({ kind, like: null, reveal: null, sill: sill === '' || sill === '0 in' ? emptyOpening(kind).sill : sill });
   }
 
   addOpening(): boolean {
     const { room, wall } = this;
-    const { kind, from, width, height, sill } = this.newOpening;
+    const { kind, from, width, height, sill, reveal } = this.newOpening;
     if (!room || !wall) return false;
     const missing = [from === '' && 'how far it is from the left end', width === '' && 'its width', height === '' && 'its height', sill === '' && 'the height of its sill'].find(Boolean);
     this.newOpeningTrouble = missing ? `The ${kind} wants ${missing}.` : null;
     if (this.newOpeningTrouble) return false;
     const id = freeId(kind, wall.openings.map((opening) => opening.id));
-    const isFirstDoor = kind === 'door' && !room.walls.some(({ openings }) => openings.some(({ entrance }) => entrance));
-    const opening = { id, kind, from, width, height, sill, ...(isFirstDoor ? { entrance: true } : {}) };
-    this.newOpeningTrouble = sayFaults(this.#house.editAtOnce({ kind: 'add-opening', room: room.id, wall: wall.id, opening }));
+    const opening = { id, kind, from, width, height, sill, ...this.entranceOf(kind), ...(reveal ? { reveal } : {}) };
+    this.newOpeningTrouble = sayFaults(this.#house.editAtOnce({ kind: 'add-opening', room: room.id, wall: wall.id, opening } as Edit));
     if (this.newOpeningTrouble) return false;
     this.newOpening = emptyOpening('door');
     return true;
   }
 
+  /** The first door of a room is taken for its entrance. */
+  entranceOf(kind: OpeningKind): { readonly entrance?: true } {
+    const isFirstDoor = kind === 'door' && !this.room?.walls.some(({ openings }) => openings.some(({ entrance }) => entrance));
+    return isFirstDoor ? { entrance: true } : {};
+  }
+
   nextWallId(room: Room): string {
-    const letters = Array.from({ length: 26 }, (_, index) => String.fromCharCode(65 + index));
-    const taken = new Set(room.walls.map(({ id }) => id));
-    return letters.find((letter) => !taken.has(letter)) ?? freeId('W', [...taken]);
+    return nextWallId(room.walls.map(({ id }) => id));
   }
 
   async #make(edit: (room: Room) => Edit): Promise<string | null> {
     const { room } = this;
     return room ? sayFaults(await this.#house.edit(edit(room))) : null;
   }
-}
-
-function emptyOpening(kind: OpeningKind) {
-  return { kind, from: '', width: '', height: '', sill: kind === 'window' ? '' : '0 in' };
 }
 
 /** 'Bed 1' is followed by 'Bed 2', 'Hall' too by 'Hall 2', the first that no room has. */

@@ -1,5 +1,5 @@
 import { fault, good, type Outcome } from '../base/index.ts';
-import { quoteTyped } from '../units/index.ts';
+import { quoteTyped } from './quote-typed.ts';
 import { say } from '../words/index.ts';
 
 /** One row of a table in which something stands. */
@@ -11,6 +11,11 @@ export interface TableLine {
 }
 
 const SEPARATORS = ['\t', ';', ','] as const;
+export type Separator = (typeof SEPARATORS)[number];
+
+/** What a spreadsheet would run; where apostrophes stand before it already, one more keeps them. */
+const FORMULA = /^'*[=+\-@\t\r]/;
+const GUARDED = /^'+[=+\-@\t\r]/;
 
 interface Cell {
   readonly value: string;
@@ -22,14 +27,14 @@ interface Cell {
  * The rows of a table that was written or copied as text, without the empty ones.
  *
  * Cells are kept apart by tabs where the first row has any, else by semicolons or commas, of which it has more; a cell
- * in quotes may hold any of these, line ends, and quotes written twice. A row may have any number of cells. Fails, with
- * the line, where a quote is not closed or something stands beside a cell in quotes.
+ * in quotes may hold any of these, line ends, and quotes written twice. A row may have any number of cells. The apostrophe
+ * that `separatedCell` puts before a formula is taken off again. Fails, with the line, where a quote is not closed or something stands beside a cell in quotes.
  * Source: RFC 4180 (from memory); tabs and semicolons are how spreadsheets copy and save, common practice, no source.
  *
  * `K-2041;"22;14";8` is one line of K-2041, 22;14 and 8.
  */
 export function readSeparated(text: string): Outcome<readonly TableLine[]> {
-  const separator = chooseSeparator(text);
+  const separator = separatorOf(text);
   const lines: TableLine[] = [];
   let cells: string[] = [];
   let number = 1;
@@ -40,7 +45,7 @@ export function readSeparated(text: string): Outcome<readonly TableLine[]> {
     if (!cell.ok) return fault('', say`Line ${number + lineEnds}: ${cell.faults}`);
     const { value, end } = cell.value;
     lineEnds += countLineEnds(text.slice(at, end));
-    cells.push(value.trim());
+    cells.push(unguarded(value.trim()));
     at = end + 1;
     if (text[end] === separator) continue;
     if (cells.some((one) => one !== '')) lines.push({ number, cells });
@@ -52,7 +57,7 @@ export function readSeparated(text: string): Outcome<readonly TableLine[]> {
   return good(lines);
 }
 
-function readCell(text: string, from: number, separator: string): Outcome<Cell, string> {
+function readCell(text: string, from: number, separator: Separator): Outcome<Cell, string> {
   const isEnd = (at: number) => at >= text.length || text[at] === separator || text[at] === '\n' || text[at] === '\r';
   if (text[from] !== '"') {
     let end = from;
@@ -73,8 +78,37 @@ function closingQuote(text: string, open: number): number {
   return -1;
 }
 
-/** What keeps the cells of the first row apart in which anything stands. */
-function chooseSeparator(text: string): string {
+/**
+ * A table as CSV by RFC 4180 (from memory): commas between the cells, CRLF after each row; `readSeparated` reads it again.
+ *
+ * `writeSeparated([['Run', 'Rolls'], ['22,14', 8]])` is `Run,Rolls` and `"22,14",8`, each with its line end.
+ */
+export function writeSeparated(rows: readonly (readonly (string | number)[])[]): string {
+  return rows.map((row) => `${row.map((cell) => separatedCell(cell, ',')).join(',')}\r\n`).join('');
+}
+
+/**
+ * A cell of a table that is written as text: in quotes where it holds a quote, a line end or what keeps cells apart, and
+ * with an apostrophe in front where a spreadsheet would run it as a formula.
+ *
+ * `separatedCell('=1+1', ',')` is `'=1+1`.
+ */
+export function separatedCell(value: string | number, separator: Separator): string {
+  if (typeof value === 'number') return String(value);
+  const safe = FORMULA.test(value) ? `'${value}` : value;
+  return safe.includes(separator) || /["\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}
+
+function unguarded(cell: string): string {
+  return GUARDED.test(cell) ? cell.slice(1) : cell;
+}
+
+/**
+ * What keeps the cells of the first row apart in which anything stands.
+ *
+ * `separatorOf('3,76;2,40')` is a semicolon; where there is nothing of the kind it is a comma.
+ */
+export function separatorOf(text: string): Separator {
   const counts = new Map<string, number>();
   let isCellStart = true;
   let isEmpty = true;

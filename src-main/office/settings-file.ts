@@ -1,0 +1,50 @@
+import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Settings, type SettingsRead, settingsSchema, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
+import { decodeFacts } from '../../shared-core/house/index.ts';
+
+const VERSION = 1;
+const NAME = 'settings.json';
+const SET_ASIDE = 'settings-not-read.json';
+
+/** The settings of a user in a small JSON file; what can't be read never stops the app and is never thrown away. */
+export class SettingsFile {
+  readonly #folder: string;
+  readonly #path: string;
+
+  constructor(folder: string) {
+    this.#folder = folder;
+    this.#path = join(folder, NAME);
+  }
+
+  read(): SettingsRead {
+    if (!existsSync(this.#path)) return { settings: USUAL_SETTINGS, trouble: null };
+    const read = this.#parse();
+    if (typeof read !== 'string') return { settings: read, trouble: null };
+    return { settings: USUAL_SETTINGS, trouble: `The settings in ${this.#path} ${read}. The usual ones hold; a change makes a new file and keeps this one as ${SET_ASIDE}.` };
+  }
+
+  save(settings: Settings): SettingsRead {
+    mkdirSync(this.#folder, { recursive: true });
+    if (this.read().trouble !== null) renameSync(this.#path, join(this.#folder, SET_ASIDE));
+    const unfinished = `${this.#path}.${process.pid}`;
+    writeFileSync(unfinished, `${JSON.stringify({ version: VERSION, ...settings }, null, 2)}\n`);
+    renameSync(unfinished, this.#path);
+    return { settings, trouble: null };
+  }
+
+  /** The settings, or what is wrong with the file. */
+  #parse(): Settings | string {
+    let raw: unknown;
+    try {
+      raw = JSON.parse(readFileSync(this.#path, 'utf8'));
+    } catch (error) {
+      return `can't be read: ${(error as Error).message}`;
+    }
+    if (typeof raw !== 'object' || raw === null || !('version' in raw)) return 'are not settings of Struckline';
+    const { version, ...rest } = raw;
+    if (version !== VERSION) return `are of version ${JSON.stringify(version)}; this Struckline reads version ${VERSION}`;
+    const decoded = decodeFacts(settingsSchema, rest, '');
+    return decoded.ok ? decoded.value : `can't be read: ${decoded.faults.map(({ path, message }) => `${path} ${message}`.trim()).join('; ')}`;
+  }
+}

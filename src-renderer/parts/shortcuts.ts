@@ -1,0 +1,142 @@
+interface Shortcut {
+  /** Each alone does it: `Ctrl+Shift+Z`, `Escape`, `?`; Ctrl is the command key too. `Digit` is any of 1 to 9. */
+  readonly keys: readonly string[];
+  readonly does: string;
+}
+
+interface ShortcutGroup {
+  readonly title: string;
+  readonly shortcuts: Readonly<Record<string, Shortcut>>;
+}
+
+/**
+ * Every key that the window answers to, by where it does. The handlers ask `pressed` and the sheet of shortcuts shows
+ * this, so a key that is not listed does nothing; a test keeps it so.
+ *
+ * Left to others: Ctrl with + - 0 and with digits, which are the browser's; single letters and Alt or Ctrl+Alt with
+ * digits, which are screen readers', the browser's on some systems, or type characters.
+ */
+export const SHORTCUTS = {
+  window: {
+    title: 'Anywhere',
+    shortcuts: {
+      keys: { keys: ['F1', '?'], does: 'This sheet; ? where nothing is being typed' },
+      find: { keys: ['Ctrl+K', '/'], does: 'To the field that finds anything; / where nothing is being typed' },
+      place: { keys: ['Ctrl+Shift+Digit'], does: 'To a place, counted from the top of the row of places' },
+      undo: { keys: ['Ctrl+Z'], does: 'Undo; in a field that holds something new, only what was typed' },
+      redo: { keys: ['Ctrl+Y', 'Ctrl+Shift+Z'], does: 'Do again what was undone' },
+    },
+  },
+  find: {
+    title: 'In the field that finds anything',
+    shortcuts: {
+      before: { keys: ['ArrowUp'], does: 'To what was found before it' },
+      next: { keys: ['ArrowDown'], does: 'To what was found next' },
+      go: { keys: ['Enter'], does: 'Goes there' },
+      close: { keys: ['Escape'], does: 'Closes the list; again, forgets what was typed' },
+    },
+  },
+  rooms: {
+    title: 'Where there is a row of rooms',
+    shortcuts: {
+      before: { keys: ['Alt+PageUp'], does: 'To the room before' },
+      after: { keys: ['Alt+PageDown'], does: 'To the room after' },
+    },
+  },
+  fields: {
+    title: 'In a field',
+    shortcuts: {
+      next: { keys: ['Enter'], does: 'Takes what was typed and goes on to the next field; in the last field of a new row, adds the row' },
+      back: { keys: ['Escape'], does: 'Forgets what was typed, as long as the field is not left; in a table being pasted, closes it' },
+    },
+  },
+  drawing: {
+    title: 'In a drawing',
+    shortcuts: {
+      left: { keys: ['ArrowLeft'], does: 'To the strip, wall or mark on the left' },
+      right: { keys: ['ArrowRight'], does: 'To the strip, wall or mark on the right' },
+      up: { keys: ['ArrowUp'], does: 'To the kind of mark before' },
+      down: { keys: ['ArrowDown'], does: 'To the next kind of mark' },
+      first: { keys: ['Home'], does: 'To the first of its kind' },
+      last: { keys: ['End'], does: 'To the last of its kind' },
+      pick: { keys: ['Enter', ' '], does: 'Picks it' },
+      leave: { keys: ['Escape'], does: 'Points at nothing any more' },
+      larger: { keys: ['+', '='], does: 'Larger' },
+      smaller: { keys: ['-'], does: 'Smaller' },
+      fit: { keys: ['0'], does: 'The whole drawing' },
+    },
+  },
+  opening: {
+    title: 'In the drawing of a wall, with an opening of it pointed at',
+    shortcuts: {
+      take: { keys: ['Enter'], does: 'Takes the opening in hand; again, puts it down where it is' },
+      move: { keys: ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'Shift+ArrowLeft', 'Shift+ArrowRight', 'Shift+ArrowUp', 'Shift+ArrowDown'], does: 'Moves what is in hand; with Shift further' },
+      size: { keys: ['Alt+ArrowLeft', 'Alt+ArrowRight', 'Alt+ArrowUp', 'Alt+ArrowDown', 'Alt+Shift+ArrowLeft', 'Alt+Shift+ArrowRight', 'Alt+Shift+ArrowUp', 'Alt+Shift+ArrowDown'], does: 'Makes it wider, narrower, higher or lower; with Shift by more' },
+      giveUp: { keys: ['Escape', 'Ctrl+Z'], does: 'Leaves it as it was' },
+    },
+  },
+  photos: {
+    title: 'In a photo of a wall',
+    shortcuts: {
+      before: { keys: ['ArrowLeft'], does: 'The photo before' },
+      next: { keys: ['ArrowRight'], does: 'The next photo' },
+    },
+  },
+  working: {
+    title: 'In the working of a figure',
+    shortcuts: { close: { keys: ['Escape'], does: 'Closes it and goes back to its figure' } },
+  },
+  deliveries: {
+    title: 'In the code of a package',
+    shortcuts: { separator: { keys: ['Ctrl+]'], does: 'The separator within a code, as readers send it' } },
+  },
+} as const satisfies Readonly<Record<string, ShortcutGroup>>;
+
+type Group = keyof typeof SHORTCUTS;
+type NameOf<Where extends Group> = keyof (typeof SHORTCUTS)[Where]['shortcuts'];
+
+/** The shortcut of that group that a key event is, or null; a sign alone is none in a field, where it is typed, and behind a dialog the window has none. */
+export function pressed<Where extends Group>(event: KeyboardEvent, where: Where): NameOf<Where> | null {
+  if ((where === 'window' || where === 'rooms') && document.querySelector(':modal')) return null;
+  const shortcuts: Readonly<Record<string, Shortcut>> = SHORTCUTS[where].shortcuts;
+  const found = Object.entries(shortcuts).find(([, { keys }]) => keys.some((combination) => isPressed(event, combination)));
+  return (found?.[0] as NameOf<Where> | undefined) ?? null;
+}
+
+/** Which of 1 to 9 was pressed with a shortcut of digits, whatever Shift makes of it on this keyboard. */
+export function digitPressed(event: KeyboardEvent): number {
+  return Number(event.code.slice('Digit'.length));
+}
+
+export type Arrow = 'left' | 'right' | 'up' | 'down';
+
+/** Which arrow was pressed with a shortcut of arrows. */
+export function arrowPressed(event: KeyboardEvent): Arrow {
+  return event.key.slice('Arrow'.length).toLowerCase() as Arrow;
+}
+
+function isTypedInto(target: EventTarget | null): boolean {
+  return target instanceof HTMLInputElement || target instanceof HTMLSelectElement || target instanceof HTMLTextAreaElement;
+}
+
+const SAID: Readonly<Record<string, string>> = { ' ': 'Space', 'Digit': '1 to 9', 'ArrowLeft': '←', 'ArrowRight': '→', 'ArrowUp': '↑', 'ArrowDown': '↓', 'PageUp': 'Page up', 'PageDown': 'Page down', 'Escape': 'Esc' };
+
+/** The keys of a combination as they are written on the sheet: `Alt+PageUp` is Alt and Page up. */
+export function sayKeys(combination: string): readonly string[] {
+  return partsOf(combination).map((key) => SAID[key] ?? key);
+}
+
+function isPressed(event: KeyboardEvent, combination: string): boolean {
+  const parts = partsOf(combination);
+  const key = parts.at(-1)!;
+  if (parts.includes('Ctrl') !== (event.ctrlKey || event.metaKey) || parts.includes('Alt') !== event.altKey) return false;
+  const isSign = /^[^\p{L}]$/u.test(key);
+  // On many keyboards Shift is what makes a sign such as ? or +.
+  if (!isSign && parts.includes('Shift') !== event.shiftKey) return false;
+  if (isSign && parts.length === 1 && isTypedInto(event.target)) return false;
+  return key === 'Digit' ? /^Digit[1-9]$/.test(event.code) : event.key.toLowerCase() === key.toLowerCase();
+}
+
+function partsOf(combination: string): readonly string[] {
+  return combination.split(/\+(?=.)/);
+}

@@ -1,0 +1,73 @@
+import { readRoomTable, ROOM_COLUMNS, type RoomTable, writeRoomTable } from '../../../shared-core/survey/index.ts';
+import { sayFault, sayFaults } from '../../parts/say-fault.ts';
+import { saveText } from '../../host/save-text.ts';
+import type { HouseState } from '../../state/house.svelte.ts';
+import type { TableInHand } from './table-in-hand.ts';
+
+/** Far more than the table of a house. */
+const LARGEST_FILE_BYTES = 8_000_000;
+
+/** A table of rooms from a file or pasted, until its rooms are added to the house; and the house's rooms as such a table. */
+export class RoomsInHand implements TableInHand {
+  readonly #house: HouseState;
+  readonly columns = ROOM_COLUMNS;
+  text = $state('');
+  isOpen = $state(false);
+  refused = $state<string | null>(null);
+
+  readonly #read: RoomTable | null = $derived.by(() => (this.isOpen && this.text.trim() !== '' ? readRoomTable(this.text, this.#house.saved) : null));
+  readonly rows = $derived.by(() => this.#read?.rows ?? []);
+  readonly faults: readonly string[] = $derived.by(() => this.#read?.faults.map(sayFault) ?? []);
+  readonly edit = $derived.by(() => this.#read?.edit ?? null);
+  /** The names of rooms to be added that the house has already. */
+  readonly sameNames: readonly string[] = $derived.by(() => [...new Set(this.edit?.rooms.map(({ name }) => name) ?? [])].filter((name) => this.#house.saved.rooms.some((room) => room.name === name)));
+
+  constructor(house: HouseState) {
+    this.#house = house;
+  }
+
+  get summary(): string {
+    const rooms = this.edit?.rooms ?? [];
+    const walls = rooms.reduce((sum, room) => sum + (room.walls?.length ?? 0), 0);
+    const openings = rooms.reduce((sum, room) => sum + (room.walls ?? []).reduce((all, wall) => all + (wall.openings?.length ?? 0), 0), 0);
+    return `${count(rooms.length, 'room')} with ${count(walls, 'wall')} and ${count(openings, 'opening')}.`;
+  }
+
+  type(text: string): void {
+    this.text = text;
+    this.refused = null;
+  }
+
+  async readFile(file: File): Promise<void> {
+    this.refused = null;
+    if (file.size > LARGEST_FILE_BYTES) {
+      this.refused = `${file.name} is ${file.size} bytes, far larger than a table of rooms. Check that it is the right file.`;
+      return;
+    }
+    try {
+      this.text = new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer());
+      if (this.text.trim() === '') this.refused = `There is nothing in ${file.name}.`;
+    } catch {
+      this.refused = `${file.name} is not text in UTF-8; a table of rooms is CSV text. Save it as CSV in UTF-8 first.`;
+    }
+  }
+
+  take(): boolean {
+    const { edit } = this;
+    if (!edit) return false;
+    this.refused = sayFaults(this.#house.editAtOnce(edit));
+    if (this.refused !== null) return false;
+    this.text = '';
+    this.#house.roomId = edit.rooms[0]?.id ?? this.#house.roomId;
+    return true;
+  }
+
+  writeOut(): void {
+    const { file, saved } = this.#house;
+    saveText(`${file.replace(/\.struckline$/, '')} rooms.csv`, writeRoomTable(saved), 'text/csv');
+  }
+}
+
+function count(number: number, what: string): string {
+  return `${number} ${what}${number === 1 ? '' : 's'}`;
+}

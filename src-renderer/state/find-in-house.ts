@@ -1,0 +1,190 @@
+import { squeeze, wordsTyped } from '../../shared-core/base/index.ts';
+import { type Band, type Covering, type House, nameCovering, nameSupplier, type Room, type Wall } from '../../shared-core/house/index.ts';
+import { CEILING, type HousePlan, nameRoom, sayUnits } from '../../shared-core/plan/index.ts';
+import type { Place } from './places.ts';
+
+/** Something in the house that can be gone to. */
+export interface Found {
+  /** Its own among all that can be found. */
+  readonly key: string;
+  readonly name: string;
+  /** What it is, and what sets it apart from others of that name. */
+  readonly what: string;
+  readonly place: Place;
+  readonly room?: string;
+  /** What its row or button bears as `data-find`; null of a place as a whole. */
+  readonly mark: string | null;
+}
+
+/** All that can be found in a house, squeezed once so that every keystroke only compares. */
+export type Findable = readonly Entry[];
+
+interface Entry {
+  readonly found: Found;
+  readonly name: string;
+  /** Where in the squeezed name a word of it begins. */
+  readonly beginnings: readonly number[];
+  readonly said: string;
+}
+
+/** Of the rooms that a line of the order is for. */
+const ROOMS_NAMED = 3;
+
+/** What others call the same; the app uses the first word and finds it by these too. */
+const PLACE_WORDS: Readonly<Partial<Record<Place, string>>> = {
+  'house': 'overview glance progress open questions cost',
+  'survey': 'rooms walls measure tape',
+  'coverings': 'patterns wallcovering wallpaper border lining mural paint sample book',
+  'set-out': 'setting out strips drops lengths seams kill point plumb line',
+  'order': 'buy rolls price supplier runs batches lots',
+  'deliveries': 'packages parcels received came leftovers',
+};
+const RUN_WORDS = 'run batch lot dye shade';
+const HUNG_WORDS = 'strips drops lengths set out hung';
+const KIND_WORDS: Readonly<Record<Covering['kind'], string>> = {
+  wallcovering: 'wallcovering wallpaper paper pattern',
+  border: 'border frieze pattern',
+  lining: 'lining paper liner',
+  mural: 'mural picture panels pattern',
+  paint: 'paint colour color emulsion',
+};
+const OPENING_WORDS: Readonly<Record<Wall['openings'][number]['kind'], string>> = { door: 'door', window: 'window', archway: 'archway', fireplace: 'fireplace', furniture: 'fitted furniture' };
+
+/**
+ * All that can be found in a house, in the order in which equals are shown.
+ *
+ * `plan` is null as long as nothing is planned: what is on the order comes with it. `places` are the places as the
+ * window calls them.
+ */
+export function findableIn(house: House, plan: HousePlan | null, places: Readonly<Partial<Record<Place, string>>>): Findable {
+  return [
+    ...Object.entries(places).map(([place, name]) => entry({ key: `place ${place}`, name, what: 'place', place: place as Place, mark: null }, [PLACE_WORDS[place as Place] ?? ''])),
+    ...house.rooms.map((room) => entry(roomFound(room), [room.storey ?? '', 'room'])),
+    ...storeys(house),
+    ...house.coverings.map((covering) => coveringEntry(house, covering)),
+    ...suppliers(house, plan),
+    ...runs(house, plan),
+    ...orders(house),
+    ...packages(house),
+    ...leftovers(house),
+    ...house.rooms.flatMap((room) => hangings(house, room)),
+    ...house.rooms.flatMap((room) => room.walls.map((wall) => wallEntry(room, wall))),
+  ];
+}
+
+/**
+ * What every word typed is said of: what is called so first, then what begins so, then the rest; `most` of them at most.
+ *
+ * `left` is how many more there are.
+ */
+export function findIn(findable: Findable, typed: string, most: number): { readonly found: readonly Found[]; readonly left: number } {
+  const words = wordsTyped(typed);
+  if (words.length === 0) return { found: [], left: 0 };
+  const whole = words.join('');
+  const ranks: Found[][] = [[], [], [], []];
+  for (const { found, name, beginnings, said } of findable) {
+    if (!words.every((word) => said.includes(word))) continue;
+    const rank = name === whole ? 0 : name.startsWith(whole) ? 1 : words.every((word) => beginnings.some((from) => name.startsWith(word, from))) ? 2 : 3;
+    ranks[rank]!.push(found);
+  }
+  const all = ranks.flat();
+  return { found: all.slice(0, most), left: Math.max(0, all.length - most) };
+}
+
+function entry(found: Found, alsoSaid: readonly string[]): Entry {
+  const words = found.name.split(/[\s,]+/).map(squeeze);
+  const beginnings = words.map((_, index) => words.slice(0, index).join('').length);
+  return { found, name: words.join(''), beginnings, said: [squeeze(found.name), squeeze(found.what), ...alsoSaid.map(squeeze)].join(' ') };
+}
+
+function roomFound({ id, name, storey }: Room): Found {
+  return { key: `room ${id}`, name, what: storey === undefined ? 'room' : `room, ${storey}`, place: 'survey', room: id, mark: `room ${id}` };
+}
+
+function storeys(house: House): readonly Entry[] {
+  const byStorey = Map.groupBy(house.rooms.filter(({ storey }) => storey !== undefined), ({ storey }) => storey!);
+  return [...byStorey].map(([name, rooms]) =>
+    entry({ ...roomFound(rooms[0]!), key: `storey ${name}`, name, what: `storey of ${rooms.length} ${rooms.length === 1 ? 'room' : 'rooms'}` }, ['floor level']),
+  );
+}
+
+function coveringEntry(house: House, { id, kind, name, patternNumber, supplier, note }: Covering): Entry {
+  const called = nameCovering(house, id);
+  const what = [kind, patternNumber && name, supplier && `from ${nameSupplier(house, supplier)}`].filter(Boolean).join(', ');
+  return entry({ key: `covering ${id}`, name: called, what, place: 'coverings', mark: `covering ${id}` }, [KIND_WORDS[kind], supplier ?? '', note ?? '']);
+}
+
+/** A supplier of whom something is to be bought stands on the order, the others with their coverings. */
+function suppliers(house: House, plan: HousePlan | null): readonly Entry[] {
+  const named = new Set([...house.coverings.flatMap(({ supplier }) => supplier ?? []), ...house.orders.flatMap(({ supplier }) => supplier ?? [])]);
+  const supplierOf = (covering: string) => house.coverings.find(({ id }) => id === covering)?.supplier;
+  return [...named].map((id) => {
+    const isOnOrder = plan?.order.some(({ covering }) => supplierOf(covering) === id) ?? false;
+    const first = house.coverings.find(({ supplier }) => supplier === id);
+    const order = house.orders.findLast(({ supplier }) => supplier === id);
+    const where = isOnOrder
+      ? ({ place: 'order', mark: `supplier ${id}` } as const)
+      : first ? ({ place: 'coverings', mark: `covering ${first.id}` } as const) : ({ place: 'order', mark: `placed ${order!.id}` } as const);
+    return entry({ key: `supplier ${id}`, name: nameSupplier(house, id), what: 'supplier', ...where }, [id, house.suppliers.find((one) => one.id === id)?.note ?? '', 'shop merchant']);
+  });
+}
+
+function runs(house: House, plan: HousePlan | null): readonly Entry[] {
+  const run = (key: string, covering: string, number: string | null, what: string): Entry =>
+    entry({ key, name: number === null ? `${nameCovering(house, covering)}, run not known` : `Run ${number} of ${nameCovering(house, covering)}`, what, place: 'order', mark: key }, [RUN_WORDS, ...sayCovering(house, covering)]);
+  const planned = (plan?.order ?? []).map(({ covering, run: number, toBuy, shortfall, rooms }) =>
+    run(`line ${covering} ${number ?? ''} ${shortfall > 0}`, covering, number, `on the order: ${sayUnits(house, covering, toBuy)} to buy for ${sayRooms(house, rooms)}`),
+  );
+  const listed = (['stock', 'offers'] as const).flatMap((list) =>
+    house[list].map((one, index) => run(`${list} ${index}`, one.covering, one.run, `${sayUnits(house, one.covering, one.rolls)} ${list === 'stock' ? 'in hand' : 'on offer'}`)),
+  );
+  const placed = house.orders.flatMap(({ id, lines }) =>
+    lines.flatMap((line, index) => (line.run === undefined ? [] : [run(`placed ${id} ${index}`, line.covering, line.run, `${sayUnits(house, line.covering, line.rolls)} in order ${id}`)])),
+  );
+  return [...planned, ...listed, ...placed];
+}
+
+function orders(house: House): readonly Entry[] {
+  return house.orders.map(({ id, placed, supplier, note, lines }) => {
+    const what = `placed ${placed}${supplier === undefined ? '' : ` with ${nameSupplier(house, supplier)}`}`;
+    return entry({ key: `order ${id}`, name: `Order ${id}`, what, place: 'order', mark: `placed ${id}` }, [note ?? '', ...lines.map(({ covering, patternNumber }) => patternNumber ?? nameCovering(house, covering))]);
+  });
+}
+
+function packages(house: House): readonly Entry[] {
+  return house.deliveries.map(({ covering, patternNumber, run, rolls, received }, index) => {
+    const what = `package ${index + 1}, ${sayUnits(house, covering, rolls)}${received === undefined ? '' : ` come ${received}`}`;
+    return entry({ key: `package ${index}`, name: `Run ${run} of ${patternNumber}`, what, place: 'deliveries', mark: `package ${index}` }, ['label parcel delivery', RUN_WORDS, ...sayCovering(house, covering)]);
+  });
+}
+
+function leftovers(house: House): readonly Entry[] {
+  return house.leftovers.map(({ covering, run, length, count, place }, index) => {
+    const name = `${run === undefined ? '' : `Run ${run} of `}${nameCovering(house, covering)}`;
+    const what = `leftover, ${count} × ${length.typed}${place === undefined ? '' : `, ${place}`}`;
+    return entry({ key: `leftover ${index}`, name, what, place: 'deliveries', mark: `leftover ${index}` }, ['kept for repairs remnant offcut', RUN_WORDS, ...sayCovering(house, covering)]);
+  });
+}
+
+function hangings(house: House, room: Room): readonly Entry[] {
+  const hung = (band: string, covering: string, where: string) =>
+    entry({ key: `hung ${room.id} ${band}`, name: `${nameCovering(house, covering)} in ${room.name}`, what: `hung on ${where}`, place: 'set-out', room: room.id, mark: `band ${band}` }, [HUNG_WORDS, room.storey ?? '', ...sayCovering(house, covering)]);
+  const walls = ({ walls: on }: Band) => `${on.length === 1 ? 'wall' : 'walls'} ${on.join(', ')}`;
+  return [...room.bands.map((band) => hung(band.id, band.covering, walls(band))), ...(room.ceiling ? [hung(CEILING, room.ceiling.covering, 'the ceiling')] : [])];
+}
+
+function wallEntry(room: Room, { id, length, openings }: Wall): Entry {
+  const has = openings.map(({ kind }) => OPENING_WORDS[kind]);
+  const what = [`wall of ${length.typed}`, ...has].join(', ');
+  return entry({ key: `wall ${room.id} ${id}`, name: `Wall ${id} of ${room.name}`, what, place: 'survey', room: room.id, mark: `wall ${id}` }, [room.storey ?? '']);
+}
+
+function sayRooms(house: House, rooms: readonly string[]): string {
+  const names = rooms.slice(0, ROOMS_NAMED).map((room) => nameRoom(house, room)).join(', ');
+  return rooms.length > ROOMS_NAMED ? `${names} and ${rooms.length - ROOMS_NAMED} more` : names;
+}
+
+function sayCovering(house: House, id: string): readonly string[] {
+  const covering = house.coverings.find((one) => one.id === id);
+  return covering ? [covering.name ?? '', covering.supplier ?? ''] : [];
+}
