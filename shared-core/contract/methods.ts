@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { editSchema, type HouseDocument, keptImage } from '../house/index.ts';
 import { type SettingsRead, settingsSchema } from './settings.ts';
+import { say } from '../words/index.ts';
 
 const NAME = String.raw`[^/\\:*?"<>|\p{Cc}]+\.struckline`;
 const ELSEWHERE = 'elsewhere:[0-9a-f]{16}';
@@ -8,8 +9,8 @@ const houseFile = (spelling: string) =>
   z
     .string()
     .max(200)
-    .regex(new RegExp(`^(?:${spelling})$`, 'u'), { error: 'is not the name of a house file; it takes a name that ends in .struckline' })
-    .refine((name) => !name.startsWith('.'), { error: 'is a hidden name; it takes a name that does not begin with a dot' });
+    .regex(new RegExp(`^(?:${spelling})$`, 'u'), { error: say`is not the name of a house file; it takes a name that ends in .struckline` })
+    .refine((name) => !name.startsWith('.'), { error: say`is a hidden name; it takes a name that does not begin with a dot` });
 
 /** A house file's name in the folder of houses, never a path. */
 const fileName = houseFile(NAME);
@@ -57,7 +58,7 @@ export const argumentSchemas = {
   'create-house': z.strictObject({ name: z.string().trim().min(1).max(200), lengths: z.enum(['imperial', 'metric']), currency: z.string().regex(/^[A-Z]{3}$/) }),
   'create-demo': z.strictObject({}),
   'import-document': z.strictObject({ text: z.string() }),
-  'take-house-file': z.strictObject({ name: fileName, bytes: z.string().regex(/^[A-Za-z0-9+/]*={0,2}$/, { error: 'is not base64' }) }),
+  'take-house-file': z.strictObject({ name: fileName, bytes: z.string().regex(/^[A-Za-z0-9+/]*={0,2}$/, { error: say`is not base64` }) }),
   'forget-house': z.strictObject({ file: elsewhere }),
   'open-house': z.strictObject({ file }),
   'house-since': z.strictObject({ file, revision }),

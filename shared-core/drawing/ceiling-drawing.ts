@@ -6,7 +6,8 @@ import { boundsOf, pointAlong } from './geometry.ts';
 import { faceOf } from './plan-walls.ts';
 import { openingOnPlan } from './plan-openings.ts';
 import type { Drawing, DrawnPoint, Shape, Subject } from './shapes.ts';
-import { capital, counted, listed } from './words.ts';
+import { listed, stripsCounted } from './words.ts';
+import { say } from '../words/index.ts';
 
 export interface CeilingFacts {
   readonly room: Room;
@@ -91,8 +92,8 @@ function struckShapes(corners: readonly Seen[], layout: CeilingLayout, style: Le
   const [span] = first && first.to < (last?.to ?? 0) ? across(corners, first.to) : (first?.spans.map(({ from, to }) => [from, to] as const) ?? []);
   if (!first || !last || !span) return [];
   const [from, to] = span;
-  const subject: Subject = { kind: 'start', id: 'start', says: `Start: strike the first line ${showLength(first.to, style)} from wall ${layout.along} and along it; the first strip hangs between them.` };
-  const direction: Subject = { kind: 'direction', id: 'direction', says: `Hang the strips in order away from wall ${layout.along}.` };
+  const subject: Subject = { kind: 'start', id: 'start', says: say`Start: strike the first line ${showLength(first.to, style)} from wall ${layout.along} and along it; the first strip hangs between them.` };
+  const direction: Subject = { kind: 'direction', id: 'direction', says: say`Hang the strips in order away from wall ${layout.along}.` };
   const aside = to - (to - from) * 0.1;
   return [
     { kind: 'line', from: sheet({ along: from, away: first.to }, layout), to: sheet({ along: to, away: first.to }, layout), pen: 'struck', subject },
@@ -104,14 +105,14 @@ function struckShapes(corners: readonly Seen[], layout: CeilingLayout, style: Le
 function stripSubject(strip: CeilingStrip, coveringName: string, rolls: CeilingFacts['rolls'], style: LengthStyle): Subject {
   const pieces = strip.pieces.map(({ label, length }) => {
     const roll = rolls?.get(label);
-    return `${showLength(length, style)}${roll ? ` from roll ${roll.number}` : ''}`;
+    return roll ? say`${showLength(length, style)} from roll ${roll.number}` : showLength(length, style);
   });
-  const says = `${capital(`ceiling strip ${strip.number + 1}`)} of ${coveringName}, ${showLength(lengthOf(strip.to - strip.from), style)} wide: ${listed(pieces)}.${strip.needsTwo ? ' Two people, from a platform.' : ''}`;
-  return { kind: 'strip', id: String(strip.number), says };
+  const says = [say`Ceiling strip ${strip.number + 1} of ${coveringName}, ${showLength(lengthOf(strip.to - strip.from), style)} wide: ${listed(pieces)}.`, ...(strip.needsTwo ? [say`Two people, from a platform.`] : [])];
+  return { kind: 'strip', id: String(strip.number), says: says.join(' ') };
 }
 
-const WHY = { chosen: 'as chosen', window: 'the wall with the main window', longest: 'the longest wall' } as const;
+const WHY = { chosen: say`as chosen`, window: say`the wall with the main window`, longest: say`the longest wall` } as const;
 
 function describe(room: Room, { strips, along, reason }: CeilingLayout, coveringName: string): string {
-  return `The ceiling of ${room.name} from above: ${coveringName} in ${counted(strips.length, 'strip')} along wall ${along}, ${WHY[reason]}, hung in order away from it.`;
+  return say`The ceiling of ${room.name} from above: ${coveringName} in ${stripsCounted(strips.length)} along wall ${along}, ${WHY[reason]}, hung in order away from it.`;
 }

@@ -5,7 +5,8 @@ import { motifAlong, motifOfBorder } from './motif.ts';
 import { pictureAlong, tileOf } from './picture.ts';
 import { areaBetween, below, ceilingAt, type Edge, floorAt, level, placesOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
 import type { Shape, Subject } from './shapes.ts';
-import { capital, counted, listed } from './words.ts';
+import { listed, wallsNamed } from './words.ts';
+import { say } from '../words/index.ts';
 
 export interface BorderToDraw {
   readonly layout: BorderLayout;
@@ -41,7 +42,7 @@ export function borderShapes(border: BorderToDraw, spans: readonly WallSpan[], s
           kind: 'line',
           ...ends,
           pen: 'hidden',
-          subject: { kind: 'joint', id: `${border.band.id} ${position}`, says: `Joint in length ${length.number + 1} of ${border.coveringName}, pattern matched: one spool does not surely give its whole length.` },
+          subject: { kind: 'joint', id: `${border.band.id} ${position}`, says: say`Joint in length ${length.number + 1} of ${border.coveringName}, pattern matched: one spool does not surely give its whole length.` },
         })),
       ),
     ];
@@ -57,7 +58,7 @@ export function borderRings(border: BorderToDraw, spans: readonly WallSpan[], st
     const isLining = border.covering.kind === 'lining';
     return [
       { kind: 'ring', at, number: length.number + 1, isFixed: isLining, subject },
-      ...(length.needsTwo && !isLining ? [{ kind: 'text' as const, at: { ...at, right: 1.3, down: 1.6 }, anchor: 'start' as const, height: 'mark' as const, text: 'two people', pen: 'thin' as const, subject }] : []),
+      ...(length.needsTwo && !isLining ? [{ kind: 'text' as const, at: { ...at, right: 1.3, down: 1.6 }, anchor: 'start' as const, height: 'mark' as const, text: say`two people`, pen: 'thin' as const, subject }] : []),
     ];
   });
 }
@@ -71,7 +72,9 @@ export function pencilShapes(spans: readonly WallSpan[], marks: readonly PencilM
     spans
       .filter((span) => span.wall.id === wall)
       .flatMap((span) => {
-        const subject: Subject = { kind: 'mark', id: `${wall} ${span.from}`, says: `Pencil marks on wall ${wall}: ${at.length}, ${showLength(distance, style)} ${from === 'floor' ? 'up from the floor' : 'down from the ceiling'}, light, hidden once the border hangs.` };
+        const away = showLength(distance, style);
+        const says = from === 'floor' ? say`Pencil marks on wall ${wall}: ${at.length}, ${away} up from the floor, light, hidden once the border hangs.` : say`Pencil marks on wall ${wall}: ${at.length}, ${away} down from the ceiling, light, hidden once the border hangs.`;
+        const subject: Subject = { kind: 'mark', id: `${wall} ${span.from}`, says };
         return at
           .map((place) => span.shift + place)
           .filter((x) => x >= span.from && x <= span.to)
@@ -144,11 +147,11 @@ function middleOf(points: readonly { readonly x: number; readonly y: number }[])
 function lengthSubject({ coveringName, layout, band }: BorderToDraw, length: BorderLength, style: LengthStyle): Subject {
   const walls = [...new Set(spansAlong(layout.axis, length.from, length.to).map(({ wall }) => wall.id))];
   const run = showLength(lengthOf(length.to - length.from), style);
-  const pieces = length.pieces.map(({ label, length: cut }) => `${label} of ${showLength(cut, style)}`);
-  const cut = length.pieces.length > 1 ? `joined from ${counted(length.pieces.length, 'piece')}, ${listed(pieces)}` : `cut as ${listed(pieces)}`;
+  const pieces = length.pieces.map(({ label, length: cut }) => say`${label} of ${showLength(cut, style)}`);
+  const cut = length.pieces.length > 1 ? say`joined from ${length.pieces.length} pieces, ${listed(pieces)}` : say`cut as ${listed(pieces)}`;
   return {
     kind: 'border-length',
     id: `${band.id} ${length.number}`,
-    says: `${capital(`length ${length.number + 1}`)} of ${coveringName} on ${walls.length > 1 ? `walls ${listed(walls)}` : `wall ${walls[0]}`}: ${run} of wall, ${cut}.${length.needsTwo ? ' Two people.' : ''}`,
+    says: [say`Length ${length.number + 1} of ${coveringName} on ${wallsNamed(walls)}: ${run} of wall, ${cut}.`, ...(length.needsTwo ? [say`Two people.`] : [])].join(' '),
   };
 }

@@ -11,7 +11,8 @@ import { roomShapes } from './room-shapes.ts';
 import type { Bounds, Drawing, Shape, Subject } from './shapes.ts';
 import { areaBetween, below, bottomOfBand, ceilingAt, floorAt, level, positionOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
 import { textWidth } from './text-size.ts';
-import { counted, mismatchNoted, placeNamed, signed, wallsNamed } from './words.ts';
+import { mismatchNoted, placeNamed, signed, stripsCounted, wallsNamed } from './words.ts';
+import { say } from '../words/index.ts';
 
 /** What of a room an elevation shows. */
 export type DrawnRoom = Pick<Room, 'name' | 'rails' | 'furniture'>;
@@ -134,7 +135,8 @@ export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, opti
     ...markShapes(spans, hanging, style),
   ];
   const walls = [...new Set(spans.map(({ wall }) => wall.id))];
-  const description = `${room.name}, ${wallsNamed(walls)} unrolled: ${coveringName} in ${counted(stretch.lengths.length, 'length')}, begun ${placeNamed(stretch.start, style)}. ${killWords(hanging, style)}`;
+  const count = stretch.lengths.length;
+  const description = say`${room.name}, ${wallsNamed(walls)} unrolled: ${coveringName} in ${count === 1 ? say`${count} length` : say`${count} lengths`}, begun ${placeNamed(stretch.start, style)}. ${killWords(hanging, style)}`;
   return elevation(shapes, spans, hanging, style, description);
 }
 
@@ -149,7 +151,7 @@ function otherShapes(spans: readonly WallSpan[], { band, coveringName }: OtherBa
   return spans
     .filter(({ wall }) => band.walls.includes(wall.id))
     .flatMap((span): readonly Shape[] => {
-      const subject: Subject = { kind: 'band', id: `${band.id} ${span.from}`, says: `${coveringName} hangs here too, on wall ${span.wall.id}.` };
+      const subject: Subject = { kind: 'band', id: `${band.id} ${span.from}`, says: say`${coveringName} hangs here too, on wall ${span.wall.id}.` };
       const x = (span.from + span.to) / 2;
       return [
         { kind: 'polygon', points: areaBetween(span, top, bottom), pen: 'thin', fill: 'pattern', subject },
@@ -163,10 +165,10 @@ function levelLineShapes(spans: readonly WallSpan[], { levelLine }: HungBand, st
   const [first, last] = [spans[0], spans.at(-1)];
   if (!levelLine || !first || !last) return [];
   const y = -(floorAt(first, first.from) + levelLine.at.length);
-  const subject: Subject = { kind: 'mark', id: 'level line', says: `The mural's level line, ${showLength(levelLine.at.length, style)} up and ${showLength(levelLine.below.length, style)} below the mural's top. Strike it level before the first panel hangs.` };
+  const subject: Subject = { kind: 'mark', id: 'level line', says: say`The mural's level line, ${showLength(levelLine.at.length, style)} up and ${showLength(levelLine.below.length, style)} below the mural's top. Strike it level before the first panel hangs.` };
   return [
     { kind: 'line', from: { x: first.from, y }, to: { x: last.to, y }, pen: 'centre', subject },
-    { kind: 'text', at: { x: last.to, y, right: -0.4, down: -0.8 }, anchor: 'end', height: 'mark', text: 'level line', pen: 'thin', subject },
+    { kind: 'text', at: { x: last.to, y, right: -0.4, down: -0.8 }, anchor: 'end', height: 'mark', text: say`level line`, pen: 'thin', subject },
   ];
 }
 
@@ -191,6 +193,6 @@ function elevation(shapes: readonly Shape[], spans: readonly WallSpan[], hanging
 function describeStrips({ name }: Pick<Room, 'name'>, coveringName: string, { strips, grid, start }: StretchLayout, spans: readonly WallSpan[], hanging: Hanging, style: LengthStyle): string {
   const walls = [...new Set(spans.map(({ wall }) => wall.id))];
   const [first, last] = [strips[0]?.number ?? 0, strips.at(-1)?.number ?? 0];
-  const order = grid.direction === 'both' ? 'both ways' : `to the ${grid.direction}`;
-  return `${name}, ${wallsNamed(walls)} unrolled: ${coveringName} in ${counted(strips.length, 'strip')}, numbered ${signed(first)} to ${signed(last)}, hung ${order} from the line struck ${placeNamed(start, style)}. ${killWords(hanging, style)}`;
+  const order = grid.direction === 'both' ? say`both ways` : grid.direction === 'left' ? say`to the left` : say`to the right`;
+  return say`${name}, ${wallsNamed(walls)} unrolled: ${coveringName} in ${stripsCounted(strips.length)}, numbered ${signed(first)} to ${signed(last)}, hung ${order} from the line struck ${placeNamed(start, style)}. ${killWords(hanging, style)}`;
 }

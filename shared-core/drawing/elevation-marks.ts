@@ -4,7 +4,8 @@ import { BELOW_FLOOR } from './elevation-walls.ts';
 import { between } from './geometry.ts';
 import { ceilingAt, type Edge, floorAt, type WallSpan } from './spans.ts';
 import type { Shape, Subject } from './shapes.ts';
-import { mismatchNoted, mismatchSaid, placeNamed } from './words.ts';
+import { hangFromStart, mismatchNoted, mismatchSaid, placeNamed } from './words.ts';
+import { say } from '../words/index.ts';
 
 /** What the signs of a stretch need to know, whether strips or lengths hang on it. */
 export interface Hanging {
@@ -46,13 +47,13 @@ function startShapes(spans: readonly WallSpan[], { startsAt: x, start, isBorder 
   const subject: Subject = {
     kind: 'start',
     id: 'start',
-    says: isBorder ? `Start: the first length begins ${placeNamed(start, style)}.` : `Start: strike the first line ${placeNamed(start, style)}; strip 0 hangs on it.`,
+    says: isBorder ? say`Start: the first length begins ${placeNamed(start, style)}.` : say`Start: strike the first line ${placeNamed(start, style)}; strip 0 hangs on it.`,
   };
   const anchor = x - first < (last - first) / 20 ? 'start' : last - x < (last - first) / 20 ? 'end' : 'middle';
   return [
     { kind: 'line', from: { x, y: ceiling, down: -0.5 }, to: { x, y: floor, down: -1.1 }, pen: 'struck', subject },
     { kind: 'sign', sign: 'bob', at: { x, y: floor, down: -1.1 }, turn: 0, pen: 'struck', subject },
-    { kind: 'text', at: { x, y: ceiling, down: -1.1, right: anchor === 'start' ? -0.2 : anchor === 'end' ? 0.2 : 0 }, anchor, height: 'mark', text: 'start', pen: 'struck', mayMove: -2, isNeeded: true, subject },
+    { kind: 'text', at: { x, y: ceiling, down: -1.1, right: anchor === 'start' ? -0.2 : anchor === 'end' ? 0.2 : 0 }, anchor, height: 'mark', text: say`start`, pen: 'struck', mayMove: -2, isNeeded: true, subject },
   ];
 }
 
@@ -61,7 +62,7 @@ function directionShapes(spans: readonly WallSpan[], { startsAt: x, grid }: Hang
   const span = spanAt(spans, x);
   if (!span) return [];
   const y = -Math.min(...spans.flatMap((each) => [floorAt(each, each.from), floorAt(each, each.to)]));
-  const says = grid.direction === 'both' ? 'Hang both ways from the start until the two ends meet.' : `Hang from the start to the ${grid.direction}.`;
+  const says = grid.direction === 'both' ? say`Hang both ways from the start until the two ends meet.` : hangFromStart(grid.direction);
   const subject: Subject = { kind: 'direction', id: 'direction', says };
   const arrow = (end: number): Shape[] =>
     Math.abs(end - x) < UNITS_PER_METRE / 20
@@ -79,12 +80,16 @@ function killShapes(spans: readonly WallSpan[], hanging: Hanging, style: LengthS
   const span = side === 'left' ? spans[0] : spans.at(-1);
   if (!kill || !mismatch || !span) return [];
   const x = side === 'left' ? grid.from : grid.to;
-  const corner = kill.at === 0 && grid.lappedEnd ? 'in the inside corner ' : '';
-  const lap = grid.lappedEnd && !hanging.isBorder ? ' The last strip laps the first in that corner.' : '';
+  const place = kill.at === 0 && grid.lappedEnd ? say`in the inside corner ${placeNamed(kill, style)}` : placeNamed(kill, style);
+  const across = mismatchSaid(mismatch, hasPattern, style);
+  const says = [
+    hanging.isBorder ? say`Kill point ${place}, where the last length meets the first: ${across}.` : say`Kill point ${place}, where the last strip meets the first: ${across}.`,
+    ...(grid.lappedEnd && !hanging.isBorder ? [say`The last strip laps the first in that corner.`] : []),
+  ];
   const subject: Subject = {
     kind: 'kill',
     id: 'kill',
-    says: `Kill point ${corner}${placeNamed(kill, style)}, where the last ${hanging.isBorder ? 'length' : 'strip'} meets the first: ${mismatchSaid(mismatch, hasPattern, style)}.${lap}`,
+    says: says.join(' '),
   };
   const y = -between(hanging.bottom(span, x), hanging.top(span, x), hanging.isBorder ? 0.5 : LOZENGE_AT);
   const notes = mismatchNoted(mismatch, hasPattern, style);
@@ -104,4 +109,4 @@ function killShapes(spans: readonly WallSpan[], hanging: Hanging, style: LengthS
 }
 
 export const killWords = (hanging: Hanging, style: LengthStyle): string =>
-  hanging.kill && hanging.mismatch ? `At the kill point, ${placeNamed(hanging.kill, style)}, ${mismatchSaid(hanging.mismatch, hanging.hasPattern, style)}.` : 'The stretch is open, so no pattern has to meet.';
+  hanging.kill && hanging.mismatch ? say`At the kill point, ${placeNamed(hanging.kill, style)}, ${mismatchSaid(hanging.mismatch, hanging.hasPattern, style)}.` : say`The stretch is open, so no pattern has to meet.`;

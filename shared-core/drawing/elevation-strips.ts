@@ -5,7 +5,8 @@ import { type Motif, motifOf, motifOnPiece } from './motif.ts';
 import { pictureOnPiece, tileLeft, tileOf } from './picture.ts';
 import { above, areaBetween, bottomOfBand, type Edge, floorAt, level, partOfSpan, topOfBand, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Shape, Subject } from './shapes.ts';
-import { capital, listed, placeNamed, signed } from './words.ts';
+import { listed, placeNamed, signed } from './words.ts';
+import { say } from '../words/index.ts';
 
 /** Where the strips' numbers stand: 1.5 m above the floor. */
 const EYE_HEIGHT = 1500 * UNITS_PER_MILLIMETRE;
@@ -131,7 +132,7 @@ function seamShapes({ layout, band, spans, style }: StripsToDraw): readonly Shap
     const subject: Subject = {
       kind: 'seam',
       id: `${strip.number}`,
-      says: `Seam of strips ${signed(before.number)} and ${signed(strip.number)}, ${placeNamed(place as typeof layout.start, style)}.`,
+      says: say`Seam of strips ${signed(before.number)} and ${signed(strip.number)}, ${placeNamed(place as typeof layout.start, style)}.`,
     };
     return gapsIn(span, x, { top, bottom }).map(({ upper, lower }) => ({ kind: 'line', from: { x, y: -upper }, to: { x, y: -lower }, pen: 'thin', subject }));
   });
@@ -197,15 +198,16 @@ function freeParts(span: WallSpan, height: number): readonly { readonly from: nu
 export function stripSubject(strip: Strip, style: LengthStyle): Subject {
   const show = (length: (typeof strip)['cutWidth']) => showLength(length, style);
   const walls = [...new Set(strip.parts.map(({ wall }) => wall))];
-  const where = walls.length > 1 ? `round the corner of walls ${listed(walls)}` : `on wall ${walls[0]}`;
-  const pieces = strip.pieces.map(({ label, length }) => `${label} of ${show(length)}`);
+  const where = walls.length > 1 ? say`round the corner of walls ${listed(walls)}` : say`on wall ${walls[0]!}`;
+  const pieces = strip.pieces.map(({ label, length }) => say`${label} of ${show(length)}`);
+  const [number, width, cut] = [signed(strip.number), show(strip.cutWidth), pieces.length === 0 ? say`nothing to cut` : listed(pieces)];
   const isLapped = strip.cutWidth > strip.to - strip.from;
   const sentences = [
-    `strip ${signed(strip.number)} ${where}, ${isLapped ? 'cut ' : ''}${show(strip.cutWidth)} wide: ${pieces.length === 0 ? 'nothing to cut' : listed(pieces)}`,
-    ...(isLapped ? ['it is cut wider to lap in the corner at the kill point'] : []),
-    ...(strip.pieces.some(({ part }) => part === 'above' || part === 'below' || part === 'between') ? ['the opening holds its whole width'] : []),
-    ...(strip.pieces.some(({ part }) => part === 'side' || part === 'patch') ? ['it stands beside a covered reveal'] : []),
-    ...(strip.pieces.some(({ isTurned }) => isTurned) ? ['it hangs upside down'] : []),
+    isLapped ? say`Strip ${number} ${where}, cut ${width} wide: ${cut}.` : say`Strip ${number} ${where}, ${width} wide: ${cut}.`,
+    ...(isLapped ? [say`It is cut wider to lap in the corner at the kill point.`] : []),
+    ...(strip.pieces.some(({ part }) => part === 'above' || part === 'below' || part === 'between') ? [say`The opening holds its whole width.`] : []),
+    ...(strip.pieces.some(({ part }) => part === 'side' || part === 'patch') ? [say`It stands beside a covered reveal.`] : []),
+    ...(strip.pieces.some(({ isTurned }) => isTurned) ? [say`It hangs upside down.`] : []),
   ];
-  return { kind: 'strip', id: `${strip.number}`, says: sentences.map((sentence) => `${capital(sentence)}.`).join(' ') };
+  return { kind: 'strip', id: `${strip.number}`, says: sentences.join(' ') };
 }

@@ -3,6 +3,7 @@ import { revealSaid, revealShapes } from './room-shapes.ts';
 import { above, areaBetween, ceilingAt, floorAt, placesOf, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Fill, Shape, Subject } from './shapes.ts';
 import { heightSaid, openingSaid, openingWord, sized } from './words.ts';
+import { say } from '../words/index.ts';
 
 const HANDLE_RADIUS = 10_000;
 
@@ -28,8 +29,9 @@ export function wallShapes(spans: readonly WallSpan[], style: LengthStyle): read
 }
 
 function wallSubject({ wall, from, to }: WallSpan, style: LengthStyle): Subject {
-  const part = to - from < wall.length ? `, ${sized(to - from, style)} of it here` : '';
-  return { kind: 'wall', id: `${wall.id} ${from}`, says: `Wall ${wall.id}, ${sized(wall.length, style)} long${part}, ${heightSaid(wall.height, style)}.` };
+  const [long, height] = [sized(wall.length, style), heightSaid(wall.height, style)];
+  const says = to - from < wall.length ? say`Wall ${wall.id}, ${long} long, ${sized(to - from, style)} of it here, ${height}.` : say`Wall ${wall.id}, ${long} long, ${height}.`;
+  return { kind: 'wall', id: `${wall.id} ${from}`, says };
 }
 
 /** The edges of the walls: floor and ceiling cut, corners visible, ends that are no corners cut away. */
@@ -49,15 +51,17 @@ function cornerShapes(before: WallSpan, after: WallSpan): readonly Shape[] {
   const kind = before.wall.cornerRight;
   const says =
     kind === 'straight'
-      ? `Walls ${before.wall.id} and ${after.wall.id} run straight on.`
-      : `${kind === 'inside' ? 'Inside' : 'Outside'} corner of walls ${before.wall.id} and ${after.wall.id}.`;
+      ? say`Walls ${before.wall.id} and ${after.wall.id} run straight on.`
+      : kind === 'inside'
+        ? say`Inside corner of walls ${before.wall.id} and ${after.wall.id}.`
+        : say`Outside corner of walls ${before.wall.id} and ${after.wall.id}.`;
   const subject: Subject = { kind: 'corner', id: `${before.wall.id} ${after.wall.id}`, says };
   const x = (before.to + after.from) / 2;
   const top = Math.max(ceilingAt(before, before.to), ceilingAt(after, after.from));
   const bottom = Math.min(floorAt(before, before.to), floorAt(after, after.from));
   const line: Shape = { kind: 'line', from: { x, y: -top }, to: { x, y: -bottom }, pen: kind === 'straight' ? 'thin' : 'visible', subject };
   if (kind !== 'outside') return [line];
-  return [line, { kind: 'text', at: { x, y: -top, down: -1 }, anchor: 'middle', height: 'mark', text: 'outside corner', pen: 'thin', mayMove: -2, subject }];
+  return [line, { kind: 'text', at: { x, y: -top, down: -1 }, anchor: 'middle', height: 'mark', text: say`outside corner`, pen: 'thin', mayMove: -2, subject }];
 }
 
 function endShapes(spans: readonly WallSpan[], isClosed: boolean): readonly Shape[] {
@@ -79,7 +83,7 @@ export function openingShapes(spans: readonly WallSpan[], style: LengthStyle): r
     wall.openings.flatMap((opening) =>
       placesOf(spans, wall.id, opening.from, opening.to).flatMap((place, index) => {
         // As the plan names it, wherever it stands; what the kill point parts is seen twice.
-        const subject: Subject = { kind: 'opening', id: `${wall.id} ${opening.id}${index > 0 ? ` ${index}` : ''}`, says: `${openingSaid(opening, wall.id, style)}${revealSaid(opening, style)}` };
+        const subject: Subject = { kind: 'opening', id: `${wall.id} ${opening.id}${index > 0 ? ` ${index}` : ''}`, says: [openingSaid(opening, wall.id, style), ...revealSaid(opening, style)].join(' ') };
         return openingDrawn(place, opening, subject);
       }),
     ),

@@ -4,6 +4,7 @@ import type { StretchLayout, Strip } from '../setting-out/index.ts';
 import { motifOf, motifOnPiece } from './motif.ts';
 import { pictureOnPiece, tileLeft, tileOf } from './picture.ts';
 import type { Drawing, DrawnPoint, Shape } from './shapes.ts';
+import { say } from '../words/index.ts';
 
 export interface PatternTopFacts {
   readonly covering: Wallcovering;
@@ -42,7 +43,7 @@ export function drawPatternTop({ covering, band, stretch, rules, hasPicture }: P
     bounds: { left: left - width / 8, top: upper, right: left + width * 1.125, bottom: lower },
     margin: { left: 0.5, top: 0.5, right: 0.5, bottom: 0.5 },
     scaleBar: null,
-    description: `The pattern at ${band.to === 'ceiling' ? 'the ceiling' : 'the upper edge of the band'}, with the trim that is cut off over it.`,
+    description: band.to === 'ceiling' ? say`The pattern at the ceiling, with the trim that is cut off over it.` : say`The pattern at the upper edge of the band, with the trim that is cut off over it.`,
   };
 }
 

@@ -6,8 +6,9 @@ import { type HangingOnPlan, hangingOnPlan } from './plan-marks.ts';
 import { faceOf, type WallFace } from './plan-walls.ts';
 import { openingOnPlan } from './plan-openings.ts';
 import type { Drawing, DrawnPoint, Shape, Subject } from './shapes.ts';
-import { counted, heightSaid, listed, openingWord, sized, wallsNamed } from './words.ts';
+import { heightSaid, listed, openingWord, sized } from './words.ts';
 import { endsOf } from '../house/index.ts';
+import { say } from '../words/index.ts';
 
 /** More than this is a warning of the survey, and so drawn as one. */
 const GAP_WORTH_A_LOOK = millimetres(25);
@@ -55,7 +56,7 @@ function floorShape(outline: Outline): readonly Shape[] {
 }
 
 function wallSubject({ wall }: WallFace, style: LengthStyle): Subject {
-  return { kind: 'wall', id: wall.id, says: `Wall ${wall.id}, ${showLength(wall.length.length, style)} long, ${heightSaid(endsOf(wall.height), style)}.` };
+  return { kind: 'wall', id: wall.id, says: say`Wall ${wall.id}, ${showLength(wall.length.length, style)} long, ${heightSaid(endsOf(wall.height), style)}.` };
 }
 
 /** A wall's inner face as thick lines between its openings. */
@@ -90,7 +91,7 @@ function labelShapes(face: WallFace, room: Room, style: LengthStyle, dimensionOf
   const { wall, from, to } = face;
   const middle = pointAlong(from, to, 0.5);
   const isFocal = room.focalWall === wall.id;
-  const subject: Subject = isFocal ? { ...wallSubject(face, style), says: `${wallSubject(face, style).says} It is the wall looked at most.` } : wallSubject(face, style);
+  const subject: Subject = isFocal ? { ...wallSubject(face, style), says: `${wallSubject(face, style).says} ${say`It is the wall looked at most.`}` } : wallSubject(face, style);
   return [
     { kind: 'text', at: face.inward(middle, dimensionOffset === null ? -1.6 : 1.3), anchor: 'middle', height: 'label', text: wall.id, pen: 'visible', isNeeded: true, subject },
     ...(isFocal ? [{ kind: 'sign' as const, sign: 'sight' as const, at: face.inward(middle, 3), turn: face.turn, pen: 'visible' as const, subject }] : []),
@@ -101,28 +102,29 @@ function labelShapes(face: WallFace, room: Room, style: LengthStyle, dimensionOf
 function gapShapes({ points, closingError, isClosed }: Outline, style: LengthStyle, isThumb: boolean): readonly Shape[] {
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last || points.length < 3) return [];
-  if (!isClosed) return [{ kind: 'line', from: last, to: first, pen: 'hidden', subject: { kind: 'gap', id: 'gap', says: 'The walls do not go all the way round; nothing is known of this side.' } }];
+  if (!isClosed) return [{ kind: 'line', from: last, to: first, pen: 'hidden', subject: { kind: 'gap', id: 'gap', says: say`The walls do not go all the way round; nothing is known of this side.` } }];
   if (closingError < GAP_TO_DRAW) return [];
   const isWorthALook = closingError > GAP_WORTH_A_LOOK;
   const subject: Subject = {
     kind: 'gap',
     id: 'gap',
-    says: `The last wall ends ${showLength(closingError, style)} from where the first begins.${isWorthALook ? ' Measure again, or leave it if the room is out of square.' : ''}`,
+    says: [say`The last wall ends ${showLength(closingError, style)} from where the first begins.`, ...(isWorthALook ? [say`Measure again, or leave it if the room is out of square.`] : [])].join(' '),
   };
   const middle: DrawnPoint = pointAlong(last, first, 0.5);
   const line: Shape = { kind: 'line', from: last, to: first, pen: isWorthALook ? 'warn' : 'hidden', subject };
   if (isThumb) return [line];
-  return [line, { kind: 'text', at: { ...middle, right: 0.7, down: 1.6 }, anchor: 'start', height: 'dimension', text: `gap ${sized(closingError, style)}`, pen: isWorthALook ? 'warn' : 'thin', isNeeded: true, subject }];
+  return [line, { kind: 'text', at: { ...middle, right: 0.7, down: 1.6 }, anchor: 'start', height: 'dimension', text: say`gap ${sized(closingError, style)}`, pen: isWorthALook ? 'warn' : 'thin', isNeeded: true, subject }];
 }
 
 function describePlan(room: Room, outline: Outline, style: LengthStyle): string {
-  if (room.walls.length === 0) return `${room.name} has no walls yet.`;
-  const walls = `${room.name} from above, ${counted(room.walls.length, 'wall')}: ${listed(room.walls.map(({ id, length }) => `${id} ${showLength(length.length, style)}`))}.`;
-  const openings = room.walls.flatMap(({ id, openings }) => openings.map(({ kind, entrance }) => `${entrance ? 'the entrance' : openingWord(kind)} on ${wallsNamed([id])}`));
+  if (room.walls.length === 0) return say`${room.name} has no walls yet.`;
+  const count = room.walls.length;
+  const walls = say`${room.name} from above, ${count === 1 ? say`${count} wall` : say`${count} walls`}: ${listed(room.walls.map(({ id, length }) => `${id} ${showLength(length.length, style)}`))}.`;
+  const openings = room.walls.flatMap(({ id, openings }) => openings.map(({ kind, entrance }) => say`${entrance ? say`the entrance` : openingWord(kind)} on wall ${id}`));
   const closing = !outline.isClosed
-    ? 'The walls do not go all the way round.'
+    ? say`The walls do not go all the way round.`
     : outline.closingError < GAP_TO_DRAW
-      ? 'The walls meet.'
-      : `The walls miss each other by ${showLength(outline.closingError, style)}.`;
-  return [walls, ...(openings.length > 0 ? [`There is ${listed(openings)}.`] : []), closing].join(' ');
+      ? say`The walls meet.`
+      : say`The walls miss each other by ${showLength(outline.closingError, style)}.`;
+  return [walls, ...(openings.length > 0 ? [say`There is ${listed(openings)}.`] : []), closing].join(' ');
 }

@@ -3,7 +3,8 @@ import { UNITS_PER_METRE } from '../units/index.ts';
 import type { Grid, Mismatch, WallPlace } from '../setting-out/index.ts';
 import type { WallFace } from './plan-walls.ts';
 import type { Shape, Subject } from './shapes.ts';
-import { mismatchSaid, placeNamed } from './words.ts';
+import { hangFromStart, mismatchSaid, placeNamed } from './words.ts';
+import { say } from '../words/index.ts';
 
 /** Where a stretch is begun and where its ends meet. */
 export interface HangingOnPlan {
@@ -21,7 +22,7 @@ export function hangingOnPlan(faces: readonly WallFace[], hanging: HangingOnPlan
   const face = faces[index];
   if (!face) return [];
   const { start, kill, direction, mismatch = null } = hanging;
-  const subject: Subject = { kind: 'start', id: 'start', says: `Start: strike the first line ${placeNamed(start, style)}.` };
+  const subject: Subject = { kind: 'start', id: 'start', says: say`Start: strike the first line ${placeNamed(start, style)}.` };
   const point = face.at(start.at);
   const killFace = kill ? faces.find(({ wall }) => wall.id === kill.wall) : undefined;
   return [
@@ -44,7 +45,7 @@ export function hangingOnPlan(faces: readonly WallFace[], hanging: HangingOnPlan
             subject: {
               kind: 'kill' as const,
               id: 'kill',
-              says: `Kill point ${placeNamed(kill, style)}${mismatch ? `: ${mismatchSaid(mismatch, true, style)}` : ', where the last strip meets the first'}.`,
+              says: mismatch ? say`Kill point ${placeNamed(kill, style)}: ${mismatchSaid(mismatch, true, style)}.` : say`Kill point ${placeNamed(kill, style)}, where the last strip meets the first.`,
             },
           },
         ]
@@ -62,6 +63,7 @@ function arrowToTheLeft(faces: readonly WallFace[], index: number, at: number): 
 }
 
 function arrow(face: WallFace, from: number, to: number): Shape {
-  const subject: Subject = { kind: 'direction', id: from < to ? 'right' : 'left', says: `Hang from the start to the ${from < to ? 'right' : 'left'}.` };
+  const direction = from < to ? 'right' : 'left';
+  const subject: Subject = { kind: 'direction', id: direction, says: hangFromStart(direction) };
   return { kind: 'line', from: face.inward(face.at(from), 0.5), to: face.inward(face.at(to), 0.5), pen: 'struck', hasArrow: true, subject };
 }

@@ -1,8 +1,8 @@
 import type { Opening } from '../house/index.ts';
-import { type LengthStyle, showLength } from '../units/index.ts';
+import { type LengthStyle, lengthOf } from '../units/index.ts';
 import type { WallFace } from './plan-walls.ts';
 import type { Shape, Subject } from './shapes.ts';
-import { capital, openingWord } from './words.ts';
+import { openingSaid } from './words.ts';
 
 /** Fitted furniture is drawn so many wall thicknesses deep, as its own depth is not known. */
 const FURNITURE_DEPTH = 4;
@@ -11,12 +11,10 @@ const FURNITURE_DEPTH = 4;
 export function openingOnPlan(face: WallFace, opening: Opening, style: LengthStyle, isThumb: boolean): readonly Shape[] {
   const { wall, depth, at } = face;
   const [from, to] = [opening.from.length, opening.from.length + opening.width.length];
-  const foot = opening.sill.length === 0 ? 'the floor' : showLength(opening.sill.length, style);
-  const head = showLength((opening.sill.length + opening.height.length) as typeof opening.sill.length, style);
   const subject: Subject = {
     kind: 'opening',
     id: `${wall.id} ${opening.id}`,
-    says: `${capital(openingWord(opening.kind))} on wall ${wall.id}${opening.entrance ? ', the entrance' : ''}, ${showLength(opening.from.length, style)} from its left end, ${showLength(opening.width.length, style)} wide, from ${foot} to ${head} high.`,
+    says: openingSaid({ kind: opening.kind, from: opening.from.length, to: lengthOf(to), sill: opening.sill.length, head: lengthOf(opening.sill.length + opening.height.length) }, wall.id, style, opening.entrance),
   };
   const across = (outwards: number): Shape => ({ kind: 'line', from: at(from, outwards), to: at(to, outwards), pen: 'thin', subject });
   const jambs: readonly Shape[] = [from, to].map((edge) => ({ kind: 'line', from: at(edge), to: at(edge, depth), pen: 'visible', subject }));

@@ -3,6 +3,7 @@ import { type LengthStyle, showLength, UNITS_PER_MILLIMETRE } from '../units/ind
 import { above, areaBetween, floorAt, placesOf, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Shape, Subject } from './shapes.ts';
 import { capital, listed } from './words.ts';
+import { say } from '../words/index.ts';
 
 /** How far inside an opening the line of a covered side is drawn. */
 const REVEAL_INSET = 24 * UNITS_PER_MILLIMETRE;
@@ -21,14 +22,14 @@ function railShapes(spans: readonly WallSpan[], rail: Rail, style: LengthStyle):
       points: areaBetween(span, top, bottom),
       pen: 'visible',
       fill: 'wall',
-      subject: { kind: 'rail', id: `${rail.id} ${span.from}`, says: `${capital(rail.name ?? rail.id)} on wall ${span.wall.id}, ${showLength(rail.at.length, style)} up and ${showLength(rail.width.length, style)} high.` },
+      subject: { kind: 'rail', id: `${rail.id} ${span.from}`, says: say`${capital(rail.name ?? rail.id)} on wall ${span.wall.id}, ${showLength(rail.at.length, style)} up and ${showLength(rail.width.length, style)} high.` },
     }));
 }
 
 function furnitureShapes(spans: readonly WallSpan[], piece: Furniture, style: LengthStyle): readonly Shape[] {
   const name = piece.name ?? piece.id;
   return placesOf(spans, piece.wall, piece.from.length, piece.from.length + piece.width.length).flatMap((place): readonly Shape[] => {
-    const subject: Subject = { kind: 'furniture', id: `${piece.id} ${place.from}`, says: `${capital(name)} before wall ${piece.wall}, ${showLength(piece.height.length, style)} high.` };
+    const subject: Subject = { kind: 'furniture', id: `${piece.id} ${place.from}`, says: say`${capital(name)} before wall ${piece.wall}, ${showLength(piece.height.length, style)} high.` };
     const middle = (place.from + place.to) / 2;
     return [
       { kind: 'polygon', points: areaBetween(place, above(piece.height.length), floorAt), pen: 'hidden', fill: 'none', subject },
@@ -54,9 +55,10 @@ export function revealShapes(area: readonly DrawnPoint[], { reveal }: SpanOpenin
   ];
 }
 
-/** `Its left and right side and its head, 6" deep, are covered too.` */
-export function revealSaid({ reveal }: SpanOpening, style: LengthStyle): string {
-  if (!reveal) return '';
-  const sides = [reveal.left && 'left side', reveal.right && 'right side', reveal.head && 'head', reveal.sill && 'sill'].filter((side) => side !== false);
-  return ` Its ${listed(sides)}, ${showLength(reveal.depth, style)} deep, ${sides.length === 1 ? 'is' : 'are'} covered too.`;
+/** `Its left side and head, 6" deep, are covered too.`, or nothing. */
+export function revealSaid({ reveal }: SpanOpening, style: LengthStyle): readonly string[] {
+  if (!reveal) return [];
+  const sides = [reveal.left && say`left side`, reveal.right && say`right side`, reveal.head && say`head`, reveal.sill && say`sill`].filter((side) => side !== false);
+  const [named, depth] = [listed(sides), showLength(reveal.depth, style)];
+  return [sides.length === 1 ? say`Its ${named}, ${depth} deep, is covered too.` : say`Its ${named}, ${depth} deep, are covered too.`];
 }

@@ -8,6 +8,7 @@ import { roomShapes } from './room-shapes.ts';
 import type { Drawing, DrawnPoint, Shape } from './shapes.ts';
 import { above, areaBetween, ceilingAt, floorAt, placesOf, type WallSpan } from './spans.ts';
 import { heightSaid, openingSaid, sized } from './words.ts';
+import { say } from '../words/index.ts';
 
 /** Heights of text from the wall to its dimensions. */
 const BELOW = { openings: 1.7, wall: 3.5 } as const;
@@ -53,7 +54,7 @@ export function drawWall(room: DrawnRoom, wall: StretchWall, style: LengthStyle,
     bounds: boundsOf(area),
     margin: { left: 4, top: 0.8, right: wall.height.left === wall.height.right ? 1.2 : 4, bottom: BELOW.wall + 3.6 },
     scaleBar: style,
-    description: [`${room.name}, wall ${wall.id} from inside the room, ${sized(wall.length, style)} long, ${heightSaid(wall.height, style)}.`, ...(openings.length > 0 ? openings : ['It has no openings.'])].join(' '),
+    description: [say`${room.name}, wall ${wall.id} from inside the room, ${sized(wall.length, style)} long, ${heightSaid(wall.height, style)}.`, ...(openings.length > 0 ? openings : [say`It has no openings.`])].join(' '),
   };
 }
 

@@ -1,18 +1,19 @@
 import type { Opening } from '../house/index.ts';
 import type { Mismatch, StretchWall, WallPlace } from '../setting-out/index.ts';
 import { type Length, type LengthStyle, lengthOf, showLength } from '../units/index.ts';
+import { say } from '../words/index.ts';
 
 /** `A, B and C`. */
 export function listed(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+  return words.length < 2 ? (words[0] ?? '') : say`${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
 }
 
 export function wallsNamed(ids: readonly string[]): string {
-  return ids.length === 1 ? `wall ${ids[0]}` : `walls ${listed(ids)}`;
+  return ids.length === 1 ? say`wall ${ids[0]!}` : say`walls ${listed(ids)}`;
 }
 
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
+export function stripsCounted(count: number): string {
+  return count === 1 ? say`${count} strip` : say`${count} strips`;
 }
 
 /** A number with a minus sign that reads as one. */
@@ -20,12 +21,18 @@ export function signed(number: number): string {
   return number < 0 ? `−${-number}` : String(number);
 }
 
-export function openingWord(kind: Opening['kind'] | string): string {
-  return kind === 'furniture' ? 'fitted furniture' : kind;
+const OPENINGS: Readonly<Record<Opening['kind'], string>> = { door: say`door`, window: say`window`, archway: say`archway`, fireplace: say`fireplace`, furniture: say`fitted furniture` };
+
+export function openingWord(kind: Opening['kind']): string {
+  return OPENINGS[kind];
 }
 
 export function capital(sentence: string): string {
   return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}
+
+export function hangFromStart(direction: 'left' | 'right'): string {
+  return direction === 'left' ? say`Hang from the start to the left.` : say`Hang from the start to the right.`;
 }
 
 /** A measured number of a drawing as a length to read. */
@@ -35,36 +42,39 @@ export function sized(units: number, style: LengthStyle): string {
 
 /** `at the left end of wall A`, `1' 2" from the left end of wall B`. */
 export function placeNamed(place: WallPlace, style: LengthStyle): string {
-  return place.at === 0 ? `at the left end of wall ${place.wall}` : `${showLength(place.at, style)} from the left end of wall ${place.wall}`;
+  return place.at === 0 ? say`at the left end of wall ${place.wall}` : say`${showLength(place.at, style)} from the left end of wall ${place.wall}`;
 }
 
 /** How the pattern meets at the kill point: `the pattern runs 7 3/8 in over a whole repeat`. */
 export function mismatchSaid(mismatch: Mismatch, hasPattern: boolean, style: LengthStyle): string {
-  if (!hasPattern) return 'there is no pattern to match';
+  if (!hasPattern) return say`there is no pattern to match`;
   const across =
     mismatch.side === 'none'
-      ? 'the pattern meets across'
+      ? say`the pattern meets across`
       : mismatch.side === 'over'
-        ? `the pattern runs ${showLength(mismatch.amount, style)} over a whole repeat`
-        : `the pattern stops ${showLength(mismatch.amount, style)} short of a whole repeat`;
-  return mismatch.vertical === 0 ? across : `${across}, and the two strips stand ${showLength(mismatch.vertical, style)} apart in height`;
+        ? say`the pattern runs ${showLength(mismatch.amount, style)} over a whole repeat`
+        : say`the pattern stops ${showLength(mismatch.amount, style)} short of a whole repeat`;
+  return mismatch.vertical === 0 ? across : say`${across}, and the two strips stand ${showLength(mismatch.vertical, style)} apart in height`;
 }
 
 /** The mismatch as it stands beside its sign, a line each. */
 export function mismatchNoted(mismatch: Mismatch, hasPattern: boolean, style: LengthStyle): readonly string[] {
-  if (!hasPattern) return ['no match'];
-  const across = mismatch.side === 'none' ? ['meets'] : [showLength(mismatch.amount, style), mismatch.side];
-  return mismatch.vertical === 0 ? across : [...across, `${showLength(mismatch.vertical, style)} drop`];
+  if (!hasPattern) return [say`no match`];
+  const across = mismatch.side === 'none' ? [say`meets`] : [showLength(mismatch.amount, style), mismatch.side === 'over' ? say`over` : say`short`];
+  return mismatch.vertical === 0 ? across : [...across, say`${showLength(mismatch.vertical, style)} drop`];
 }
 
 /** `8' high`, or `8' high at the left, 10' at the right`. */
 export function heightSaid(height: { readonly left: Length; readonly right: Length }, style: LengthStyle): string {
-  const left = `${showLength(height.left, style)} high`;
-  return height.left === height.right ? left : `${left} at the left, ${showLength(height.right, style)} at the right`;
+  const [left, right] = [showLength(height.left, style), showLength(height.right, style)];
+  return height.left === height.right ? say`${left} high` : say`${left} high at the left, ${right} at the right`;
 }
 
-export function openingSaid(opening: StretchWall['openings'][number], wall: string, style: LengthStyle): string {
+/** `Door on wall A, 1' from its left end, 3' wide, from the floor to 7' high.` */
+export function openingSaid({ kind, from, to, sill, head }: Pick<StretchWall['openings'][number], 'kind' | 'from' | 'to' | 'sill' | 'head'>, wall: string, style: LengthStyle, isEntrance = false): string {
+  const opening = capital(openingWord(kind));
+  const name = isEntrance ? say`${opening} on wall ${wall}, the entrance` : say`${opening} on wall ${wall}`;
   const show = (length: Length) => showLength(length, style);
-  const foot = opening.sill === 0 ? 'the floor' : show(opening.sill);
-  return `${capital(openingWord(opening.kind))} on wall ${wall}, ${show(opening.from)} from its left end, ${show(lengthOf(opening.to - opening.from))} wide, from ${foot} to ${show(opening.head)} high.`;
+  const heights = sill === 0 ? say`from the floor to ${show(head)} high` : say`from ${show(sill)} to ${show(head)} high`;
+  return say`${name}, ${show(from)} from its left end, ${show(lengthOf(to - from))} wide, ${heights}.`;
 }

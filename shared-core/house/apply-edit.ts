@@ -9,12 +9,13 @@ import { photo as photoSchema } from './photo.ts';
 import { band as bandSchema, opening as openingSchema, room as roomSchema, wall as wallSchema } from './room.ts';
 import { facts } from './accepted.ts';
 import type { House, PlacedOrder, Room, Wall } from './types.ts';
+import { say } from '../words/index.ts';
 
 interface Identified {
   readonly id: string;
 }
 
-const houseFactsSchema = facts('the facts of the house', houseFacts);
+const houseFactsSchema = facts(say`the facts of the house`, houseFacts);
 
 /**
  * Applies one edit to a house; facts in, a new house out, the old one untouched.
@@ -48,7 +49,7 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
       return within(house.coverings, edit.covering, 'covering', (covering) => overlay(coveringSchema, covering, edit.facts, 'covering'), (coverings) => ({ ...house, coverings }) as House);
     case 'remove-covering': {
       const used = whereUsed(house, edit.covering);
-      if (used.length > 0) return fault('covering', `is still used by ${used.join(', ')}; take it away there first`);
+      if (used.length > 0) return fault('covering', say`is still used by ${used.join(', ')}; take it away there first`);
       return without(house.coverings, edit.covering, 'covering', (coverings) => withPicture({ ...house, coverings }, edit.covering, null));
     }
     case 'add-room':
@@ -141,14 +142,14 @@ function changeWall(wall: Wall, edit: WallEdit): Outcome<Wall> {
 function whereUsed(house: House, covering: string): readonly string[] {
   const rooms = house.rooms.filter((room) => room.ceiling?.covering === covering || room.bands.some((band) => band.covering === covering));
   const lists: readonly (readonly [string, readonly { readonly covering?: string | undefined }[]])[] = [
-    ['the rolls in hand', house.stock],
-    ['what can still be had', house.offers],
-    ['the placed orders', house.orders.flatMap(({ lines }) => lines)],
-    ['the deliveries', house.deliveries],
-    ['what went back', house.returns],
-    ['the leftovers', house.leftovers],
-    ['rooms that must match', house.matching],
-    ['the choices of run', house.runChoices],
+    [say`the rolls in hand`, house.stock],
+    [say`what can still be had`, house.offers],
+    [say`the placed orders`, house.orders.flatMap(({ lines }) => lines)],
+    [say`the deliveries`, house.deliveries],
+    [say`what went back`, house.returns],
+    [say`the leftovers`, house.leftovers],
+    [say`rooms that must match`, house.matching],
+    [say`the choices of run`, house.runChoices],
   ];
   return [...rooms.map(({ name }) => name), ...lists.filter(([, list]) => list.some((entry) => entry.covering === covering)).map(([words]) => words)];
 }
@@ -215,7 +216,7 @@ function forgetWall(room: Room, wall: string): Room {
 
 /** The facts of one thing with some of them written anew, read again by its schema. */
 function overlay<Schema extends z.ZodType>(schema: Schema, current: unknown, changed: Readonly<Record<string, unknown>>, at: string): Outcome<z.output<Schema>> {
-  if ('id' in changed) return fault(at === '' ? 'id' : `${at}.id`, 'is what other facts point at and stays as it is');
+  if ('id' in changed) return fault(at === '' ? 'id' : `${at}.id`, say`is what other facts point at and stays as it is`);
   const written = { ...(z.encode(schema, current as z.output<Schema>) as Record<string, unknown>), ...changed };
   const kept = Object.fromEntries(Object.entries(written).filter(([, value]) => value !== null && value !== undefined));
   return decodeFacts(schema, kept, at);
@@ -240,5 +241,5 @@ function without<Item extends Identified, Whole>(list: readonly Item[], id: stri
 }
 
 function notThere(list: readonly Identified[], id: string, what: string) {
-  return fault(what, `is "${id}", which is not there; there are ${list.map((item) => item.id).join(', ') || 'none yet'}`);
+  return fault(what, say`is "${id}", which is not there; there are ${list.map((item) => item.id).join(', ') || say`none yet`}`);
 }

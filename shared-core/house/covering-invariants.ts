@@ -1,7 +1,8 @@
-import { millimetres, printLength, ZERO_LENGTH } from '../units/index.ts';
+import { millimetres, ZERO_LENGTH } from '../units/index.ts';
 import { laidWidthOf, matchOf } from './readings.ts';
-import { LONGEST_WALL, type Report, reportPrice, reportRange } from './report.ts';
+import { LONGEST_WALL, type Report, reportPrice, reportRange, sayLength } from './report.ts';
 import type { Covering, House, Wallcovering } from './types.ts';
+import { say } from '../words/index.ts';
 
 const WIDEST_COVERING = millimetres(10_000);
 /** Narrower goods are a slip of the unit, and their strips could not be counted. */
@@ -19,10 +20,10 @@ export function findCoveringFaults(covering: Covering, house: House, path: strin
     const isGood = reportRange(`${path}.repeat`, covering.repeat, { least: ZERO_LENGTH, most: LONGEST_WALL }, report);
     const { rollLength } = covering;
     if (isGood && covering.repeat.length > 0 && covering.repeat.length < SMALLEST_REPEAT) {
-      report(`${path}.repeat`, `is ${covering.repeat.typed}; it takes 0, or ${printLength(SMALLEST_REPEAT, 'metric')} and more. Check the unit`);
+      report(`${path}.repeat`, say`is ${covering.repeat.typed}; it takes 0, or ${sayLength(SMALLEST_REPEAT, 'metric')} and more. Check the unit`);
     }
     if (isGood && rollLength && covering.repeat.length > rollLength.length) {
-      report(`${path}.repeat`, `is ${covering.repeat.typed}, longer than the roll of ${rollLength.typed}`);
+      report(`${path}.repeat`, say`is ${covering.repeat.typed}, longer than the roll of ${rollLength.typed}`);
     }
   }
   if (covering.kind === 'wallcovering') findWallcoveringFaults(covering, house, path, report);
@@ -37,7 +38,7 @@ function findWallcoveringFaults(covering: Wallcovering, house: House, path: stri
   if (!covering.rollLength === !covering.soldBy) {
     report(
       `${path}.rollLength`,
-      covering.soldBy ? 'stands beside soldBy; a covering comes in rolls or by the length, not both' : 'is missing; it takes the length of one roll, such as "10.05 m" or "33 ft", or soldBy for goods by the length',
+      covering.soldBy ? say`stands beside soldBy; a covering comes in rolls or by the length, not both` : say`is missing; it takes the length of one roll, such as "10.05 m" or "33 ft", or soldBy for goods by the length`,
     );
   }
   if (covering.soldBy) {
@@ -48,24 +49,41 @@ function findWallcoveringFaults(covering: Wallcovering, house: House, path: stri
   if (!reportRange(`${path}.selvedge`, covering.selvedge, { least: ZERO_LENGTH, most: WIDEST_COVERING }, report)) return;
   const laidWidth = laidWidthOf(covering);
   if (laidWidth < NARROWEST_STRIP) {
-    const left = laidWidth <= 0 ? 'nothing to hang' : `${printLength(laidWidth, house.lengths)} to hang`;
-    report(`${path}.width`, `is ${covering.width.typed}, of which selvedges and seam leave ${left}; a strip is at least ${printLength(NARROWEST_STRIP, 'metric')} wide. Check the unit`);
+    const least = sayLength(NARROWEST_STRIP, 'metric');
+    report(
+      `${path}.width`,
+      laidWidth <= 0
+        ? say`is ${covering.width.typed}, of which selvedges and seam leave nothing to hang; a strip is at least ${least} wide. Check the unit`
+        : say`is ${covering.width.typed}, of which selvedges and seam leave ${sayLength(laidWidth, house.lengths)} to hang; a strip is at least ${least} wide. Check the unit`,
+    );
     return;
   }
   const match = matchOf(covering);
   if (match !== 'free' && covering.repeat.length === 0) {
-    report(`${path}.repeat`, `is 0; a ${match} match takes the height of the repeat, or set the match to "free"`);
+    report(
+      `${path}.repeat`,
+      match === 'drop'
+        ? say`is 0; a drop match takes the height of the repeat, or set the match to "free"`
+        : say`is 0; a straight match takes the height of the repeat, or set the match to "free"`,
+    );
   }
-  if (match === 'drop' && !covering.dropBy) report(`${path}.dropBy`, 'is missing; a drop match takes the part of the repeat it drops by, such as "1/2"');
-  if (match !== 'drop' && covering.dropBy) report(`${path}.dropBy`, 'stands without a drop match; set the match to "drop"');
-  if (covering.reverseAlternate && match !== 'free') report(`${path}.reverseAlternate`, `is true; only a free match can be hung with every other strip upside down, this one is ${match}`);
+  if (match === 'drop' && !covering.dropBy) report(`${path}.dropBy`, say`is missing; a drop match takes the part of the repeat it drops by, such as "1/2"`);
+  if (match !== 'drop' && covering.dropBy) report(`${path}.dropBy`, say`stands without a drop match; set the match to "drop"`);
+  if (covering.reverseAlternate && match !== 'free') {
+    report(
+      `${path}.reverseAlternate`,
+      match === 'drop'
+        ? say`is true; only a free match can be hung with every other strip upside down, this one is drop`
+        : say`is true; only a free match can be hung with every other strip upside down, this one is straight`,
+    );
+  }
   if (covering.horizontalRepeat) {
     const repeat = covering.horizontalRepeat;
     if (!reportRange(`${path}.horizontalRepeat`, repeat, { above: ZERO_LENGTH, most: LONGEST_WALL }, report)) return;
     if (match !== 'free' && laidWidth % repeat.length !== 0 && repeat.length % laidWidth !== 0) {
       report(
         `${path}.horizontalRepeat`,
-        `is ${repeat.typed}; it takes a whole part or a whole multiple of the laid width, ${printLength(laidWidth, house.lengths)}, or the seams would not match`,
+        say`is ${repeat.typed}; it takes a whole part or a whole multiple of the laid width, ${sayLength(laidWidth, house.lengths)}, or the seams would not match`,
       );
     }
   }

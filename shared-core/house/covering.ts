@@ -1,13 +1,14 @@
 import { z } from 'zod';
 import { checkGtin } from '../units/index.ts';
 import { facts, fraction, id, listOf, measure, oneOf, price, quoteValue, spare, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { say } from '../words/index.ts';
 
-const gtin = z.string({ error: takes('the 8, 12, 13 or 14 digits under the bar code') }).superRefine((written, context) => {
+const gtin = z.string({ error: takes(say`the 8, 12, 13 or 14 digits under the bar code`) }).superRefine((written, context) => {
   const checked = checkGtin(written);
-  if (!checked.ok) context.addIssue({ code: 'custom', message: `is ${quoteValue(written)}: ${checked.faults.map(({ message }) => message).join(' ')}` });
+  if (!checked.ok) context.addIssue({ code: 'custom', message: say`is ${quoteValue(written)}: ${checked.faults.map(({ message }) => message).join(' ')}` });
 });
 
-const rollPack = facts('a sale unit', {
+const rollPack = facts(say`a sale unit`, {
   rolls: wholeNumber(1, 1000),
   price: price.optional(),
   /** How many of it at least, when any is bought. */
@@ -16,12 +17,12 @@ const rollPack = facts('a sale unit', {
   gtin: gtin.optional(),
 });
 
-const tin = facts('a tin', {
-  litres: z.number({ error: takes('the litres in a tin, above 0') }).positive({ error: takes('the litres in a tin, above 0') }),
+const tin = facts(say`a tin`, {
+  litres: z.number({ error: takes(say`the litres in a tin, above 0`) }).positive({ error: takes(say`the litres in a tin, above 0`) }),
   price: price.optional(),
 });
 
-const soldBy = facts('a sale by the length', {
+const soldBy = facts(say`a sale by the length`, {
   length: measure,
   minimum: measure.optional(),
   pieceLength: measure,
@@ -30,20 +31,20 @@ const soldBy = facts('a sale by the length', {
 
 const named = {
   id: id(),
-  name: text('the name of the covering').optional(),
-  patternNumber: text('a pattern number', 60).optional(),
-  supplier: text('a supplier', 60).optional(),
-  material: text('a material', 60).optional(),
-  note: text('a note', 2000).optional(),
+  name: text(say`the name of the covering`).optional(),
+  patternNumber: text(say`a pattern number`, 60).optional(),
+  supplier: text(say`a supplier`, 60).optional(),
+  material: text(say`a material`, 60).optional(),
+  note: text(say`a note`, 2000).optional(),
 };
 
 const spareRolls = spare.optional();
-const paste = text('how it is pasted', 60).optional();
+const paste = text(say`how it is pasted`, 60).optional();
 const bookingMinutes = wholeNumber(0, 600).optional();
-const soldInRolls = listOf(rollPack, 'sale units', 20).optional();
+const soldInRolls = listOf(rollPack, say`sale units`, 20).optional();
 
 /** A wallcovering hung in strips from rolls. */
-export const wallcovering = facts('a wallcovering', {
+export const wallcovering = facts(say`a wallcovering`, {
   ...named,
   kind: z.literal('wallcovering'),
   width: measure,
@@ -68,7 +69,7 @@ export const wallcovering = facts('a wallcovering', {
 });
 
 /** A border, hung along the wall from spools. */
-export const border = facts('a border', {
+export const border = facts(say`a border`, {
   ...named,
   kind: z.literal('border'),
   width: measure,
@@ -81,7 +82,7 @@ export const border = facts('a border', {
   soldIn: soldInRolls,
 });
 
-export const lining = facts('a lining', {
+export const lining = facts(say`a lining`, {
   ...named,
   kind: z.literal('lining'),
   width: measure,
@@ -91,7 +92,7 @@ export const lining = facts('a lining', {
   soldIn: soldInRolls,
 });
 
-export const mural = facts('a mural', {
+export const mural = facts(say`a mural`, {
   ...named,
   kind: z.literal('mural'),
   panels: wholeNumber(1, 200),
@@ -101,12 +102,12 @@ export const mural = facts('a mural', {
   soldIn: soldInRolls,
 });
 
-export const paint = facts('a paint', {
+export const paint = facts(say`a paint`, {
   ...named,
   kind: z.literal('paint'),
-  spreadingRate: text('a spreading rate, such as "12 m2/L"', 40).optional(),
+  spreadingRate: text(say`a spreading rate, such as "12 m2/L"`, 40).optional(),
   coats: wholeNumber(1, 20).prefault(2),
-  soldIn: listOf(tin, 'tins', 20).optional(),
+  soldIn: listOf(tin, say`tins`, 20).optional(),
 });
 
 const KINDS = ['wallcovering', 'border', 'lining', 'mural', 'paint'] as const;
@@ -114,6 +115,6 @@ const KINDS = ['wallcovering', 'border', 'lining', 'mural', 'paint'] as const;
 export const covering = z.discriminatedUnion('kind', [wallcovering, border, lining, mural, paint], {
   error: (issue) =>
     typeof issue.input === 'object' && issue.input !== null
-      ? takes(KINDS.map((kind) => `"${kind}"`).join(' or '))({ input: (issue.input as { kind?: unknown }).kind })
-      : takes('a covering, an object with a kind')(issue),
+      ? takes(KINDS.map((kind) => `"${kind}"`).join(say` or `))({ input: (issue.input as { kind?: unknown }).kind })
+      : takes(say`a covering, an object with a kind`)(issue),
 });

@@ -6,6 +6,7 @@ import { house as houseSchema } from './house.ts';
 import { findFaults } from './invariants.ts';
 import { isKept } from './photo.ts';
 import type { House, HouseDocument } from './types.ts';
+import { say } from '../words/index.ts';
 
 /** All the pictures and photos that a house takes, and far more facts than people type. */
 export const LARGEST_DOCUMENT_CHARACTERS = 21_000_000;
@@ -19,17 +20,17 @@ const DEEPEST_FACTS = 20;
  */
 export function readDocument(documentText: string): Outcome<House> {
   if (documentText.length > LARGEST_DOCUMENT_CHARACTERS) {
-    return fault('', `The document is larger than ${LARGEST_DOCUMENT_CHARACTERS / 1_000_000} million characters; a house document is smaller. Check that it is the right file.`);
+    return fault('', say`The document is larger than ${LARGEST_DOCUMENT_CHARACTERS / 1_000_000} million characters; a house document is smaller. Check that it is the right file.`);
   }
   let raw: unknown;
   try {
     raw = JSON.parse(documentText);
   } catch {
-    return fault('', 'The document is not JSON text; a house document is JSON that begins with {"format": "struckline-house", "version": 1.');
+    return fault('', say`The document is not JSON text; a house document is JSON that begins with {"format": "struckline-house", "version": 1.`);
   }
   const read = decodeHouse(raw);
   if (!read.ok) return read;
-  const missing = read.value.photos.flatMap(({ image }, index) => (isKept(image) ? [{ path: `photos[${index}].image`, message: `is ${quoteValue(image)}, which stands for a photo in a house file; a document takes the photo itself, as a data URL` }] : []));
+  const missing = read.value.photos.flatMap(({ image }, index) => (isKept(image) ? [{ path: `photos[${index}].image`, message: say`is ${quoteValue(image)}, which stands for a photo in a house file; a document takes the photo itself, as a data URL` }] : []));
   return missing.length > 0 ? bad(missing) : read;
 }
 
@@ -44,7 +45,9 @@ export function decodeHouse(raw: unknown): Outcome<House> {
 
 /** Decodes facts by their schema; each fault's path begins with `at`. */
 export function decodeFacts<Schema extends z.ZodType>(schema: Schema, raw: unknown, at: string): Outcome<z.output<Schema>> {
-  if (isDeeperThan(raw, DEEPEST_FACTS)) return fault(at, `${at === '' ? 'This ' : ''}is nested more than ${DEEPEST_FACTS} deep; facts of a house never are`);
+  if (isDeeperThan(raw, DEEPEST_FACTS)) {
+    return fault(at, at === '' ? say`This is nested more than ${DEEPEST_FACTS} deep; facts of a house never are` : say`is nested more than ${DEEPEST_FACTS} deep; facts of a house never are`);
+  }
   const result = z.safeDecode(schema, raw as z.input<Schema>);
   return result.success ? good(result.data) : bad(result.error.issues.flatMap((issue) => toFaults(issue, at)));
 }

@@ -5,11 +5,12 @@ import { house, houseLists, pictureImage } from './house.ts';
 import { placedOrder } from './order-facts.ts';
 import { MOST_PHOTOS_OF_WALL, photo } from './photo.ts';
 import { band, opening, room, wall } from './room.ts';
+import { say } from '../words/index.ts';
 
-const changedFacts = z.record(z.string().max(60), z.json(), { error: 'takes the changed facts by their keys' });
+const changedFacts = z.record(z.string().max(60), z.json(), { error: say`takes the changed facts by their keys` });
 
 const edit = <Kind extends string, Shape extends z.ZodRawShape>(kind: Kind, shape: Shape) =>
-  facts(`the edit ${kind}`, { kind: z.literal(kind), ...shape });
+  facts(say`the edit ${kind}`, { kind: z.literal(kind), ...shape });
 
 const walls = room.shape.walls.unwrap();
 
@@ -33,7 +34,7 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('add-walls', { room: id(), walls }),
   edit('replace-walls', { room: id(), walls }),
   edit('change-wall', { room: id(), wall: id(), facts: changedFacts }),
-  edit('change-walls', { room: id(), walls: listOf(id(), 'ids of walls', 200), facts: changedFacts }),
+  edit('change-walls', { room: id(), walls: listOf(id(), say`ids of walls`, 200), facts: changedFacts }),
   edit('remove-wall', { room: id(), wall: id() }),
   edit('add-opening', { room: id(), wall: id(), opening }),
   edit('change-opening', { room: id(), wall: id(), opening: id(), facts: changedFacts }),
@@ -52,10 +53,10 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('set-matching', { matching: houseLists.matching.unwrap() }),
   edit('set-run-choices', { runChoices: houseLists.runChoices.unwrap() }),
   edit('set-picture', { covering: id(), image: pictureImage.nullable() }),
-  edit('add-photos', { photos: listOf(photo, 'photos', MOST_PHOTOS_OF_WALL).min(1, { error: 'holds no photo; it takes one or more' }) }),
+  edit('add-photos', { photos: listOf(photo, say`photos`, MOST_PHOTOS_OF_WALL).min(1, { error: say`holds no photo; it takes one or more` }) }),
   edit('change-photo', { photo: id(), facts: changedFacts }),
   edit('remove-photo', { photo: id() }),
-], { error: 'is not an edit; it takes an object with a kind that names one' });
+], { error: say`is not an edit; it takes an object with a kind that names one` });
 
 /** The edits that set a list as a whole, and the list each sets. */
 export const LIST_EDITS = {

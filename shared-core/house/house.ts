@@ -4,9 +4,10 @@ import { covering } from './covering.ts';
 import { delivery, leftover, matching, placedOrder, returned, runChoice, runQuantity, supplier, tax } from './order-facts.ts';
 import { MOST_PHOTOS, photo } from './photo.ts';
 import { room } from './room.ts';
+import { say } from '../words/index.ts';
 
 /** Allowances of the trade (common practice, no source), each open to change for a house. */
-export const rules = facts('the rules', {
+export const rules = facts(say`the rules`, {
   trim: measure.prefault('2 in'),
   insideWrap: measure.prefault('1/8 in'),
   minOutsideWrap: measure.prefault('1 in'),
@@ -25,51 +26,51 @@ export const MOST_ROOMS = 2000;
 const PICTURE_PATTERN = /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 /** A picture 640 px long is far below it; all of them go into one document and through every call. */
 export const LONGEST_PICTURE = 400_000;
-const pictureTaken = takes(`a picture as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PICTURE} characters`);
+const pictureTaken = takes(say`a picture as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PICTURE} characters`);
 /** The picture's own text. No SVG: it could hold more than a picture. */
 export const pictureImage = z.string({ error: pictureTaken }).max(LONGEST_PICTURE, { error: pictureTaken }).regex(PICTURE_PATTERN, { error: pictureTaken });
 
 /** One repeat of a pattern as it is seen, cropped at its edges. */
-export const picture = facts('a picture', { covering: id(), image: pictureImage });
+export const picture = facts(say`a picture`, { covering: id(), image: pictureImage });
 
 const upperCaseLetters = (count: number, example: string) =>
   z
-    .string({ error: takes(`${count} capital letters, such as "${example}"`) })
-    .regex(new RegExp(`^[A-Z]{${count}}$`), { error: takes(`${count} capital letters, such as "${example}"`) });
+    .string({ error: takes(say`${count} capital letters, such as "${example}"`) })
+    .regex(new RegExp(`^[A-Z]{${count}}$`), { error: takes(say`${count} capital letters, such as "${example}"`) });
 
 /** What is true of the house as a whole. */
 export const houseFacts = {
-  name: text('the name of the house'),
+  name: text(say`the name of the house`),
   lengths: oneOf(['imperial', 'metric']).prefault('imperial'),
   currency: upperCaseLetters(3, 'USD').prefault('USD'),
-  built: wholeNumber(1000, 2200, 'the year the house was built,').optional(),
+  built: wholeNumber(1000, 2200, say`the year the house was built,`).optional(),
   country: upperCaseLetters(2, 'US').optional(),
   rules: rules.prefault({}),
   tax: tax.optional(),
   /** Goes on the order. */
-  orderNote: text('a note', 2000).optional(),
+  orderNote: text(say`a note`, 2000).optional(),
 };
 
 /** The lists of a house; each thing in them is kept by itself. */
 export const houseLists = {
-  coverings: listOf(covering, 'coverings', 500).prefault([]),
-  rooms: listOf(room, 'rooms', MOST_ROOMS).prefault([]),
-  suppliers: listOf(supplier, 'suppliers', 200).prefault([]),
-  stock: listOf(runQuantity, 'stock entries', 2000).prefault([]),
-  offers: listOf(runQuantity, 'offers', 2000).prefault([]),
-  orders: listOf(placedOrder, 'placed orders', 500).prefault([]),
-  deliveries: listOf(delivery, 'deliveries', 5000).prefault([]),
-  returns: listOf(returned, 'returns', 2000).prefault([]),
-  leftovers: listOf(leftover, 'leftovers', 2000).prefault([]),
-  matching: listOf(matching, 'lists of rooms that must match', 500).prefault([]),
-  runChoices: listOf(runChoice, 'choices of run', 5000).prefault([]),
-  pictures: listOf(picture, 'pictures', 500).prefault([]),
-  photos: listOf(photo, 'photos', MOST_PHOTOS).prefault([]),
+  coverings: listOf(covering, say`coverings`, 500).prefault([]),
+  rooms: listOf(room, say`rooms`, MOST_ROOMS).prefault([]),
+  suppliers: listOf(supplier, say`suppliers`, 200).prefault([]),
+  stock: listOf(runQuantity, say`stock entries`, 2000).prefault([]),
+  offers: listOf(runQuantity, say`offers`, 2000).prefault([]),
+  orders: listOf(placedOrder, say`placed orders`, 500).prefault([]),
+  deliveries: listOf(delivery, say`deliveries`, 5000).prefault([]),
+  returns: listOf(returned, say`returns`, 2000).prefault([]),
+  leftovers: listOf(leftover, say`leftovers`, 2000).prefault([]),
+  matching: listOf(matching, say`lists of rooms that must match`, 500).prefault([]),
+  runChoices: listOf(runChoice, say`choices of run`, 5000).prefault([]),
+  pictures: listOf(picture, say`pictures`, 500).prefault([]),
+  photos: listOf(photo, say`photos`, MOST_PHOTOS).prefault([]),
 };
 
-export const house = facts('a house', {
+export const house = facts(say`a house`, {
   format: z.literal('struckline-house', { error: takes('"struckline-house"') }),
-  version: z.literal(1, { error: takes('1, the version of the format that this program reads') }),
+  version: z.literal(1, { error: takes(say`1, the version of the format that this program reads`) }),
   ...houseFacts,
   ...houseLists,
 });

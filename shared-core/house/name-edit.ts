@@ -1,6 +1,9 @@
 import type { Edit } from './edit.ts';
+import type { houseFacts } from './house.ts';
+import { OPENING_WORDS } from './kind-words.ts';
 import { nameCovering } from './readings.ts';
-import type { House, Photo } from './types.ts';
+import type { Band, Covering, House, Opening, Photo, Room, Wall } from './types.ts';
+import { say } from '../words/index.ts';
 
 /**
  * What an edit does, in the words of the undo command: 'change length of wall A in Front bedroom'.
@@ -10,53 +13,54 @@ import type { House, Photo } from './types.ts';
 export function nameEdit(house: House, edit: Edit): string {
   switch (edit.kind) {
     case 'change-house':
-      return `change ${keysOf(edit.facts)} of the house`;
+      return say`change ${keysOf(edit.facts)} of the house`;
     case 'replace-house':
-      return `replace the whole house by ${edit.house.name}`;
+      return say`replace the whole house by ${edit.house.name}`;
     case 'add-covering':
-      return `add covering ${edit.covering.name ?? edit.covering.patternNumber ?? edit.covering.id}`;
+      return say`add covering ${edit.covering.name ?? edit.covering.patternNumber ?? edit.covering.id}`;
     case 'change-covering':
-      return `change ${keysOf(edit.facts)} of ${nameCovering(house, edit.covering)}`;
+      return say`change ${keysOf(edit.facts)} of ${nameCovering(house, edit.covering)}`;
     case 'remove-covering':
-      return `remove covering ${nameCovering(house, edit.covering)}`;
+      return say`remove covering ${nameCovering(house, edit.covering)}`;
     case 'add-room':
-      return `add room ${edit.room.name}`;
+      return say`add room ${edit.room.name}`;
     case 'add-rooms':
-      return edit.rooms.length === 1 ? `add room ${edit.rooms[0]!.name}` : `add ${edit.rooms.length} rooms`;
+      return edit.rooms.length === 1 ? say`add room ${edit.rooms[0]!.name}` : say`add ${edit.rooms.length} rooms`;
     case 'set-suppliers':
-      return 'change the suppliers';
+      return say`change the suppliers`;
     case 'set-stock':
-      return 'change the rolls in hand';
+      return say`change the rolls in hand`;
     case 'set-offers':
-      return 'change what can still be had';
+      return say`change what can still be had`;
     case 'place-order':
-      return `place order ${edit.order.id}`;
+      return say`place order ${edit.order.id}`;
     case 'set-orders':
-      return 'change the placed orders';
+      return say`change the placed orders`;
     case 'set-deliveries':
       return nameDeliveries(house, edit.deliveries);
     case 'set-returns':
-      return 'change what went back';
+      return say`change what went back`;
     case 'set-leftovers':
-      return 'change the leftovers';
+      return say`change the leftovers`;
     case 'set-matching':
-      return 'change which rooms must match';
+      return say`change which rooms must match`;
     case 'set-run-choices':
-      return 'change the run of a room';
+      return say`change the run of a room`;
     case 'set-picture':
-      return `${edit.image === null ? 'take away' : 'hang'} the picture of ${nameCovering(house, edit.covering)}`;
+      return edit.image === null ? say`take away the picture of ${nameCovering(house, edit.covering)}` : say`hang the picture of ${nameCovering(house, edit.covering)}`;
     case 'add-photos': {
       const [{ room, wall }] = edit.photos as [Photo];
-      return `add ${edit.photos.length === 1 ? 'a photo' : `${edit.photos.length} photos`} of wall ${wall} in ${roomName(house, room)}`;
+      const { length } = edit.photos;
+      return length === 1 ? say`add a photo of wall ${wall} in ${roomName(house, room)}` : say`add ${length} photos of wall ${wall} in ${roomName(house, room)}`;
     }
     case 'change-photo': {
       const { wall } = edit.facts;
-      return typeof wall === 'string' ? `move ${photoName(house, edit.photo)} to wall ${wall}` : `change ${keysOf(edit.facts)} of ${photoName(house, edit.photo)}`;
+      return typeof wall === 'string' ? say`move ${photoName(house, edit.photo)} to wall ${wall}` : say`change ${keysOf(edit.facts)} of ${photoName(house, edit.photo)}`;
     }
     case 'remove-photo':
-      return `take away ${photoName(house, edit.photo)}`;
+      return say`take away ${photoName(house, edit.photo)}`;
     default:
-      return `${nameRoomEdit(edit)}${roomName(house, edit.room)}`;
+      return nameRoomEdit(edit, roomName(house, edit.room));
   }
 }
 
@@ -64,75 +68,131 @@ export function nameEdit(house: House, edit: Edit): string {
 function nameDeliveries(house: House, deliveries: Extract<Edit, { kind: 'set-deliveries' }>['deliveries']): string {
   const added = deliveries.slice(house.deliveries.length);
   const [one] = added;
-  if (!one) return 'change the deliveries';
-  return added.length === 1 ? `receive ${one.rolls} of ${one.patternNumber}, run ${one.run}` : `receive ${added.length} packages`;
+  if (!one) return say`change the deliveries`;
+  return added.length === 1 ? say`receive ${one.rolls} of ${one.patternNumber}, run ${one.run}` : say`receive ${added.length} packages`;
 }
 
-function nameRoomEdit(edit: Extract<Edit, { room: string }>): string {
+function nameRoomEdit(edit: Extract<Edit, { room: string }>, room: string): string {
   switch (edit.kind) {
     case 'change-room':
-      return `change ${keysOf(edit.facts)} of `;
+      return say`change ${keysOf(edit.facts)} of ${room}`;
     case 'remove-room':
-      return 'remove room ';
+      return say`remove room ${room}`;
     case 'add-wall':
-      return `add wall ${edit.wall.id} in `;
+      return say`add wall ${edit.wall.id} in ${room}`;
     case 'add-walls':
-      return `add ${edit.walls.length === 1 ? `wall ${edit.walls[0]!.id}` : `${edit.walls.length} walls`} in `;
+      return edit.walls.length === 1 ? say`add wall ${edit.walls[0]!.id} in ${room}` : say`add ${edit.walls.length} walls in ${room}`;
     case 'replace-walls':
-      return 'replace the walls of ';
+      return say`replace the walls of ${room}`;
     case 'change-wall':
-      return `change ${keysOf(edit.facts)} of wall ${edit.wall} in `;
+      return say`change ${keysOf(edit.facts)} of wall ${edit.wall} in ${room}`;
     case 'change-walls':
-      return `change ${keysOf(edit.facts)} of walls ${edit.walls.join(', ')} in `;
+      return say`change ${keysOf(edit.facts)} of walls ${edit.walls.join(', ')} in ${room}`;
     case 'remove-wall':
-      return `remove wall ${edit.wall} in `;
+      return say`remove wall ${edit.wall} in ${room}`;
     case 'add-opening':
-      return `add ${edit.opening.kind} on wall ${edit.wall} in `;
+      return say`add ${OPENING_WORDS[edit.opening.kind]} on wall ${edit.wall} in ${room}`;
     case 'change-opening':
-      if (isMove(edit.facts)) return `move ${edit.opening} in `;
-      return `change ${keysOf(edit.facts, OPENING_WORDS)} of ${edit.opening} on wall ${edit.wall} in `;
+      if (isMove(edit.facts)) return say`move ${edit.opening} in ${room}`;
+      return say`change ${keysOf(edit.facts, PLACED_WORDS)} of ${edit.opening} on wall ${edit.wall} in ${room}`;
     case 'remove-opening':
-      return `remove ${edit.opening} on wall ${edit.wall} in `;
+      return say`remove ${edit.opening} on wall ${edit.wall} in ${room}`;
     case 'add-band':
-      return `hang ${edit.band.covering} in `;
+      return say`hang ${edit.band.covering} in ${room}`;
     case 'change-band':
-      return `change ${keysOf(edit.facts, BAND_WORDS)} of band ${edit.band} in `;
+      return say`change ${keysOf(edit.facts, BAND_WORDS)} of band ${edit.band} in ${room}`;
     case 'remove-band':
-      return `take down band ${edit.band} in `;
+      return say`take down band ${edit.band} in ${room}`;
   }
 }
 
-/** Facts whose key is not what one says. */
-const WORDS: Readonly<Record<string, string>> = {
-  base: 'floor line',
-  bookingMinutes: 'booking',
-  dropBy: 'drop',
-  focalWall: 'wall looked at most',
-  lengths: 'unit',
-  plumbRight: 'lean',
-  orderNote: 'note on the order',
-  rollStart: 'where a roll begins',
-  runMayChange: 'where the run may change',
-  singlesPerRoll: 'singles in a roll',
-  soldBy: 'sale by the length',
-  soldIn: 'sale units',
-  turn: 'corner',
+type KeyOf<Facts> = Facts extends unknown ? Exclude<keyof Facts, 'id'> : never;
+type ChangedKey = keyof typeof houseFacts | KeyOf<Covering> | KeyOf<Room> | KeyOf<Wall> | KeyOf<Opening> | KeyOf<Band> | KeyOf<Photo>;
+
+/** What one says for the facts that an edit can change. */
+const WORDS: Readonly<Record<ChangedKey, string>> = {
+  name: say`name`,
+  lengths: say`unit`,
+  currency: say`currency`,
+  built: say`built`,
+  country: say`country`,
+  rules: say`rules`,
+  tax: say`tax`,
+  orderNote: say`note on the order`,
+  kind: say`kind`,
+  patternNumber: say`pattern number`,
+  supplier: say`supplier`,
+  material: say`material`,
+  note: say`note`,
+  width: say`width`,
+  rollLength: say`roll length`,
+  singlesPerRoll: say`singles in a roll`,
+  repeat: say`repeat`,
+  match: say`match`,
+  dropBy: say`drop`,
+  horizontalRepeat: say`horizontal repeat`,
+  rollStart: say`where a roll begins`,
+  reverseAlternate: say`reverse alternate`,
+  sequence: say`sequence`,
+  panels: say`panels`,
+  selvedge: say`selvedge`,
+  seam: say`seam`,
+  seamOverlap: say`seam overlap`,
+  paste: say`paste`,
+  bookingMinutes: say`booking`,
+  spareRolls: say`spare rolls`,
+  soldIn: say`sale units`,
+  soldBy: say`sale by the length`,
+  direction: say`direction`,
+  panelWidth: say`panel width`,
+  panelHeight: say`panel height`,
+  spreadingRate: say`spreading rate`,
+  coats: say`coats`,
+  storey: say`storey`,
+  walls: say`walls`,
+  focalWall: say`wall looked at most`,
+  rails: say`rails`,
+  furniture: say`furniture`,
+  bands: say`bands`,
+  ceiling: say`ceiling`,
+  length: say`length`,
+  height: say`height`,
+  base: say`floor line`,
+  turn: say`corner`,
+  plumbRight: say`lean`,
+  openings: say`openings`,
+  entrance: say`entrance`,
+  from: say`from`,
+  sill: say`sill`,
+  reveal: say`reveal`,
+  covering: say`covering`,
+  to: say`upper edge`,
+  position: say`position`,
+  datum: say`datum`,
+  level: say`level`,
+  firstPanel: say`first panel`,
+  levelLine: say`level line`,
+  runMayChange: say`where the run may change`,
+  layout: say`layout`,
+  room: say`room`,
+  wall: say`wall`,
+  caption: say`caption`,
+  image: say`image`,
 };
 
-const OPENING_WORDS: typeof WORDS = { ...WORDS, from: 'place' };
+const PLACED_WORDS: typeof WORDS = { ...WORDS, from: say`place` };
+const BAND_WORDS: typeof WORDS = { ...WORDS, from: say`lower edge` };
 
 /** An opening that stands elsewhere and is as large as it was. */
 function isMove(facts: object): boolean {
   return 'from' in facts && Object.keys(facts).every((key) => key === 'from' || key === 'sill');
 }
 
-const BAND_WORDS: typeof WORDS = { ...WORDS, from: 'lower edge', to: 'upper edge' };
-
 /** 'rollLength, soldIn' as 'roll length and sale units'. */
 function keysOf(facts: object, words = WORDS): string {
   return Object.keys(facts)
-    .map((key) => words[key] ?? key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`))
-    .join(' and ');
+    .map((key) => words[key as ChangedKey] ?? key)
+    .join(say` and `);
 }
 
 function roomName(house: House, id: string): string {
@@ -141,5 +201,5 @@ function roomName(house: House, id: string): string {
 
 function photoName(house: House, id: string): string {
   const photo = house.photos.find((candidate) => candidate.id === id);
-  return photo ? `a photo of wall ${photo.wall} in ${roomName(house, photo.room)}` : `photo ${id}`;
+  return photo ? say`a photo of wall ${photo.wall} in ${roomName(house, photo.room)}` : say`photo ${id}`;
 }

@@ -1,5 +1,6 @@
 import { findCovering, type Report, reportPrice, reportRepeatedIds } from './report.ts';
 import type { Delivery, House } from './types.ts';
+import { say } from '../words/index.ts';
 
 const LISTS_OF_ROLLS = ['stock', 'offers', 'deliveries', 'returns', 'leftovers', 'runChoices'] as const;
 
@@ -14,12 +15,12 @@ export function findOrderFaults(house: House, report: Report): void {
       const path = `orders[${order}].lines[${index}]`;
       findRollsFaults(line, house, path, report);
       reportPrice(line.price, house, `${path}.price`, report);
-      if (line.takenOff > line.rolls) report(`${path}.takenOff`, `is ${line.takenOff}, more than the ${line.rolls} rolls ordered`);
+      if (line.takenOff > line.rolls) report(`${path}.takenOff`, say`is ${line.takenOff}, more than the ${line.rolls} rolls ordered`);
     }),
   );
   house.deliveries.forEach((delivery, index) => findDeliveryFaults(delivery, house, `deliveries[${index}]`, report));
   house.leftovers.forEach(({ length }, index) => {
-    if (length.length <= 0) report(`leftovers[${index}].length`, `is ${length.typed}; it takes a length above 0`);
+    if (length.length <= 0) report(`leftovers[${index}].length`, say`is ${length.typed}; it takes a length above 0`);
   });
   findMatchingFaults(house, report);
   findChoiceFaults(house, report);
@@ -28,22 +29,22 @@ export function findOrderFaults(house: House, report: Report): void {
 function findRollsFaults(entry: { readonly covering: string }, house: House, path: string, report: Report): void {
   const covering = findCovering(entry.covering, house, `${path}.covering`, report);
   if (covering?.kind === 'paint') {
-    report(`${path}.covering`, `is "${entry.covering}", a paint; rolls are counted for wallcoverings, borders, linings and murals`);
+    report(`${path}.covering`, say`is "${entry.covering}", a paint; rolls are counted for wallcoverings, borders, linings and murals`);
   }
 }
 
 function findDeliveryFaults({ covering, patternNumber, rolls, damaged, short, decision }: Delivery, house: House, path: string, report: Report): void {
-  if (damaged > rolls) report(`${path}.damaged`, `is ${damaged}, more than the ${rolls} rolls delivered`);
-  else if (damaged + short > rolls) report(`${path}.short`, `is ${short}: with ${damaged} damaged that is more than the ${rolls} rolls on the label`);
+  if (damaged > rolls) report(`${path}.damaged`, say`is ${damaged}, more than the ${rolls} rolls delivered`);
+  else if (damaged + short > rolls) report(`${path}.short`, say`is ${short}: with ${damaged} damaged that is more than the ${rolls} rolls on the label`);
   const ordered = house.coverings.find(({ id }) => id === covering)?.patternNumber;
   if (decision === 'keep' && ordered !== undefined && ordered !== patternNumber) {
-    report(`${path}.decision`, `is "keep", but the label says pattern ${patternNumber} and not ${ordered}; record it under a covering of that number, or send it back`);
+    report(`${path}.decision`, say`is "keep", but the label says pattern ${patternNumber} and not ${ordered}; record it under a covering of that number, or send it back`);
   }
 }
 
 function findRoom(id: string, house: House, path: string, report: Report): void {
   if (house.rooms.some((room) => room.id === id)) return;
-  report(path, `is "${id}", which is not a room of this house; its rooms are ${house.rooms.map((room) => room.id).join(', ') || 'none yet'}`);
+  report(path, say`is "${id}", which is not a room of this house; its rooms are ${house.rooms.map((room) => room.id).join(', ') || say`none yet`}`);
 }
 
 function findMatchingFaults(house: House, report: Report): void {
@@ -52,7 +53,7 @@ function findMatchingFaults(house: House, report: Report): void {
     if (covering !== undefined) findCovering(covering, house, `${path}.covering`, report);
     rooms.forEach((room, place) => {
       findRoom(room, house, `${path}.rooms[${place}]`, report);
-      if (rooms.indexOf(room) !== place) report(`${path}.rooms[${place}]`, `is "${room}" once more; each room stands once`);
+      if (rooms.indexOf(room) !== place) report(`${path}.rooms[${place}]`, say`is "${room}" once more; each room stands once`);
     });
   });
 }
@@ -62,7 +63,7 @@ function findChoiceFaults(house: House, report: Report): void {
   house.runChoices.forEach(({ covering, room }, index) => {
     findRoom(room, house, `runChoices[${index}].room`, report);
     const key = JSON.stringify([covering, room]);
-    if (seen.has(key)) report(`runChoices[${index}]`, `says the run of ${covering} in ${room} a second time; each room takes one`);
+    if (seen.has(key)) report(`runChoices[${index}]`, say`says the run of ${covering} in ${room} a second time; each room takes one`);
     seen.add(key);
   });
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { facts, id, takes, text } from './accepted.ts';
+import { say } from '../words/index.ts';
 
 /** A photo 1,280 px long is below it at a fair quality; as many as a house takes still fit into one document. */
 export const LONGEST_PHOTO = 160_000;
@@ -9,10 +10,10 @@ export const MOST_PHOTOS_OF_WALL = 12;
 const IMAGE_PATTERN = /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 const KEPT_PATTERN = /^kept:[0-9a-f]{64}$/;
 
-const imageTaken = takes(`a photo as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PHOTO} characters`);
+const imageTaken = takes(say`a photo as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PHOTO} characters`);
 
 /** What stands for an image that a house file keeps beside its facts. */
-export const keptImage = z.string().regex(KEPT_PATTERN, { error: 'is not what stands for a photo that a house file keeps' });
+export const keptImage = z.string().regex(KEPT_PATTERN, { error: say`is not what stands for a photo that a house file keeps` });
 
 /**
  * Whether an image is not the photo itself but stands for one that a house file keeps.
@@ -24,11 +25,11 @@ export function isKept(image: string): boolean {
 }
 
 /** How a wall looks; only the exchange document and the edit that adds it hold the image itself. */
-export const photo = facts('a photo', {
+export const photo = facts(say`a photo`, {
   id: id(),
   room: id(),
   wall: id(),
-  caption: text('what the photo shows').optional(),
+  caption: text(say`what the photo shows`).optional(),
   image: z
     .string({ error: imageTaken })
     .max(LONGEST_PHOTO, { error: imageTaken })

@@ -1,5 +1,6 @@
-import { type Length, millimetres, parseMoney, printLength, ZERO_LENGTH } from '../units/index.ts';
+import { type Length, type LengthStyle, millimetres, parseMoney, printLength, ZERO_LENGTH } from '../units/index.ts';
 import type { Covering, House } from './types.ts';
+import { say, sayDecimal } from '../words/index.ts';
 
 export type Report = (path: string, message: string) => void;
 
@@ -9,10 +10,15 @@ export const LONGEST_WALL = millimetres(100_000);
 export const LONGEST_OUTLINE = millimetres(500_000);
 export const HIGHEST_WALL = millimetres(30_000);
 
+/** A length as it stands in a message: exactly, with the decimal mark of the language. */
+export function sayLength(length: Length, style: LengthStyle): string {
+  return sayDecimal(printLength(length, style));
+}
+
 export function reportRepeatedIds(list: readonly { readonly id: string }[], path: string, report: Report): void {
   const seen = new Set<string>();
   list.forEach(({ id }, index) => {
-    if (seen.has(id)) report(`${path}[${index}].id`, `is "${id}", which another of the list has already; each id stands once`);
+    if (seen.has(id)) report(`${path}[${index}].id`, say`is "${id}", which another of the list has already; each id stands once`);
     seen.add(id);
   });
 }
@@ -21,8 +27,8 @@ export function reportRepeatedIds(list: readonly { readonly id: string }[], path
 export function findCovering(id: string, house: House, path: string, report: Report): Covering | undefined {
   const covering = house.coverings.find((candidate) => candidate.id === id);
   if (!covering) {
-    const known = house.coverings.map((candidate) => candidate.id).join(', ') || 'none yet';
-    report(path, `is "${id}", which is not a covering of this house; its coverings are ${known}`);
+    const known = house.coverings.map((candidate) => candidate.id).join(', ') || say`none yet`;
+    report(path, say`is "${id}", which is not a covering of this house; its coverings are ${known}`);
   }
   return covering;
 }
@@ -30,7 +36,7 @@ export function findCovering(id: string, house: House, path: string, report: Rep
 export function reportPrice(price: string | undefined, house: House, path: string, report: Report): void {
   if (price === undefined) return;
   const parsed = parseMoney(price, house.currency);
-  if (!parsed.ok) for (const { message } of parsed.faults) report(path, `is "${price}": ${message}`);
+  if (!parsed.ok) for (const { message } of parsed.faults) report(path, say`is "${price}": ${message}`);
 }
 
 /** Reports a length outside of what it may be; true if it is good. */
@@ -42,16 +48,20 @@ export function reportRange(
 ): boolean {
   const { length, typed } = measure;
   if (bounds.above !== undefined && length <= bounds.above) {
-    report(path, `is ${typed}; it takes a length above ${bounds.above === ZERO_LENGTH ? '0' : printLength(bounds.above, 'metric')}`);
+    report(path, say`is ${typed}; it takes a length above ${shownBound(bounds.above)}`);
     return false;
   }
   if (bounds.least !== undefined && length < bounds.least) {
-    report(path, `is ${typed}; it takes a length of ${bounds.least === ZERO_LENGTH ? '0 or more' : `${printLength(bounds.least, 'metric')} or more`}`);
+    report(path, say`is ${typed}; it takes a length of ${shownBound(bounds.least)} or more`);
     return false;
   }
   if (length > bounds.most) {
-    report(path, `is ${typed}; the most it takes is ${printLength(bounds.most, 'metric')}. Check the unit`);
+    report(path, say`is ${typed}; the most it takes is ${shownBound(bounds.most)}. Check the unit`);
     return false;
   }
   return true;
+}
+
+function shownBound(bound: Length): string {
+  return bound === ZERO_LENGTH ? '0' : sayLength(bound, 'metric');
 }

@@ -1,23 +1,25 @@
-import { lengthOf, type Measure, printLength, ZERO_LENGTH } from '../units/index.ts';
+import { lengthOf, type Measure, ZERO_LENGTH } from '../units/index.ts';
 import { heightsOf, highestOf, hungBand, nameCovering } from './readings.ts';
-import { findCovering, HIGHEST_WALL, LONGEST_OUTLINE, LONGEST_WALL, reportRange, reportRepeatedIds, type Report } from './report.ts';
+import { A_COVERING, THE_OPENING } from './kind-words.ts';
+import { findCovering, HIGHEST_WALL, LONGEST_OUTLINE, LONGEST_WALL, reportRange, reportRepeatedIds, type Report, sayLength } from './report.ts';
 import { MOST_WALLS } from './room.ts';
 import type { Band, Furniture, House, Opening, Rail, Room, Wall } from './types.ts';
+import { say } from '../words/index.ts';
 
 export function findRoomFaults(room: Room, house: House, path: string, report: Report): void {
   reportRepeatedIds(room.walls, `${path}.walls`, report);
   reportRepeatedIds(room.bands, `${path}.bands`, report);
   reportRepeatedIds(room.rails, `${path}.rails`, report);
   reportRepeatedIds(room.furniture, `${path}.furniture`, report);
-  if (room.walls.length > MOST_WALLS) report(`${path}.walls`, `would be ${room.walls.length}; a room takes ${MOST_WALLS} walls`);
+  if (room.walls.length > MOST_WALLS) report(`${path}.walls`, say`would be ${room.walls.length}; a room takes ${MOST_WALLS} walls`);
   room.walls.forEach((wall, index) => findWallFaults(wall, house, `${path}.walls[${index}]`, report));
   if (room.walls.reduce((sum, wall) => sum + Math.abs(wall.length.length), 0) > LONGEST_OUTLINE) {
-    report(`${path}.walls`, `are longer than ${printLength(LONGEST_OUTLINE, 'metric')} in all; check the units`);
+    report(`${path}.walls`, say`are longer than ${sayLength(LONGEST_OUTLINE, 'metric')} in all; check the units`);
   }
   if (room.focalWall !== undefined) findWall(room.focalWall, room, `${path}.focalWall`, report);
   if (room.ceiling) {
     const overhead = findCovering(room.ceiling.covering, house, `${path}.ceiling.covering`, report);
-    if (overhead?.kind === 'border' || overhead?.kind === 'mural') report(`${path}.ceiling.covering`, `is "${overhead.id}", a ${overhead.kind}; a ceiling takes a wallcovering, a lining or a paint`);
+    if (overhead?.kind === 'border' || overhead?.kind === 'mural') report(`${path}.ceiling.covering`, say`is "${overhead.id}", ${A_COVERING[overhead.kind]}; a ceiling takes a wallcovering, a lining or a paint`);
     if (room.ceiling.along !== undefined) findWall(room.ceiling.along, room, `${path}.ceiling.along`, report);
     reportRange(`${path}.ceiling.position`, room.ceiling.position, { least: ZERO_LENGTH, most: LONGEST_WALL }, report);
   }
@@ -42,7 +44,7 @@ function findWallFaults(wall: Wall, house: House, path: string, report: Report):
     findRevealFaults(opening, `${at}.reveal`, report);
     wall.openings.slice(0, index).forEach((earlier) => {
       if (meet(opening, earlier)) {
-        report(`${at}.from`, `is ${opening.from.typed}: the ${opening.kind} "${opening.id}" would lie over the ${earlier.kind} "${earlier.id}"; openings of a wall may touch, not overlap`);
+        report(`${at}.from`, say`is ${opening.from.typed}: ${THE_OPENING[opening.kind]} "${opening.id}" would lie over ${THE_OPENING[earlier.kind]} "${earlier.id}"; openings of a wall may touch, not overlap`);
       }
     });
   });
@@ -55,7 +57,7 @@ function findRailFaults(rail: Rail, room: Room, house: House, path: string, repo
   ].every(Boolean);
   const walls = rail.walls?.flatMap((id, index) => findWall(id, room, `${path}.walls[${index}]`, report) ?? []) ?? room.walls;
   const low = walls.find((wall) => rail.at.length + rail.width.length > highestOf(wall));
-  if (areRangesGood && low) report(`${path}.at`, `is ${rail.at.typed}: the rail "${rail.id}" would stand above wall ${low.id}, which is ${printLength(highestOf(low), house.lengths)} high; leave that wall out of its walls, or set it lower`);
+  if (areRangesGood && low) report(`${path}.at`, say`is ${rail.at.typed}: the rail "${rail.id}" would stand above wall ${low.id}, which is ${sayLength(highestOf(low), house.lengths)} high; leave that wall out of its walls, or set it lower`);
 }
 
 function findFurnitureFaults(piece: Furniture, room: Room, house: House, path: string, report: Report): void {
@@ -66,7 +68,7 @@ function findFurnitureFaults(piece: Furniture, room: Room, house: House, path: s
   ].every(Boolean);
   const wall = findWall(piece.wall, room, `${path}.wall`, report);
   const end = lengthOf(piece.from.length + piece.width.length);
-  if (areRangesGood && wall && end > wall.length.length) report(`${path}.width`, `is ${piece.width.typed}: "${piece.id}" would end at ${printLength(end, house.lengths)}, past the end of wall ${wall.id} at ${wall.length.typed}`);
+  if (areRangesGood && wall && end > wall.length.length) report(`${path}.width`, say`is ${piece.width.typed}: "${piece.id}" would end at ${sayLength(end, house.lengths)}, past the end of wall ${wall.id} at ${wall.length.typed}`);
 }
 
 function findOpeningFaults(opening: Opening, wall: Wall, house: House, path: string, report: Report): void {
@@ -80,10 +82,10 @@ function findOpeningFaults(opening: Opening, wall: Wall, house: House, path: str
   const end = lengthOf(opening.from.length + opening.width.length);
   if (end > wall.length.length) {
     const room = lengthOf(wall.length.length - opening.from.length);
+    const remedy = room > 0 ? say`from ${opening.from.typed} it takes at most ${sayLength(room, house.lengths)}` : say`it has to start before the wall ends`;
     report(
       `${path}.width`,
-      `is ${opening.width.typed}: the ${opening.kind} "${opening.id}" would end at ${printLength(end, house.lengths)}, past the end of wall ${wall.id} at ${wall.length.typed}; ` +
-        (room > 0 ? `from ${opening.from.typed} it takes at most ${printLength(room, house.lengths)}` : `it has to start before the wall ends`),
+      say`is ${opening.width.typed}: ${THE_OPENING[opening.kind]} "${opening.id}" would end at ${sayLength(end, house.lengths)}, past the end of wall ${wall.id} at ${wall.length.typed}; ${remedy}`,
     );
   }
   const head = lengthOf(opening.sill.length + opening.height.length);
@@ -91,7 +93,7 @@ function findOpeningFaults(opening: Opening, wall: Wall, house: House, path: str
   if (head > highest) {
     report(
       `${path}.height`,
-      `is ${opening.height.typed}: the ${opening.kind} "${opening.id}" would reach ${printLength(head, house.lengths)}, above wall ${wall.id}, which is ${printLength(highest, house.lengths)} high`,
+      say`is ${opening.height.typed}: ${THE_OPENING[opening.kind]} "${opening.id}" would reach ${sayLength(head, house.lengths)}, above wall ${wall.id}, which is ${sayLength(highest, house.lengths)} high`,
     );
   }
 }
@@ -101,10 +103,10 @@ function findRevealFaults(opening: Opening, path: string, report: Report): void 
   const { depth, sides } = opening.reveal;
   reportRange(`${path}.depth`, depth, { above: ZERO_LENGTH, most: LONGEST_WALL }, report);
   sides.forEach((side, index) => {
-    if (sides.indexOf(side) !== index) report(`${path}.sides[${index}]`, `is "${side}", which the reveal names already`);
-    if (side === 'sill' && opening.sill.length === 0) report(`${path}.sides[${index}]`, `is "sill", but the ${opening.kind} "${opening.id}" goes down to the floor`);
+    if (sides.indexOf(side) !== index) report(`${path}.sides[${index}]`, say`is "${side}", which the reveal names already`);
+    if (side === 'sill' && opening.sill.length === 0) report(`${path}.sides[${index}]`, say`is "sill", but ${THE_OPENING[opening.kind]} "${opening.id}" goes down to the floor`);
   });
-  if (opening.kind === 'furniture') report(path, `stands on "${opening.id}", fitted furniture, which has no reveal`);
+  if (opening.kind === 'furniture') report(path, say`stands on "${opening.id}", fitted furniture, which has no reveal`);
 }
 
 function meet(one: Opening, other: Opening): boolean {
@@ -115,7 +117,7 @@ function meet(one: Opening, other: Opening): boolean {
 
 function findWall(id: string, room: Room, path: string, report: Report): Wall | undefined {
   const wall = room.walls.find((candidate) => candidate.id === id);
-  if (!wall) report(path, `is "${id}", which is not a wall of ${room.name}; its walls are ${room.walls.map((one) => one.id).join(', ') || 'none yet'}`);
+  if (!wall) report(path, say`is "${id}", which is not a wall of ${room.name}; its walls are ${room.walls.map((one) => one.id).join(', ') || say`none yet`}`);
   return wall;
 }
 
@@ -128,24 +130,24 @@ function findBandFaults(band: Band, room: Room, house: House, path: string, repo
     reportRange(`${path}.levelLine.at`, band.levelLine.at, { least: ZERO_LENGTH, most: HIGHEST_WALL }, report);
   }
   for (const key of ['firstPanel', 'levelLine'] as const) {
-    if (band[key] !== undefined && covering && covering.kind !== 'mural') report(`${path}.${key}`, `stands on a band of a ${covering.kind}; only a mural is placed by it`);
+    if (band[key] !== undefined && covering && covering.kind !== 'mural') report(`${path}.${key}`, say`stands on a band of ${A_COVERING[covering.kind]}; only a mural is placed by it`);
   }
-  if (covering?.kind === 'mural' && band.firstPanel !== undefined && band.firstPanel > covering.panels) report(`${path}.firstPanel`, `is ${band.firstPanel}; the mural ${nameCovering(house, covering.id)} has ${covering.panels} panels`);
-  if (band.level && covering && covering.kind !== 'border') report(`${path}.level`, `is true on a band of a ${covering.kind}; only a border is hung level or along the ceiling`);
-  if (band.position.length < 0) report(`${path}.position`, `is ${band.position.typed}; it takes a length of 0 or more`);
+  if (covering?.kind === 'mural' && band.firstPanel !== undefined && band.firstPanel > covering.panels) report(`${path}.firstPanel`, say`is ${band.firstPanel}; the mural ${nameCovering(house, covering.id)} has ${covering.panels} panels`);
+  if (band.level && covering && covering.kind !== 'border') report(`${path}.level`, say`is true on a band of ${A_COVERING[covering.kind]}; only a border is hung level or along the ceiling`);
+  if (band.position.length < 0) report(`${path}.position`, say`is ${band.position.typed}; it takes a length of 0 or more`);
   band.walls.forEach((id, index) => {
     const wall = findWall(id, room, `${path}.walls[${index}]`, report);
-    if (band.walls.indexOf(id) !== index) report(`${path}.walls[${index}]`, `is "${id}", which the band names already`);
+    if (band.walls.indexOf(id) !== index) report(`${path}.walls[${index}]`, say`is "${id}", which the band names already`);
     if (wall && areRailsThere) reportBandOnWall(band, room, wall, house, path, report);
   });
-  if (band.runMayChange && covering && covering.kind !== 'wallcovering') report(`${path}.runMayChange`, `stands on a band of a ${covering.kind}; only a wallcovering in strips can change its run at a corner`);
+  if (band.runMayChange && covering && covering.kind !== 'wallcovering') report(`${path}.runMayChange`, say`stands on a band of ${A_COVERING[covering.kind]}; only a wallcovering in strips can change its run at a corner`);
   band.runMayChange?.forEach((id, index) => findWall(id, room, `${path}.runMayChange[${index}]`, report));
   if (!band.layout) return;
   const { start, kill, direction } = band.layout;
   reportPlace(start, band, room, `${path}.layout.start`, report);
   if (kill !== 'start') reportPlace(kill, band, room, `${path}.layout.kill`, report);
   if (kill === 'start' && direction === 'both') {
-    report(`${path}.layout.kill`, 'is "start"; when hanging goes both ways the ends meet elsewhere: it takes a wall and a place on it');
+    report(`${path}.layout.kill`, say`is "start"; when hanging goes both ways the ends meet elsewhere: it takes a wall and a place on it`);
   }
 }
 
@@ -153,16 +155,16 @@ function reportPlace(place: { readonly wall: string; readonly at: Measure }, ban
   const wall = findWall(place.wall, room, `${path}.wall`, report);
   if (!wall) return;
   if (!band.walls.includes(place.wall)) {
-    report(`${path}.wall`, `is "${place.wall}", a wall this band does not cover; it covers ${band.walls.join(', ')}`);
+    report(`${path}.wall`, say`is "${place.wall}", a wall this band does not cover; it covers ${band.walls.join(', ')}`);
   }
   if (place.at.length < 0 || place.at.length > wall.length.length) {
-    report(`${path}.at`, `is ${place.at.typed}; wall ${wall.id} takes a place from 0 to ${wall.length.typed}`);
+    report(`${path}.at`, say`is ${place.at.typed}; wall ${wall.id} takes a place from 0 to ${wall.length.typed}`);
   }
 }
 
 function isRailThere(edge: Band['from' | 'to'], room: Room, path: string, report: Report): boolean {
   if (typeof edge === 'string' || !('rail' in edge) || room.rails.some(({ id }) => id === edge.rail)) return true;
-  report(`${path}.rail`, `is "${edge.rail}", which is not a rail of ${room.name}; its rails are ${room.rails.map(({ id }) => id).join(', ') || 'none yet'}`);
+  report(`${path}.rail`, say`is "${edge.rail}", which is not a rail of ${room.name}; its rails are ${room.rails.map(({ id }) => id).join(', ') || say`none yet`}`);
   return false;
 }
 
@@ -171,11 +173,11 @@ function reportBandOnWall(given: Band, room: Room, wall: Wall, house: House, pat
   const highest = highestOf(wall);
   const { bottom, top } = heightsOf(band, highest);
   if (band.from !== 'floor' && (bottom < ZERO_LENGTH || bottom >= highest)) {
-    report(`${path}.from`, `is ${band.from.typed}; on wall ${wall.id} a band starts between the floor and ${printLength(highest, house.lengths)}`);
+    report(`${path}.from`, say`is ${band.from.typed}; on wall ${wall.id} a band starts between the floor and ${sayLength(highest, house.lengths)}`);
   } else if (band.to !== 'ceiling' && top > highest) {
-    report(`${path}.to`, `is ${band.to.typed}, above wall ${wall.id}, which is ${printLength(highest, house.lengths)} high; "ceiling" goes up to it`);
+    report(`${path}.to`, say`is ${band.to.typed}, above wall ${wall.id}, which is ${sayLength(highest, house.lengths)} high; "ceiling" goes up to it`);
   } else if (top <= bottom) {
-    report(`${path}.to`, `is ${band.to === 'ceiling' ? 'the ceiling' : band.to.typed}, not above where the band starts`);
+    report(`${path}.to`, band.to === 'ceiling' ? say`is the ceiling, not above where the band starts` : say`is ${band.to.typed}, not above where the band starts`);
   }
 }
 
@@ -192,7 +194,7 @@ function reportOverlappingBands(room: Room, house: House, path: string, report: 
       if (shared === undefined || !isRead(band) || !isRead(earlier)) continue;
       const [one, other] = [heights(band), heights(earlier)];
       if (one.bottom < other.top && other.bottom < one.top) {
-        report(`${path}.bands[${index}]`, `overlaps the band "${earlier.id}" of ${nameCovering(house, earlier.covering)} on wall ${shared}; only a border may lie over another band. Take one of them off that wall`);
+        report(`${path}.bands[${index}]`, say`overlaps the band "${earlier.id}" of ${nameCovering(house, earlier.covering)} on wall ${shared}; only a border may lie over another band. Take one of them off that wall`);
       }
     }
   });

@@ -1,18 +1,19 @@
 import { z } from 'zod';
 import { facts, id, LENGTH_EXAMPLES, listOf, measure, note, oneOf, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { say } from '../words/index.ts';
 
 export const OPENING_KINDS = ['door', 'window', 'archway', 'fireplace', 'furniture'] as const;
 
 export const REVEAL_SIDES = ['left', 'right', 'head', 'sill'] as const;
 
 /** The sides of an opening that are covered as the wall is, and how deep they go. */
-const reveal = facts('a reveal', {
+const reveal = facts(say`a reveal`, {
   depth: measure,
-  sides: listOf(oneOf(REVEAL_SIDES), 'sides of a reveal', 4).min(1, { error: 'names no side; it takes "left", "right", "head" or "sill"' }),
+  sides: listOf(oneOf(REVEAL_SIDES), say`sides of a reveal`, 4).min(1, { error: say`names no side; it takes "left", "right", "head" or "sill"` }),
 });
 
 /** What interrupts a wall: measured from the wall's left end and from its floor line. */
-export const opening = facts('an opening', {
+export const opening = facts(say`an opening`, {
   id: id(),
   kind: oneOf(OPENING_KINDS),
   entrance: yesOrNo().prefault(false),
@@ -24,86 +25,86 @@ export const opening = facts('an opening', {
 });
 
 const leftAndRight = z.union([measure, z.tuple([measure, measure])], {
-  error: takes(`${LENGTH_EXAMPLES}, or two of them for the left and the right end`),
+  error: takes(say`${LENGTH_EXAMPLES}, or two of them for the left and the right end`),
 });
 
 const TURN_WORDS = ['inside', 'outside', 'straight'];
 
 /** The corner at a wall's right end: a word for 90 degrees, or the interior angle in degrees. */
-const turn = z.string({ error: takes('"inside", "outside", "straight" or an interior angle such as "135"') }).refine(
+const turn = z.string({ error: takes(say`"inside", "outside", "straight" or an interior angle such as "135"`) }).refine(
   (written) => TURN_WORDS.includes(written) || (/^\d{1,3}(\.\d{1,2})?$/.test(written) && Number(written) >= 10 && Number(written) <= 350),
-  { error: takes('"inside", "outside", "straight" or an interior angle from "10" to "350" degrees') },
+  { error: takes(say`"inside", "outside", "straight" or an interior angle from "10" to "350" degrees`) },
 );
 
 /** A wall, left to right for somebody standing inside the room. */
-export const wall = facts('a wall', {
+export const wall = facts(say`a wall`, {
   id: id(),
   length: measure,
   height: leftAndRight,
   base: leftAndRight.prefault('0 in'),
   turn: turn.prefault('inside'),
   plumbRight: measure.optional(),
-  openings: listOf(opening, 'openings', 50).prefault([]),
+  openings: listOf(opening, say`openings`, 50).prefault([]),
   note: note().optional(),
 });
 
 const place = { wall: id(), at: measure.prefault('0 in') };
 
 /** The user's own choice of where the first line is struck, the order of hanging and the last joint. */
-export const layout = facts('a layout', {
-  start: facts('a start', { ...place, edge: oneOf(['left', 'centre', 'right']).optional() }),
+export const layout = facts(say`a layout`, {
+  start: facts(say`a start`, { ...place, edge: oneOf(['left', 'centre', 'right']).optional() }),
   direction: oneOf(['right', 'left', 'both']).prefault('right'),
   kill: z
-    .union([z.literal('start'), facts('a kill point', place)], { error: takes('"start", or a wall and a place on it') })
+    .union([z.literal('start'), facts(say`a kill point`, place)], { error: takes(say`"start", or a wall and a place on it`) })
     .prefault('start'),
 });
 
 /** A strip of wood or plaster along walls: from the floor line to its lower edge, and how high it is itself. */
-export const rail = facts('a rail', {
+export const rail = facts(say`a rail`, {
   id: id(),
-  name: text('what the rail is, such as "picture rail"', 60).optional(),
-  walls: listOf(id(), 'ids of walls', 200).min(1, { error: 'names no wall; it takes the ids of one or more walls of the room' }).optional(),
+  name: text(say`what the rail is, such as "picture rail"`, 60).optional(),
+  walls: listOf(id(), say`ids of walls`, 200).min(1, { error: say`names no wall; it takes the ids of one or more walls of the room` }).optional(),
   at: measure,
   width: measure,
 });
 
 /** What stands against a wall and is papered behind: a bed's head, a chest. */
-export const furniture = facts('a piece of furniture', {
+export const furniture = facts(say`a piece of furniture`, {
   id: id(),
-  name: text('what the piece is, such as "headboard"', 60).optional(),
+  name: text(say`what the piece is, such as "headboard"`, 60).optional(),
   wall: id(),
   from: measure,
   width: measure,
   height: measure,
 });
 
-const atRail = facts('an edge at a rail', { rail: id() });
+const atRail = facts(say`an edge at a rail`, { rail: id() });
 
 /** A line of a mural that has to be level, such as a horizon: below the mural's top, and where it stands above the floor line. */
-const levelLine = facts('a level line', { below: measure, at: measure });
+const levelLine = facts(say`a level line`, { below: measure, at: measure });
 
 /** A covering on chosen walls from a height to a height, both above the wall's floor line. */
-export const band = facts('a band', {
+export const band = facts(say`a band`, {
   id: id(),
   covering: id(),
-  walls: listOf(id(), 'ids of walls', 200).min(1, { error: 'names no wall; it takes the ids of one or more walls of the room' }),
-  from: z.union([z.literal('floor'), measure, atRail], { error: takes(`"floor", a rail such as {"rail": "dado"}, or ${LENGTH_EXAMPLES}`) }).prefault('floor'),
-  to: z.union([z.literal('ceiling'), measure, atRail], { error: takes(`"ceiling", a rail such as {"rail": "dado"}, or ${LENGTH_EXAMPLES}`) }).prefault('ceiling'),
+  walls: listOf(id(), say`ids of walls`, 200).min(1, { error: say`names no wall; it takes the ids of one or more walls of the room` }),
+  from: z.union([z.literal('floor'), measure, atRail], { error: takes(say`"floor", a rail such as {"rail": "dado"}, or ${LENGTH_EXAMPLES}`) }).prefault('floor'),
+  to: z.union([z.literal('ceiling'), measure, atRail], { error: takes(say`"ceiling", a rail such as {"rail": "dado"}, or ${LENGTH_EXAMPLES}`) }).prefault('ceiling'),
   /** Where the pattern stands in its repeat at the datum: the highest top of the stretch, or a height above the room's level datum. */
   position: measure.prefault('0 in'),
   datum: measure.optional(),
   /** Of a border at the ceiling: level, and not along it. */
   level: yesOrNo().prefault(false),
   /** Of a mural. */
-  firstPanel: wholeNumber(1, 200, 'the number of a panel').optional(),
+  firstPanel: wholeNumber(1, 200, say`the number of a panel`).optional(),
   levelLine: levelLine.optional(),
   /** Walls at whose right-hand inside corner the next strip may come from another run. */
-  runMayChange: listOf(id(), 'ids of walls', 200).optional(),
+  runMayChange: listOf(id(), say`ids of walls`, 200).optional(),
   layout: layout.optional(),
 });
 
 /** What hangs overhead, its strips along a wall: the one with the largest window unless another is named. */
-export const ceiling = facts('a ceiling', {
+export const ceiling = facts(say`a ceiling`, {
   covering: id(),
   along: id().optional(),
   position: measure.prefault('0 in'),
@@ -112,15 +113,15 @@ export const ceiling = facts('a ceiling', {
 /** Far more than a room has. */
 export const MOST_WALLS = 200;
 
-export const room = facts('a room', {
+export const room = facts(say`a room`, {
   id: id(),
-  name: text('the name of the room', 80),
-  storey: text('a storey', 80).optional(),
-  walls: listOf(wall, 'walls', MOST_WALLS).prefault([]),
+  name: text(say`the name of the room`, 80),
+  storey: text(say`a storey`, 80).optional(),
+  walls: listOf(wall, say`walls`, MOST_WALLS).prefault([]),
   focalWall: id().optional(),
-  rails: listOf(rail, 'rails', 50).prefault([]),
-  furniture: listOf(furniture, 'pieces of furniture', 100).prefault([]),
-  bands: listOf(band, 'bands', 100).prefault([]),
+  rails: listOf(rail, say`rails`, 50).prefault([]),
+  furniture: listOf(furniture, say`pieces of furniture`, 100).prefault([]),
+  bands: listOf(band, say`bands`, 100).prefault([]),
   ceiling: ceiling.optional(),
   note: note().optional(),
 });

@@ -1,6 +1,7 @@
 import { fault, good, type Outcome } from '../base/index.ts';
 import { isCalendarDay } from './calendar-day.ts';
 import { faultOfCheckDigit, quoteTyped } from '../units/index.ts';
+import { say } from '../words/index.ts';
 
 /** What a reader sends for FNC1: the control character 29, between values of no fixed length and what follows. */
 export const GROUP_SEPARATOR = '\u001d';
@@ -23,7 +24,7 @@ const digits = (count: number, faultOf?: Field['faultOf']): Field => ({ least: c
 const upTo = (most: number): Field => ({ least: 1, most, isDigits: false });
 const gtin = digits(14, faultOfCheckDigit);
 const date = digits(6, faultOfDate);
-const count: Field = { least: 1, most: 8, isDigits: true, faultOf: (value) => (Number(value) > 0 ? null : `${quoteTyped(value)} counts nothing; it takes a count from 1`) };
+const count: Field = { least: 1, most: 8, isDigits: true, faultOf: (value) => (Number(value) > 0 ? null : say`${quoteTyped(value)} counts nothing; it takes a count from 1`) };
 
 /** GS1 General Specifications, application identifiers (from memory). Those of a fixed length need no separator. */
 const FIELDS: ReadonlyMap<string, Field> = new Map([
@@ -43,7 +44,7 @@ const FIELDS: ReadonlyMap<string, Field> = new Map([
   ['240', upTo(30)],
   ['241', upTo(30)],
 ]);
-const READ = `those that are read are ${[...FIELDS.keys()].join(', ')}`;
+const READ = say`those that are read are ${[...FIELDS.keys()].join(', ')}`;
 
 /** Pairs of which a code has one: its own GTIN or that of its content, a count of items or one of what is contained. */
 const ONE_OF: readonly (readonly [string, string])[] = [['01', '02'], ['30', '37']];
@@ -86,7 +87,7 @@ export function readPrintedElements(code: string): Outcome<readonly Element[]> {
   while (element.lastIndex < code.length) {
     const at = element.lastIndex;
     const found = element.exec(code);
-    if (found === null) return fault('', `In ${quoteTyped(code)}, ${quoteTyped(code.slice(at))} is not understood; brackets are taken around identifiers alone, such as (01) or (10)`);
+    if (found === null) return fault('', say`In ${quoteTyped(code)}, ${quoteTyped(code.slice(at))} is not understood; brackets are taken around identifiers alone, such as (01) or (10)`);
     const [, identifier = '', value = ''] = found;
     if (!FIELDS.has(identifier)) return unknown(code, identifier);
     elements.push({ identifier, value: value.trim() });
@@ -95,28 +96,29 @@ export function readPrintedElements(code: string): Outcome<readonly Element[]> {
 }
 
 function unknown(code: string, identifier: string) {
-  return fault('', `In ${quoteTyped(code)}, ${quoteTyped(identifier)} is no identifier that is read here; ${READ}`);
+  return fault('', say`In ${quoteTyped(code)}, ${quoteTyped(identifier)} is no identifier that is read here; ${READ}`);
 }
 
 function judge(code: string, elements: readonly Element[]): Outcome<readonly Element[]> {
   const has = (wanted: string) => elements.some(({ identifier }) => identifier === wanted);
-  const refused = (problem: string) => fault('', `In ${quoteTyped(code)}, ${problem}`);
-  if (elements.length === 0) return refused('no identifier is followed by a value, such as (01)06291041500213');
+  const refused = (problem: string) => fault('', say`In ${quoteTyped(code)}, ${problem}`);
+  if (elements.length === 0) return refused(say`no identifier is followed by a value, such as (01)06291041500213`);
   for (const [index, { identifier, value }] of elements.entries()) {
     const problem = faultOfValue(identifier, value);
     if (problem !== null) return refused(problem);
-    if (elements.findIndex((other) => other.identifier === identifier) < index) return refused(`(${identifier}) comes twice; each identifier is taken once`);
+    if (elements.findIndex((other) => other.identifier === identifier) < index) return refused(say`(${identifier}) comes twice; each identifier is taken once`);
   }
   const pair = ONE_OF.find(([one, other]) => has(one) && has(other));
-  if (pair) return refused(`(${pair[0]}) and (${pair[1]}) stand together; one of them is taken`);
+  if (pair) return refused(say`(${pair[0]}) and (${pair[1]}) stand together; one of them is taken`);
   return good(elements);
 }
 
 function faultOfValue(identifier: string, value: string): string | null {
   const { least, most, isDigits, faultOf } = FIELDS.get(identifier)!;
-  const accepted = `(${identifier}) takes ${least === most ? '' : '1 to '}${most} ${isDigits ? 'digits' : 'letters, digits and marks without spaces'}`;
-  if (value.length < least || value.length > most) return `${accepted}, and ${quoteTyped(value)} has ${value.length}`;
-  if (!(isDigits ? /^[0-9]+$/ : CHARACTERS).test(value)) return `${accepted}, and ${quoteTyped(value)} has other characters`;
+  const size = least === most ? most : say`${least} to ${most}`;
+  const accepted = isDigits ? say`(${identifier}) takes ${size} digits` : say`(${identifier}) takes ${size} letters, digits and marks without spaces`;
+  if (value.length < least || value.length > most) return say`${accepted}, and ${quoteTyped(value)} has ${value.length}`;
+  if (!(isDigits ? /^[0-9]+$/ : CHARACTERS).test(value)) return say`${accepted}, and ${quoteTyped(value)} has other characters`;
   const problem = faultOf?.(value) ?? null;
   return problem === null ? null : `(${identifier}): ${problem}`;
 }
@@ -125,5 +127,5 @@ function faultOfValue(identifier: string, value: string): string | null {
 function faultOfDate(value: string): string | null {
   const [year, month, day] = [value.slice(0, 2), value.slice(2, 4), value.slice(4)].map(Number) as [number, number, number];
   const isDay = isCalendarDay(2000 + year, month, day === 0 ? 1 : day);
-  return isDay ? null : `${quoteTyped(value)} is no date; it takes year, month and day in two digits each, such as 260302`;
+  return isDay ? null : say`${quoteTyped(value)} is no date; it takes year, month and day in two digits each, such as 260302`;
 }

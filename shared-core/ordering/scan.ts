@@ -1,6 +1,7 @@
 import { fault, good, type Outcome } from '../base/index.ts';
 import { type Element, GROUP_SEPARATOR, readElements, readPrintedElements } from './element-string.ts';
 import { checkGtin, GTIN_LENGTHS, quoteTyped } from '../units/index.ts';
+import { say } from '../words/index.ts';
 
 /** What the code on a package says. */
 export interface Scan {
@@ -16,7 +17,7 @@ export interface Scan {
 
 /** More than all identifiers that are read can hold once each. */
 const LONGEST_SCAN = 300;
-const TAKES = 'it takes a GTIN of 8, 12, 13 or 14 digits or a GS1 code such as (01)06291041500213(10)2214(37)8';
+const TAKES = say`it takes a GTIN of 8, 12, 13 or 14 digits or a GS1 code such as (01)06291041500213(10)2214(37)8`;
 
 /** What a reader may send in front of a code, to say which kind of bar code it was. */
 const ELEMENT_PREFIXES = [']C1', ']d2', ']Q3', ']e0'];
@@ -42,19 +43,19 @@ const GTIN_PREFIXES = [']E0', ']E4', ']I1'];
  */
 export function readScan(text: string): Outcome<Scan> {
   const scanned = text.trim();
-  if (scanned === '') return fault('', `There is no code here; ${TAKES}`);
-  if (scanned.length > LONGEST_SCAN) return fault('', `${quoteTyped(scanned)} is more than ${LONGEST_SCAN} characters; ${TAKES}`);
+  if (scanned === '') return fault('', say`There is no code here; ${TAKES}`);
+  if (scanned.length > LONGEST_SCAN) return fault('', say`${quoteTyped(scanned)} is more than ${LONGEST_SCAN} characters; ${TAKES}`);
 
   const prefix = scanned.startsWith(']') ? scanned.slice(0, 3) : null;
   const code = prefix === null ? scanned : scanned.slice(3);
   if (prefix !== null && GTIN_PREFIXES.includes(prefix)) return readGtin(code, scanned);
   if (prefix !== null && !ELEMENT_PREFIXES.includes(prefix)) {
-    return fault('', `${quoteTyped(prefix)} is another kind of bar code than those that are read, which are ${[...ELEMENT_PREFIXES, ...GTIN_PREFIXES].join(', ')}; ${TAKES}`);
+    return fault('', say`${quoteTyped(prefix)} is another kind of bar code than those that are read, which are ${[...ELEMENT_PREFIXES, ...GTIN_PREFIXES].join(', ')}; ${TAKES}`);
   }
   if (code.startsWith('(')) return fromElements(readPrintedElements(code), scanned);
   if (prefix !== null || code.includes(GROUP_SEPARATOR) || /^(?:0[12][0-9]{14}|00[0-9]{18})/.test(code)) return fromElements(readElements(code), scanned);
   if (GTIN_LENGTHS.includes(digitsOf(code)?.length ?? 0)) return readGtin(code, scanned);
-  return fault('', `${quoteTyped(scanned)} is no code of a package; ${TAKES}, and no pattern number or run number`);
+  return fault('', say`${quoteTyped(scanned)} is no code of a package; ${TAKES}, and no pattern number or run number`);
 }
 
 /** Digits without the spaces and hyphens between them; null where there is anything else. */

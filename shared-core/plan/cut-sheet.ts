@@ -6,6 +6,7 @@ import { CEILING } from './hangings.ts';
 import type { HousePlan } from './house-plan.ts';
 import { nameRoom } from './name-room.ts';
 import { isOffcut } from './roll-of-piece.ts';
+import { say } from '../words/index.ts';
 
 /** One cut of a roll, as somebody at the table reads it. */
 export interface SheetCut {
@@ -50,7 +51,7 @@ export function cutSheet(house: House, plan: HousePlan, list: CutList): readonly
       cuts: one.cuts.map(({ placed: { room, band, piece }, from }, index) => ({
         label: piece.label,
         room: nameRoom(house, room),
-        where: band === CEILING ? 'ceiling' : sayWalls(walls.get(JSON.stringify([room, band, piece.label])) ?? []),
+        where: band === CEILING ? say`ceiling` : sayWalls(walls.get(JSON.stringify([room, band, piece.label])) ?? []),
         length: piece.length,
         from,
         mark: roll.repeat === 0 ? null : piece.phase,
@@ -63,7 +64,7 @@ export function cutSheet(house: House, plan: HousePlan, list: CutList): readonly
 
 /** Where the mark of a cut lies: '19" into the repeat', or 'at the repeat'. */
 export function sayMark(mark: Length, house: Pick<House, 'lengths'>): string {
-  return mark === 0 ? 'at the repeat' : `${showLength(mark, house.lengths)} into the repeat`;
+  return mark === 0 ? say`at the repeat` : say`${showLength(mark, house.lengths)} into the repeat`;
 }
 
 /** The walls that each piece hangs on, by room, band and label. */
@@ -80,5 +81,7 @@ function wallsOfStrips(plan: HousePlan): ReadonlyMap<string, readonly string[]> 
 }
 
 function sayWalls(walls: readonly string[]): string {
-  return walls.length === 0 ? '' : `${walls.length === 1 ? 'wall' : 'walls'} ${walls.join(' and ')}`;
+  const [only] = walls;
+  if (only === undefined) return '';
+  return walls.length === 1 ? say`wall ${only}` : say`walls ${walls.join(say` and `)}`;
 }

@@ -3,30 +3,32 @@ import { type CheckedDelivery, isRollGoods, type Ledger, type OrderLine, spareRu
 import type { WorkingLine } from './explain-order.ts';
 import type { HousePlan } from './house-plan.ts';
 import { nameRoom } from './name-room.ts';
+import { say, sayDay } from '../words/index.ts';
 
 /**
  * Where the rolls of a run that are in hand come from: stock, every package that counts, and what went back.
  *
- * Example: '2 in stock.', '8 came on 2026-03-02, 2 of them damaged: 6.' and '2 + 6 = 8 in hand.'
+ * Example: '2 in stock.', '8 came on 2 Mar 2026, 2 of them damaged: 6.' and '2 + 6 = 8 in hand.'
  */
 export function explainInHand(house: House, { covering, deliveries, runs }: Ledger, run: string | null): readonly WorkingLine[] {
-  if (run === null) return [{ text: 'Nothing has come of it yet.' }];
+  if (run === null) return [{ text: say`Nothing has come of it yet.` }];
   const stock = house.stock.reduce((sum, entry) => sum + (entry.covering === covering && entry.run === run ? entry.rolls : 0), 0);
   const came = deliveries.filter(({ verdict, delivery }) => verdict === 'counts' && delivery.run === run);
   const total = runs.find((one) => one.run === run)?.inHand ?? 0;
   const back = stock + came.reduce((sum, { sound }) => sum + sound, 0) - total;
   const terms = [...(stock > 0 ? [stock] : []), ...came.map(({ sound }) => sound)];
   return [
-    ...(stock > 0 ? [{ text: `${stock} in stock before the order.` }] : []),
+    ...(stock > 0 ? [{ text: say`${stock} in stock before the order.` }] : []),
     ...came.map((one) => ({ text: sayPackage(one) })),
-    ...(back > 0 ? [{ text: `${back} went back.` }] : []),
-    { text: terms.length + (back > 0 ? 1 : 0) > 1 ? `${terms.join(' + ')}${back > 0 ? ` - ${back}` : ''} = ${total} in hand.` : `${total} in hand.` },
+    ...(back > 0 ? [{ text: say`${back} went back.` }] : []),
+    { text: terms.length + (back > 0 ? 1 : 0) > 1 ? say`${terms.join(' + ')}${back > 0 ? ` - ${back}` : ''} = ${total} in hand.` : say`${total} in hand.` },
   ];
 }
 
 function sayPackage({ delivery: { rolls, damaged, short, received }, sound }: CheckedDelivery): string {
-  const less = [damaged > 0 && `${damaged} of them damaged`, short > 0 && `${short} missing`].filter(Boolean);
-  return `${rolls} came${received ? ` on ${received}` : ''}${less.length > 0 ? `, ${less.join(', ')}: ${sound}` : ''}.`;
+  const less = [damaged > 0 && say`${damaged} of them damaged`, short > 0 && say`${short} missing`].filter(Boolean);
+  const came = received ? say`${rolls} came on ${sayDay(received)}` : say`${rolls} came`;
+  return less.length > 0 ? `${came}, ${less.join(', ')}: ${sound}.` : `${came}.`;
 }
 
 /**
@@ -36,9 +38,9 @@ function sayPackage({ delivery: { rolls, damaged, short, received }, sound }: Ch
  */
 export function explainOnOrder({ lines }: Ledger, run: string | null): readonly WorkingLine[] {
   const own = lines.filter((line) => line.run === run);
-  if (own.length === 0) return [{ text: 'None of it was ordered.' }];
+  if (own.length === 0) return [{ text: say`None of it was ordered.` }];
   return own.map(({ order, line, received, instead, outstanding, notComing }) => ({
-    text: `Order ${order}: ${line.rolls} ordered - ${received} come${instead > 0 ? ` - ${instead} kept of another run` : ''}${notComing > 0 ? ` - ${notComing} that will not come` : ''} = ${outstanding} still to come.`,
+    text: say`Order ${order}: ${line.rolls} ordered - ${received} come${instead > 0 ? say` - ${instead} kept of another run` : ''}${notComing > 0 ? say` - ${notComing} that will not come` : ''} = ${outstanding} still to come.`,
   }));
 }
 
@@ -50,12 +52,14 @@ export function explainOnOrder({ lines }: Ledger, run: string | null): readonly 
 export function explainByRoom(house: House, plan: Pick<HousePlan, 'rooms' | 'order'>, line: OrderLine): readonly WorkingLine[] {
   const rooms = line.rooms.map((id) => {
     const alone = rollsAloneIn(plan, id, line.covering);
+    const taken = alone.join(' + ');
     const isParted = plan.order.filter((one) => one.covering === line.covering && one.rooms.includes(id)).length > 1;
-    if (isParted) return `${nameRoom(house, id)}: a part of it.`;
-    return `${nameRoom(house, id)}: ${alone.join(' + ')}${alone.length > 1 ? ' for each of its bands, fewer where they share rolls' : ''}.`;
+    if (isParted) return say`${nameRoom(house, id)}: a part of it.`;
+    return alone.length > 1 ? say`${nameRoom(house, id)}: ${taken} for each of its bands, fewer where they share rolls.` : `${nameRoom(house, id)}: ${taken}.`;
   });
   const saved = line.rollsByRoom - line.rollsNeeded;
-  return [...rooms.map((text) => ({ text })), { text: `Room by room ${line.rollsByRoom}; together ${line.rollsNeeded}${saved > 0 ? `: ${saved} saved` : ''}.`, rule: 'what one room leaves of a roll serves another' }];
+  const compared = saved > 0 ? say`Room by room ${line.rollsByRoom}; together ${line.rollsNeeded}: ${saved} saved.` : say`Room by room ${line.rollsByRoom}; together ${line.rollsNeeded}.`;
+  return [...rooms.map((text) => ({ text })), { text: compared, rule: say`what one room leaves of a roll serves another` }];
 }
 
 /**
@@ -78,9 +82,9 @@ export function explainSpare(house: House, line: OrderLine): readonly WorkingLin
   const covering = house.coverings.find(({ id }) => id === line.covering);
   const rule = covering ? spareRule(house, covering) : 0;
   const isOwn = covering && covering.kind !== 'paint' && covering.spareRolls !== undefined;
-  const whose = isOwn ? 'the covering’s own rule' : 'the rule of the house; common practice, no source';
-  if (covering && 'soldBy' in covering && covering.soldBy) return [{ text: 'None: it is cut to length.' }];
-  if (typeof rule === 'string') return [{ text: `${rule} of ${line.rollsNeeded} rolls, rounded up: ${line.spare}.`, rule: whose }];
-  if (covering && !isRollGoods(covering) && !isOwn) return [{ text: 'None: no spare is reckoned for it unless its own facts say so.' }];
-  return [{ text: `${line.spare} for each pattern and run.`, rule: whose }];
+  const whose = isOwn ? say`the covering’s own rule` : say`the rule of the house; common practice, no source`;
+  if (covering && 'soldBy' in covering && covering.soldBy) return [{ text: say`None: it is cut to length.` }];
+  if (typeof rule === 'string') return [{ text: say`${rule} of ${line.rollsNeeded} rolls, rounded up: ${line.spare}.`, rule: whose }];
+  if (covering && !isRollGoods(covering) && !isOwn) return [{ text: say`None: no spare is reckoned for it unless its own facts say so.` }];
+  return [{ text: say`${line.spare} for each pattern and run.`, rule: whose }];
 }

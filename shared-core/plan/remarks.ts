@@ -1,3 +1,4 @@
+import { present } from '../base/index.ts';
 import { type Covering, type House, matchOf, nameCovering, type Room } from '../house/index.ts';
 import { type CoveringOrder, isInSequence, isRollGoods, longestPiece, type OrderLine, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK, readTurn } from '../survey/index.ts';
@@ -6,6 +7,7 @@ import type { BandPlan, Remark, RoomPlan } from './house-plan.ts';
 import { nameRoom } from './name-room.ts';
 import { sayRun, sayWayOut } from './say-runs.ts';
 import { sayUnits } from './say-units.ts';
+import { say } from '../words/index.ts';
 
 type Order = CoveringOrder & { readonly covering: Covering };
 
@@ -28,7 +30,7 @@ export function findWarnings(house: House, coverings: ReadonlyMap<string, Coveri
     ...order.filter(({ spareLacking }) => spareLacking > 0).map((line) => ({
       place: 'order' as const,
       room: null,
-      message: `Run ${line.run} of ${nameCovering(house, line.covering)} has no rolls left for ${line.spareLacking} of the spare.`,
+      message: say`Run ${present(line.run, 'the run whose offer ends')} of ${nameCovering(house, line.covering)} has no rolls left for ${line.spareLacking} of the spare.`,
     })),
     ...orders.flatMap((one) => [...deliveryWarnings(one, house), ...differenceWarnings(one, house), ...choiceWarnings(one, house)]),
   ];
@@ -39,8 +41,8 @@ function muralsTooSmall(room: RoomPlan, house: House): readonly Remark[] {
     band.stretches.flatMap((stretch) => {
       const shortage = 'shortage' in stretch ? stretch.shortage : null;
       if (!shortage || (shortage.width === 0 && shortage.height === 0)) return [];
-      const by = [shortage.width > 0 && `${showLength(shortage.width, house.lengths)} too narrow`, shortage.height > 0 && `${showLength(shortage.height, house.lengths)} too low`].filter(Boolean).join(' and ');
-      return [{ place: 'coverings' as const, room: room.id, message: `The mural ${nameCovering(house, band.covering)} is ${by} for wall ${stretch.axis.walls.map(({ wall }) => wall.id).join(', ')} of ${room.name}. Choose a larger one, or hang it on less.` }];
+      const by = [shortage.width > 0 && say`${showLength(shortage.width, house.lengths)} too narrow`, shortage.height > 0 && say`${showLength(shortage.height, house.lengths)} too low`].filter(Boolean).join(say` and `);
+      return [{ place: 'coverings' as const, room: room.id, message: say`The mural ${nameCovering(house, band.covering)} is ${by} for wall ${stretch.axis.walls.map(({ wall }) => wall.id).join(', ')} of ${room.name}. Choose a larger one, or hang it on less.` }];
     }),
   );
 }
@@ -48,22 +50,22 @@ function muralsTooSmall(room: RoomPlan, house: House): readonly Remark[] {
 function pieceTooLong({ room, piece }: PlacedPiece, covering: RollGoods, house: House): Remark {
   const show = (length: Length) => showLength(length, house.lengths);
   const given = longestPiece(covering, piece.phase);
-  const where = given < longestPiece(covering) ? ' from where its pattern begins' : '';
+  const where = given < longestPiece(covering) ? say` from where its pattern begins` : '';
   return {
     place: 'coverings',
     room,
-    message: `Piece ${piece.label} in ${nameRoom(house, room)} is ${show(piece.length)} long; a roll of ${nameCovering(house, covering.id)} surely gives ${show(given)}${where}. It can't be cut in one piece.`,
+    message: say`Piece ${piece.label} in ${nameRoom(house, room)} is ${show(piece.length)} long; a roll of ${nameCovering(house, covering.id)} surely gives ${show(given)}${where}. It can't be cut in one piece.`,
   };
 }
 
 function noRunFor(line: OrderLine, { runs, waysOut }: Order, house: House): Remark {
-  const known = runs.map((run) => `${sayRun(run.run)} has ${run.inHand + run.onOrder + run.offered}`);
+  const known = runs.map((run) => say`${sayRun(run.run)} has ${run.inHand + run.onOrder + run.offered}`);
   const rooms = line.rooms.map((room) => nameRoom(house, room)).join(', ');
   const [first] = waysOut;
   return {
     place: 'order',
     room: line.rooms[0] ?? null,
-    message: `No run of ${nameCovering(house, line.covering)} can hang ${rooms}: ${sayUnits(house, line.covering, line.shortfall)} of one run wanted; as it is sold, ${known.join(', ')}.${first ? ` ${sayWayOut(house, line.covering, first)}` : ''}`,
+    message: say`No run of ${nameCovering(house, line.covering)} can hang ${rooms}: ${sayUnits(house, line.covering, line.shortfall)} of one run wanted; as it is sold, ${known.join(', ')}.${first ? ` ${sayWayOut(house, line.covering, first)}` : ''}`,
   };
 }
 
@@ -71,21 +73,21 @@ function roomWarnings(room: Room, plan: RoomPlan, coverings: ReadonlyMap<string,
   const warnings: Remark[] = [];
   const { outline } = plan;
   if (outline.isClosed && outline.closingError > CLOSING_ERROR_WORTH_A_LOOK) {
-    warnings.push({ place: 'survey', room: room.id, message: `The walls of ${room.name} miss each other by ${showLength(outline.closingError, house.lengths)} where the last meets the first. Measure again, or leave it if the room is out of square.` });
+    warnings.push({ place: 'survey', room: room.id, message: say`The walls of ${room.name} miss each other by ${showLength(outline.closingError, house.lengths)} where the last meets the first. Measure again, or leave it if the room is out of square.` });
   }
   for (const wall of room.walls) {
     if (wall.plumbRight && Math.abs(wall.plumbRight.length) > house.rules.insideWrap.length) {
       const kind = readTurn(wall.turn).kind;
       if (kind === 'straight') continue;
-      const how = kind === 'inside' ? 'the plan wraps the strip by that much there' : 'the strip is cut after it has gone round, and the rest hung plumb over it, lapped by that much';
-      warnings.push({ place: 'survey', room: room.id, message: `The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}: ${how}. Widths beside it and the mismatch may come out smaller by as much; measure it at top, middle and bottom.` });
+      const how = kind === 'inside' ? say`the plan wraps the strip by that much there` : say`the strip is cut after it has gone round, and the rest hung plumb over it, lapped by that much`;
+      warnings.push({ place: 'survey', room: room.id, message: say`The corner at the right of wall ${wall.id} in ${room.name} leans by ${wall.plumbRight.typed}, more than the wrap of ${house.rules.insideWrap.typed}: ${how}. Widths beside it and the mismatch may come out smaller by as much; measure it at top, middle and bottom.` });
     }
   }
-  const notInPlan = (id: string, where: string, reason: string): Remark => ({ place: 'coverings', room: room.id, message: `${nameCovering(house, id)} ${where} ${room.name} is recorded but not in the plan: ${reason}.` });
+  const notInPlan = (message: string): Remark => ({ place: 'coverings', room: room.id, message });
   const paints = new Set([...room.bands.map((band) => band.covering), ...(room.ceiling ? [room.ceiling.covering] : [])].filter((id) => coverings.get(id)?.kind === 'paint'));
-  warnings.push(...[...paints].map((id) => notInPlan(id, 'in', 'a paint is not set out by this version')));
+  warnings.push(...[...paints].map((id) => notInPlan(say`${nameCovering(house, id)} in ${room.name} is recorded but not in the plan: a paint is not set out by this version.`)));
   if (room.ceiling && !paints.has(room.ceiling.covering) && plan.ceiling === null) {
-    warnings.push(notInPlan(room.ceiling.covering, 'on the ceiling of', 'its walls do not go all the way round, so nothing is known of its outline'));
+    warnings.push(notInPlan(say`${nameCovering(house, room.ceiling.covering)} on the ceiling of ${room.name} is recorded but not in the plan: its walls do not go all the way round, so nothing is known of its outline.`));
   }
   return warnings;
 }
@@ -93,8 +95,8 @@ function roomWarnings(room: Room, plan: RoomPlan, coverings: ReadonlyMap<string,
 function sliverWarnings(room: RoomPlan): readonly Remark[] {
   const onWalls = room.bands.map((band) => (band.kind === 'strips' ? band.stretches.reduce((sum, { slivers }) => sum + slivers, 0) : 0));
   return [
-    ...onWalls.filter((slivers) => slivers > 0).map((slivers) => ({ place: 'set-out' as const, room: room.id, message: `${room.name} has ${slivers} ${slivers === 1 ? 'sliver' : 'slivers'}: a seam too near to a corner or an opening. Another start may avoid it.` })),
-    ...(room.ceiling && room.ceiling.slivers > 0 ? [{ place: 'set-out' as const, room: room.id, message: `The last strip of the ceiling of ${room.name} is a sliver. Running the strips along another wall may avoid it.` }] : []),
+    ...onWalls.filter((slivers) => slivers > 0).map((slivers) => ({ place: 'set-out' as const, room: room.id, message: slivers === 1 ? say`${room.name} has ${slivers} sliver: a seam too near to a corner or an opening. Another start may avoid it.` : say`${room.name} has ${slivers} slivers: a seam too near to a corner or an opening. Another start may avoid it.` })),
+    ...(room.ceiling && room.ceiling.slivers > 0 ? [{ place: 'set-out' as const, room: room.id, message: say`The last strip of the ceiling of ${room.name} is a sliver. Running the strips along another wall may avoid it.` }] : []),
   ];
 }
 
@@ -103,10 +105,10 @@ function borderWarnings(room: RoomPlan, house: House): readonly Remark[] {
   return room.bands.flatMap((band) => {
     if (band.kind !== 'lengths') return [];
     const name = nameCovering(house, band.covering);
-    const tapers = band.stretches.flatMap((stretch) => stretch.tapers.map(({ wall, most }) => `${show(most)} on wall ${wall}`));
+    const tapers = band.stretches.flatMap((stretch) => stretch.tapers.map(({ wall, most }) => say`${show(most)} on wall ${wall}`));
     return [
-      ...band.clashes.map(({ wall, name: thing, by }): Remark => ({ place: 'set-out', room: room.id, message: `The border ${name} in ${room.name} does not clear the ${thing} on wall ${wall}: ${show(by)} of it would be hidden. Hang it higher or lower.` })),
-      ...(tapers.length > 0 ? [{ place: 'set-out' as const, room: room.id, message: `The border ${name} in ${room.name} is level and the ceiling is not: up to ${tapers.join(', ')} shows over it. Along the ceiling it would show nothing.` }] : []),
+      ...band.clashes.map(({ wall, name: thing, by }): Remark => ({ place: 'set-out', room: room.id, message: say`The border ${name} in ${room.name} does not clear the ${thing} on wall ${wall}: ${show(by)} of it would be hidden. Hang it higher or lower.` })),
+      ...(tapers.length > 0 ? [{ place: 'set-out' as const, room: room.id, message: say`The border ${name} in ${room.name} is level and the ceiling is not: up to ${tapers.join(', ')} shows over it. Along the ceiling it would show nothing.` }] : []),
     ];
   });
 }
@@ -122,10 +124,13 @@ function hangingNotes(house: House, coverings: ReadonlyMap<string, Covering>, ro
       return message ? [{ place: 'coverings' as const, room: null, message, isAdvice: true as const }] : [];
     });
   return [
-    ...of(hung, (name, covering) => (isInSequence(covering) ? `${name} is cut in the sequence of its rolls: hang the strips as they are numbered, the rolls in their order. Seams and steps of shade will show.` : null)),
-    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.reverseAlternate && matchOf(covering) === 'free' ? `${name} is hung with every other strip upside down; the cut list marks them.` : null)),
-    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.seam === 'double-cut' ? `${name} is double-cut${covering.seamOverlap ? `: lap the seams by ${covering.seamOverlap.typed}` : ''}, in corners too, cut through both layers and take the strips away.` : null)),
-    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.seam === 'butt' && isVinyl(covering.id) && laps(rooms, covering.id) ? `${name} is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.` : null)),
+    ...of(hung, (name, covering) => (isInSequence(covering) ? say`${name} is cut in the sequence of its rolls: hang the strips as they are numbered, the rolls in their order. Seams and steps of shade will show.` : null)),
+    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.reverseAlternate && matchOf(covering) === 'free' ? say`${name} is hung with every other strip upside down; the cut list marks them.` : null)),
+    ...of(hung, (name, covering) => {
+      if (covering.kind !== 'wallcovering' || covering.seam !== 'double-cut') return null;
+      return covering.seamOverlap ? say`${name} is double-cut: lap the seams by ${covering.seamOverlap.typed}, in corners too, cut through both layers and take the strips away.` : say`${name} is double-cut, in corners too, cut through both layers and take the strips away.`;
+    }),
+    ...of(hung, (name, covering) => (covering.kind === 'wallcovering' && covering.seam === 'butt' && isVinyl(covering.id) && laps(rooms, covering.id) ? say`${name} is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.` : null)),
     ...borderNotes(rooms, house, isVinyl),
   ];
 }
@@ -153,8 +158,8 @@ function borderNotes(rooms: readonly RoomPlan[], house: House, isVinyl: (coverin
       const where = [...new Set(places.filter((place) => place.covering === id && place.isOverVinyl === isOverVinyl).map(({ room }) => room))].join(', ');
       if (where === '') return [];
       const message = isOverVinyl
-        ? `The border ${nameCovering(house, id)} goes over vinyl in ${where}: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.`
-        : `The border ${nameCovering(house, id)} goes over new paper in ${where}: hang it only once that is dry.`;
+        ? say`The border ${nameCovering(house, id)} goes over vinyl in ${where}: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.`
+        : say`The border ${nameCovering(house, id)} goes over new paper in ${where}: hang it only once that is dry.`;
       return [{ place: 'coverings' as const, room: null, message, isAdvice: true as const }];
     }),
   );
@@ -162,19 +167,19 @@ function borderNotes(rooms: readonly RoomPlan[], house: House, isVinyl: (coverin
 
 function deliveryWarnings({ covering, ledger }: Order, house: House): readonly Remark[] {
   return ledger.deliveries.flatMap(({ delivery, verdict }): readonly Remark[] => {
-    const came = `${sayUnits(house, covering.id, delivery.rolls)} labelled ${delivery.patternNumber}, run ${delivery.run}, came`;
-    if (verdict === 'wrong-pattern') return [{ place: 'deliveries', room: null, message: `${came} for pattern ${covering.patternNumber}; not counted as in hand.` }];
-    if (verdict === 'run-not-ordered') return [{ place: 'deliveries', room: null, message: `${came}, and that run was not ordered; not counted as in hand until you keep it.` }];
+    const rolls = sayUnits(house, covering.id, delivery.rolls);
+    if (verdict === 'wrong-pattern') return [{ place: 'deliveries', room: null, message: say`${rolls} labelled ${delivery.patternNumber}, run ${delivery.run}, came for pattern ${present(covering.patternNumber, 'the pattern that was wanted')}; not counted as in hand.` }];
+    if (verdict === 'run-not-ordered') return [{ place: 'deliveries', room: null, message: say`${rolls} labelled ${delivery.patternNumber}, run ${delivery.run}, came, and that run was not ordered; not counted as in hand until you keep it.` }];
     return [];
   });
 }
 
 function differenceWarnings({ covering, difference }: Order, house: House): readonly Remark[] {
-  return difference.map(({ run, rolls, rooms, isOffered }) => ({
-    place: 'order' as const,
-    room: rooms[0] ?? null,
-    message: `${sayUnits(house, covering.id, rolls)} of ${nameCovering(house, covering.id)} more than were ordered are wanted, to match ${run === null ? 'the run that comes' : `run ${run}`}.${isOffered ? '' : ' That run may be gone: ask before another room is cut from it.'}`,
-  }));
+  return difference.map(({ run, rolls, rooms, isOffered }) => {
+    const [wanted, name] = [sayUnits(house, covering.id, rolls), nameCovering(house, covering.id)];
+    const more = run === null ? say`${wanted} of ${name} more than were ordered are wanted, to match the run that comes.` : say`${wanted} of ${name} more than were ordered are wanted, to match run ${run}.`;
+    return { place: 'order', room: rooms[0] ?? null, message: isOffered ? more : `${more} ${say`That run may be gone: ask before another room is cut from it.`}` };
+  });
 }
 
 /** Rooms that must match and were set to different runs. */
@@ -183,6 +188,6 @@ function choiceWarnings({ covering }: Order, house: House): readonly Remark[] {
     if (only !== undefined && only !== covering.id) return [];
     const runs = new Set(house.runChoices.flatMap((choice) => (choice.covering === covering.id && rooms.includes(choice.room) ? [choice.run] : [])));
     if (runs.size < 2) return [];
-    return [{ place: 'order', room: rooms[0] ?? null, message: `${rooms.map((room) => nameRoom(house, room)).join(', ')} must match but are set to runs ${[...runs].join(' and ')} of ${nameCovering(house, covering.id)}: their shades may differ.` }];
+    return [{ place: 'order', room: rooms[0] ?? null, message: say`${rooms.map((room) => nameRoom(house, room)).join(', ')} must match but are set to runs ${[...runs].join(say` and `)} of ${nameCovering(house, covering.id)}: their shades may differ.` }];
   });
 }

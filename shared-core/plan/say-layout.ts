@@ -1,5 +1,7 @@
 import type { LayoutOption } from '../setting-out/index.ts';
 import { type LengthStyle, showLength } from '../units/index.ts';
+import { say } from '../words/index.ts';
+import { sayRolls } from './say-units.ts';
 
 /**
  * A layout on offer in the words of the trade: what it takes, where its ends meet, why it starts where it does.
@@ -9,38 +11,45 @@ import { type LengthStyle, showLength } from '../units/index.ts';
  */
 export function sayLayout(option: LayoutOption, style: LengthStyle): readonly string[] {
   return [
-    `${option.rolls} ${option.rolls === 1 ? 'roll' : 'rolls'}.`,
-    ...(option.killKind ? [`The ends meet ${sayKill(option)}${sayMismatch(option, style)}.`] : []),
-    option.slivers === 0 ? 'No slivers.' : `${option.slivers} ${option.slivers === 1 ? 'sliver' : 'slivers'}${option.outsideSeams > 0 ? `, ${option.outsideSeams} at an outside corner` : ''}.`,
+    `${sayRolls(option.rolls)}.`,
+    ...(option.killKind ? [sayEnds(sayKill(option), option.mismatch, style)] : []),
+    option.slivers === 0 ? say`No slivers.` : `${saySlivers(option.slivers)}${option.outsideSeams > 0 ? say`, ${option.outsideSeams} at an outside corner` : ''}.`,
     sayStart(option, style),
   ];
 }
 
 function sayKill({ killKind, layout }: LayoutOption): string {
   const wall = layout.kill === 'start' ? layout.start.wall : layout.kill.wall;
-  if (killKind === 'entrance-corner') return 'in the corner by the entrance';
-  return killKind === 'over-opening' ? `at the side of an opening on wall ${wall}` : `in the corner at the left of wall ${wall}`;
+  if (killKind === 'entrance-corner') return say`in the corner by the entrance`;
+  return killKind === 'over-opening' ? say`at the side of an opening on wall ${wall}` : say`in the corner at the left of wall ${wall}`;
 }
 
-function sayMismatch({ mismatch }: LayoutOption, style: LengthStyle): string {
-  if (!mismatch || mismatch.side === 'none') return mismatch && mismatch.vertical > 0 ? `, ${showLength(mismatch.vertical, style)} apart in height` : ', with no mismatch';
-  return `, ${showLength(mismatch.amount, style)} ${mismatch.side}${mismatch.vertical > 0 ? ` and ${showLength(mismatch.vertical, style)} apart in height` : ''}`;
+function sayEnds(where: string, mismatch: LayoutOption['mismatch'], style: LengthStyle): string {
+  const height = mismatch && mismatch.vertical > 0 ? showLength(mismatch.vertical, style) : null;
+  if (!mismatch || mismatch.side === 'none') return height === null ? say`The ends meet ${where}, with no mismatch.` : say`The ends meet ${where}, ${height} apart in height.`;
+  const across = showLength(mismatch.amount, style);
+  if (mismatch.side === 'over') return height === null ? say`The ends meet ${where}, ${across} over.` : say`The ends meet ${where}, ${across} over and ${height} apart in height.`;
+  return height === null ? say`The ends meet ${where}, ${across} short.` : say`The ends meet ${where}, ${across} short and ${height} apart in height.`;
+}
+
+function saySlivers(count: number): string {
+  return count === 1 ? say`${count} sliver` : say`${count} slivers`;
 }
 
 function sayStart({ startKind, layout }: LayoutOption, style: LengthStyle): string {
   const { wall } = layout.start;
   switch (startKind) {
     case 'kill':
-      return `Struck there and hung round to the ${layout.direction}.`;
+      return layout.direction === 'right' ? say`Struck there and hung round to the right.` : say`Struck there and hung round to the left.`;
     case 'strip-centred':
-      return `A strip is centred on wall ${wall}.`;
+      return say`A strip is centred on wall ${wall}.`;
     case 'seam-centred':
-      return `A seam is centred on wall ${wall}.`;
+      return say`A seam is centred on wall ${wall}.`;
     case 'corner':
-      return `Struck at a corner of wall ${wall}.`;
+      return say`Struck at a corner of wall ${wall}.`;
     case 'clear':
-      return `Struck ${showLength(layout.start.at, style)} from the left of wall ${wall}, which keeps seams clear of corners and openings.`;
+      return say`Struck ${showLength(layout.start.at, style)} from the left of wall ${wall}, which keeps seams clear of corners and openings.`;
     case 'opening':
-      return `Struck at the side of an opening on wall ${wall}.`;
+      return say`Struck at the side of an opening on wall ${wall}.`;
   }
 }

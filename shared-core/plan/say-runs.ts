@@ -4,9 +4,10 @@ import type { WorkingLine } from './explain-order.ts';
 import type { CoveringRuns } from './house-plan.ts';
 import { nameRoom } from './name-room.ts';
 import { sayUnits } from './say-units.ts';
+import { say } from '../words/index.ts';
 
 export function sayRun(run: string | null): string {
-  return run === null ? 'the run on its way' : `run ${run}`;
+  return run === null ? say`the run on its way` : say`run ${run}`;
 }
 
 /**
@@ -18,27 +19,29 @@ export function explainRuns(house: House, { covering, runs, isBestAssignment }: 
   const lines = order.filter((line) => line.covering === covering);
   const used = runs.flatMap((stock): readonly WorkingLine[] => {
     const line = lines.find(({ run, shortfall }) => run === stock.run && shortfall === 0);
-    return line ? [{ text: sayUse(house, stock, line) }] : stock.run === null ? [] : [{ text: `Run ${stock.run} is not needed${sayThere(house, covering, stock)}.` }];
+    return line ? [{ text: sayUse(house, stock, line) }] : stock.run === null ? [] : [{ text: say`Run ${stock.run} is not needed${sayThere(house, covering, stock)}.` }];
   });
   const tied = house.matching
     .map(({ covering: only, rooms }) => (only === undefined || only === covering ? rooms.filter((room) => lines.some((line) => line.rooms.includes(room))) : []))
     .filter((rooms) => rooms.length > 1 && lines.some((line) => rooms.every((room) => line.rooms.includes(room))))
-    .map((rooms) => ({ text: `${list(rooms.map((room) => nameRoom(house, room)))} must match, so they hang from one run.` }));
+    .map((rooms) => ({ text: say`${list(rooms.map((room) => nameRoom(house, room)))} must match, so they hang from one run.` }));
   const inParts = house.rooms.filter(({ id }) => lines.filter(({ rooms }) => rooms.includes(id)).length > 1).map(({ name }) => name);
-  const mixed = inParts.length === 0 ? 'No room mixes runs.' : `In ${list(inParts)} the run changes in a corner; no wall mixes runs.`;
-  const judged = isBestAssignment ? 'no other way of sharing the runs out is better' : 'the best that was found; a better way is not ruled out';
-  return [...used, ...tied, { text: mixed, rule: `most rooms first, then the fewest rolls bought, then the least left over: ${judged}` }];
+  const mixed = inParts.length === 0 ? say`No room mixes runs.` : say`In ${list(inParts)} the run changes in a corner; no wall mixes runs.`;
+  const judged = isBestAssignment ? say`no other way of sharing the runs out is better` : say`the best that was found; a better way is not ruled out`;
+  return [...used, ...tied, { text: mixed, rule: say`most rooms first, then the fewest rolls bought, then the least left over: ${judged}` }];
 }
 
 function sayUse(house: House, stock: RunStock, line: OrderLine): string {
   const there = stock.inHand + stock.onOrder + stock.offered;
   const rooms = list(line.rooms.map((room) => nameRoom(house, room)));
   const over = there - line.rollsNeeded;
-  return `${capital(sayRun(stock.run))} covers ${rooms}: ${sayUnits(house, line.covering, line.rollsNeeded)} of ${there}, ${over > 0 ? over : 'none'} over.`;
+  const run = stock.run === null ? say`The run on its way` : say`Run ${stock.run}`;
+  const taken = sayUnits(house, line.covering, line.rollsNeeded);
+  return over > 0 ? say`${run} covers ${rooms}: ${taken} of ${there}, ${over} over.` : say`${run} covers ${rooms}: ${taken} of ${there}, none over.`;
 }
 
 function sayThere(house: House, covering: string, { inHand, onOrder, offered }: RunStock): string {
-  const parts = [inHand > 0 && `${inHand} in hand`, onOrder > 0 && `${onOrder} on order`, offered > 0 && `${sayUnits(house, covering, offered)} on offer`].filter(Boolean);
+  const parts = [inHand > 0 && say`${inHand} in hand`, onOrder > 0 && say`${onOrder} on order`, offered > 0 && say`${sayUnits(house, covering, offered)} on offer`].filter(Boolean);
   return parts.length > 0 ? ` (${parts.join(', ')})` : '';
 }
 
@@ -51,22 +54,19 @@ export function sayWayOut(house: House, covering: string, way: WayOut): string {
   const rooms = (ids: readonly string[]) => list(ids.map((room) => nameRoom(house, room)));
   switch (way.kind) {
     case 'untie':
-      return `Let ${rooms(way.rooms)} hang from different runs: then every room hangs.`;
+      return say`Let ${rooms(way.rooms)} hang from different runs: then every room hangs.`;
     case 'choose-otherwise':
-      return `Let the run of ${rooms(way.rooms)} be chosen anew: then every room hangs.`;
+      return say`Let the run of ${rooms(way.rooms)} be chosen anew: then every room hangs.`;
     case 'change-at-corner':
-      return `Let the run change in ${rooms([way.room])} at the inside corner after wall ${list(way.walls)}: then every room hangs.`;
+      return say`Let the run change in ${rooms([way.room])} at the inside corner after wall ${list(way.walls)}: then every room hangs.`;
     case 'ask-for-more':
-      return `Ask for ${sayUnits(house, covering, way.rolls)} more of ${sayRun(way.run)}: then every room hangs.`;
+      return way.run === null ? say`Ask for ${sayUnits(house, covering, way.rolls)} more of the run on its way: then every room hangs.` : say`Ask for ${sayUnits(house, covering, way.rolls)} more of run ${way.run}: then every room hangs.`;
     case 'another-run':
-      return `Wait with ${rooms(way.rooms)} until another run has ${sayUnits(house, covering, way.rolls)}.`;
+      return say`Wait with ${rooms(way.rooms)} until another run has ${sayUnits(house, covering, way.rolls)}.`;
   }
 }
 
 function list(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  const last = words.at(-1) ?? '';
+  return words.length < 2 ? last : say`${words.slice(0, -1).join(', ')} and ${last}`;
 }

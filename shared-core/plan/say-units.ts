@@ -1,6 +1,5 @@
 import type { House } from '../house/index.ts';
-
-const UNIT_WORDS = { wallcovering: 'roll', border: 'spool', lining: 'roll', mural: 'mural', paint: 'tin' } as const;
+import { say } from '../words/index.ts';
 
 /**
  * So many of what a covering is bought in, in the trade's word for it.
@@ -9,6 +8,21 @@ const UNIT_WORDS = { wallcovering: 'roll', border: 'spool', lining: 'roll', mura
  */
 export function sayUnits(house: House, covering: string, count: number): string {
   const found = house.coverings.find(({ id }) => id === covering);
-  const word = found?.kind === 'wallcovering' && found.soldBy ? 'piece' : UNIT_WORDS[found?.kind ?? 'wallcovering'];
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
+  const isOne = count === 1;
+  if (found?.kind === 'wallcovering' && found.soldBy) return isOne ? say`${count} piece` : say`${count} pieces`;
+  switch (found?.kind) {
+    case 'border':
+      return isOne ? say`${count} spool` : say`${count} spools`;
+    case 'mural':
+      return isOne ? say`${count} mural` : say`${count} murals`;
+    case 'paint':
+      return isOne ? say`${count} tin` : say`${count} tins`;
+    default:
+      return sayRolls(count);
+  }
+}
+
+/** Example: '1 roll', '9 rolls'. */
+export function sayRolls(count: number): string {
+  return count === 1 ? say`${count} roll` : say`${count} rolls`;
 }

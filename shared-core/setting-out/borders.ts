@@ -7,6 +7,7 @@ import { bandOn, edgeOver, swallows, topOf } from './heights.ts';
 import type { Piece } from './cut-strips.ts';
 import { type Mismatch, missBy } from './mismatch.ts';
 import type { Stretch, StretchWall } from './stretch.ts';
+import { say } from '../words/index.ts';
 
 /** One length of border, from inside corner to inside corner or to the side of an opening. */
 export interface BorderLength {
@@ -81,6 +82,7 @@ export function setOutBorder(stretch: Stretch, band: HungBand, covering: Border,
     const { wall } = onWall(axis, from);
     const count = (counts.get(wall) ?? 0) + 1;
     counts.set(wall, count);
+    const name = `${wall}${count}`;
     const spans = joinedSpans(from - allowance, to + allowance, surelyGiven, { lap: 2 * allowance, least: 3 * allowance + rules.sliver.length });
     const top = levelTop ?? lengthOf(Math.max(...unroll(axis, from, to).map((part) => edgeOver(topOf(band, part.wall), part.wall.length, part.from - part.shift, part.to - part.shift).highest)));
     return {
@@ -88,7 +90,7 @@ export function setOutBorder(stretch: Stretch, band: HungBand, covering: Border,
       from,
       to,
       pieces: spans.map((span, index) => ({
-        label: spans.length === 1 ? `${wall}${count}` : `${wall}${count} joint ${index + 1}`,
+        label: spans.length === 1 ? name : say`${name} joint ${index + 1}`,
         strip: number,
         part: spans.length === 1 ? 'length' : 'joined',
         length: lengthOf(span.to - span.from),

@@ -3,6 +3,7 @@ import { type Ceiling, type Lining, type Room, type Rules, type Wallcovering, la
 import type { Outline } from '../survey/index.ts';
 import { ceilDivide, floorDivide, type Length, lengthOf, modulo } from '../units/index.ts';
 import { dropOf, patternOf, type Piece } from './cut-strips.ts';
+import { say } from '../words/index.ts';
 
 /** A point of the ceiling: along the wall that the strips follow, and away from it into the room. */
 interface CeilingPoint {
@@ -74,7 +75,7 @@ export function setOutCeiling(room: Room, outline: Outline, ceiling: Ceiling, co
       to: lengthOf(to),
       spans: spans.map((span) => ({ from: lengthOf(span.from), to: lengthOf(span.to) })),
       pieces: spans.map((span, index) => ({
-        label: `ceiling ${number + 1}${spans.length > 1 ? ` part ${index + 1}` : ''}`,
+        label: spans.length === 1 ? say`ceiling ${number + 1}` : say`ceiling ${number + 1} part ${index + 1}`,
         strip: number,
         part: 'full',
         length: lengthOf(span.to - span.from + 2 * trim),

@@ -2,6 +2,7 @@ import type { HungBand } from '../house/index.ts';
 import type { AxisPart } from './axis.ts';
 import { aboveFloor, bottomOf, type EdgeRange, edgeOver, interrupts, topOf } from './heights.ts';
 import type { StretchOpening } from './stretch.ts';
+import { say } from '../words/index.ts';
 
 /** What one piece of a strip covers, without trims. */
 export interface Cover extends EdgeRange {
@@ -102,7 +103,7 @@ function coversOfReveals(part: AxisPart, band: HungBand): readonly Cover[] {
     const sides = (['left', 'right'] as const).filter((side) => has[side]);
     if (sides.length === 0) return [];
     if (reach >= reveal.depth * sides.length) return patchesOf(part, opening, band, reach);
-    return sides.map((side): Cover => ({ part: 'side', ...sideRange(part, opening, side, band), over: 0, under: 0, width: reveal.depth, of: `${opening.id} ${side}` }));
+    return sides.map((side): Cover => ({ part: 'side', ...sideRange(part, opening, side, band), over: 0, under: 0, width: reveal.depth, of: side === 'left' ? say`${opening.id} left` : say`${opening.id} right` }));
   });
 }
 
@@ -123,9 +124,9 @@ function patchesOf(part: AxisPart, opening: StretchOpening, band: HungBand, reac
   const [headRange, sillRange] = [rangeOver(part, aboveFloor(wall, head)), rangeOver(part, aboveFloor(wall, sill))];
   const isWallOver = headRange.highest < rangeOver(part, topOf(band, wall)).highest;
   const isWallUnder = sillRange.lowest > rangeOver(part, bottomOf(band, wall)).lowest;
-  const patch = (side: string, lowest: number, over: number, under: number): Cover => ({ part: 'patch', lowest, highest: lowest, over, under, width: reach, of: `${opening.id} ${side}` });
+  const patch = (of: string, lowest: number, over: number, under: number): Cover => ({ part: 'patch', lowest, highest: lowest, over, under, width: reach, of });
   return [
-    ...(reveal.head && isWallOver ? [patch('head', headRange.highest, 0, reveal.depth)] : []),
-    ...(reveal.sill && isWallUnder ? [patch('sill', sillRange.lowest, reveal.depth, 0)] : []),
+    ...(reveal.head && isWallOver ? [patch(say`${opening.id} head`, headRange.highest, 0, reveal.depth)] : []),
+    ...(reveal.sill && isWallUnder ? [patch(say`${opening.id} sill`, sillRange.lowest, reveal.depth, 0)] : []),
   ];
 }

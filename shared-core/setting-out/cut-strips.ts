@@ -5,10 +5,11 @@ import { type Axis, type AxisPart, onWall, unroll } from './axis.ts';
 import { type Cover, coversOf } from './covers.ts';
 import { topOf } from './heights.ts';
 import { leanAfter } from './stretch.ts';
+import { say } from '../words/index.ts';
 
 /** A piece to be cut: all of it covering, trims included. */
 export interface Piece {
-  /** Wall, running number on it and, at an opening, where: `A1`, `A3 above`, `A2 window left`. */
+  /** Wall, running number on it and, at an opening, where, as it is said: `A1`, `A3 above`, `A2 window left`. */
   readonly label: string;
   /** Number of the strip it belongs to; of the length, for a border. */
   readonly strip: number;
@@ -78,9 +79,9 @@ export function cutStrips(axis: Axis, spans: readonly StripSpan[], band: HungBan
       cutWidth: lengthOf(cutWidth),
       parts: parts.map((part) => stripPart(axis, part, to, rules)),
       pieces: coversOf(parts, band).map((cover) => {
-        const { part, of, width, lowest, highest } = cover;
+        const { part, width, lowest, highest } = cover;
         return {
-          label: [name, ...(part === 'full' || part === 'side' ? [] : [part]), ...(of ? [of] : [])].join(' '),
+          label: nameOfPiece(name, cover),
           strip: number,
           part,
           ...cutOf(pattern, number, cover),
@@ -94,6 +95,27 @@ export function cutStrips(axis: Axis, spans: readonly StripSpan[], band: HungBan
     };
   });
   return { datum: pattern.datum, strips };
+}
+
+function nameOfPiece(strip: string, { part, of }: Cover): string {
+  const name = nameOfPart(strip, part);
+  return of === '' ? name : `${name} ${of}`;
+}
+
+function nameOfPart(strip: string, part: Cover['part']): string {
+  switch (part) {
+    case 'full':
+    case 'side':
+      return strip;
+    case 'above':
+      return say`${strip} above`;
+    case 'between':
+      return say`${strip} between`;
+    case 'below':
+      return say`${strip} below`;
+    case 'patch':
+      return say`${strip} patch`;
+  }
 }
 
 function stripPart(axis: Axis, { wall, from, to, shift }: AxisPart, end: number, rules: Rules): StripPart {

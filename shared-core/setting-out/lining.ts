@@ -6,6 +6,7 @@ import { topOf } from './heights.ts';
 import { startCandidates } from './start-candidates.ts';
 import { type Stretch, wrapAfter } from './stretch.ts';
 import { setOutStrips, type StretchLayout } from './strips.ts';
+import { say } from '../words/index.ts';
 
 /**
  * Sets out lining paper up and down, its seams kept off the seams of what hangs over it.
@@ -65,7 +66,7 @@ export function setOutLiningAcross(stretch: Stretch, band: HungBand, lining: Lin
     return setOutBorder(stretch, { ...hung, from: measureOf(bottom), to: measureOf(top) }, { id: lining.id, kind: 'border', width, rollLength: lining.rollLength, repeat: measureOf(0), rollStart: 'at-repeat' }, rules);
   });
   const lengths = courses.flatMap((course, row) =>
-    course.lengths.map((length) => ({ ...length, pieces: length.pieces.map((piece) => ({ ...piece, label: count === 1 ? piece.label : `${piece.label} course ${row + 1}` })) })),
+    course.lengths.map((length) => ({ ...length, pieces: length.pieces.map((piece) => ({ ...piece, label: count === 1 ? piece.label : say`${piece.label} course ${row + 1}` })) })),
   );
   return { ...courses[0]!, marks: [], mismatch: null, lengths: lengths.map((length, number) => ({ ...length, number, pieces: length.pieces.map((piece) => ({ ...piece, strip: number })) })) };
 }

@@ -6,6 +6,7 @@ import { aboveFloor, bottomOf, edgeOver, topOf } from './heights.ts';
 import { type Stretch, wrapAfter } from './stretch.ts';
 import type { Strip } from './cut-strips.ts';
 import type { StretchLayout } from './strips.ts';
+import { say } from '../words/index.ts';
 
 /** By how much a mural is narrower or lower than what it should cover; 0 where it is enough. */
 export interface MuralShortage {
@@ -55,7 +56,7 @@ export function setOutMural(stretch: Stretch, band: HungBand, mural: Mural, rule
       to,
       cutWidth: lengthOf(Math.max(0, to - from)),
       parts: (from < to ? unroll(axis, from, to) : []).map((part) => ({ wall: part.wall.id, from: lengthOf(part.from - part.shift), to: lengthOf(part.to - part.shift), wrap: lengthOf(0), lean: lengthOf(0) })),
-      pieces: [{ label: `panel ${number}`, strip: number, part: 'full', length: mural.panelHeight.length, phase: lengthOf(0), top: lengthOf(highest), bottom: lengthOf(lowest), upperEdge: lengthOf(top) }],
+      pieces: [{ label: say`panel ${number}`, strip: number, part: 'full', length: mural.panelHeight.length, phase: lengthOf(0), top: lengthOf(highest), bottom: lengthOf(lowest), upperEdge: lengthOf(top) }],
     };
   }).filter(({ from, to }) => from < to);
   const struck = Math.max(0, origin);

@@ -1,4 +1,4 @@
-import { type Band, endsOf, type REVEAL_SIDES, type Room, type Rules, type Wall } from '../house/index.ts';
+import { type Band, endsOf, type Opening, type REVEAL_SIDES, type Room, type Rules, type Wall } from '../house/index.ts';
 import { type CornerKind, goesAllRound, readTurn } from '../survey/index.ts';
 import { type Length, lengthOf } from '../units/index.ts';
 
@@ -21,7 +21,7 @@ export interface StretchWall {
 
 export interface StretchOpening {
   readonly id: string;
-  readonly kind: string;
+  readonly kind: Opening['kind'];
   readonly from: Length;
   readonly to: Length;
   readonly sill: Length;

@@ -1,6 +1,7 @@
 import { highestOf, type Opening, type Wall } from '../house/index.ts';
 import { ceilDivide, floorDivide, type Length, type LengthStyle, roundedDivide } from '../units/index.ts';
 import { edgesOf, FINEST, type Grip, type OpeningEdge, type OpeningEdges, type WallSpot } from './opening-edges.ts';
+import { say } from '../words/index.ts';
 
 /** A line that a moved edge has caught on. */
 export interface Guide {
@@ -81,18 +82,25 @@ export function stepFrom(at: number, step: Length, isForward: boolean): number {
   return (isForward ? floorDivide(at, step) + 1 : ceilDivide(at, step) - 1) * step - at;
 }
 
+const EDGE_OF: Readonly<Record<OpeningEdge, (opening: string) => string>> = {
+  left: (opening) => say`the left side of ${opening}`,
+  right: (opening) => say`the right side of ${opening}`,
+  head: (opening) => say`the head of ${opening}`,
+  sill: (opening) => say`the sill of ${opening}`,
+};
+
 function sidesOf(wall: WallLines, others: readonly Opening[]): readonly [along: Side, up: Side] {
   const edges = others.map((opening) => ({ name: opening.id, ...edgesOf(opening) }));
-  const linesOf = (...names: readonly OpeningEdge[]) => edges.flatMap((opening) => names.map((name) => ({ at: opening[name], of: `the ${name} ${name === 'left' || name === 'right' ? 'side ' : ''}of ${opening.name}` })));
+  const linesOf = (...names: readonly OpeningEdge[]) => edges.flatMap((opening) => names.map((name) => ({ at: opening[name], of: EDGE_OF[name](opening.name) })));
   const [length, top] = [wall.length.length, highestOf(wall)];
   return [
     {
       kind: 'along',
       most: length,
-      lines: [{ at: 0, of: "the wall's left end" }, { at: length, of: "the wall's right end" }, ...linesOf('left', 'right')],
-      middle: { at: length / 2, of: 'the middle of the wall' },
+      lines: [{ at: 0, of: say`the wall's left end` }, { at: length, of: say`the wall's right end` }, ...linesOf('left', 'right')],
+      middle: { at: length / 2, of: say`the middle of the wall` },
     },
-    { kind: 'up', most: top, lines: [...linesOf('head', 'sill'), { at: 0, of: 'the floor' }, { at: top, of: 'the top of the wall' }], middle: null },
+    { kind: 'up', most: top, lines: [...linesOf('head', 'sill'), { at: 0, of: say`the floor` }, { at: top, of: say`the top of the wall` }], middle: null },
   ];
 }
 

@@ -1,6 +1,7 @@
 import { bad, type Fault, fault, good, type Outcome } from '../base/index.ts';
 import { type ColumnWords, type LengthStyle, parseMeasure, quoteTyped, readHeading, readSeparated, type Separator, separatorOf, type TableLine } from '../units/index.ts';
-import { type Ends, readEndsTyped, readTurnTyped, TURN_HELP } from './typed-walls.ts';
+import { DEGREES, type Ends, endsText, readEndsTyped, readTurnTyped, splitEnds, TURN_HELP } from './typed-walls.ts';
+import { say } from '../words/index.ts';
 
 /** One thing wrong with a row, as a sentence that begins with the column; without one it is the row's as a whole. */
 export interface CellTrouble<Column extends string> {
@@ -35,22 +36,23 @@ interface Head<Column extends string> {
 }
 
 const UNIT_OF_HEADING = /^(.*?)\s*[([]\s*(\p{L}+|°)\s*[)\]]$/u;
+const DEGREES_ALONE = new RegExp(`^${DEGREES}$`, 'i');
 
 /** The rows of a table that was pasted or read from a file, each with its cells by their columns; all that is wrong with its headings otherwise. */
 export function readRows<Column extends string>(text: string, kind: TableKind<Column>): Outcome<readonly RowCells<Column>[]> {
-  if (text.length > kind.longestText) return fault('', `This table has ${text.length} characters; at most ${kind.longestText} are taken at once`);
+  if (text.length > kind.longestText) return fault('', say`This table has ${text.length} characters; at most ${kind.longestText} are taken at once`);
   const lines = readSeparated(text);
   if (!lines.ok) return lines;
   const [first] = lines.value;
-  if (!first) return fault('', `There is no table here; ${kind.takes}`);
+  if (!first) return fault('', say`There is no table here; ${kind.takes}`);
   const without = kind.columnsWithout(lines.value, separatorOf(text));
   // A table without headings has the columns that it reaches.
   const widest = lines.value.reduce((most, { cells }) => Math.max(most, cells.length), 0);
   const heads = without === null ? readHeads(first, kind) : without.ok ? good(without.value.slice(0, widest).map((column): Head<Column> => ({ column, unit: '' }))) : without;
   if (!heads.ok) return heads;
   const rows = without === null ? lines.value.slice(1) : lines.value;
-  if (rows.length === 0) return fault('', `There is no row under the headings; ${kind.takes}`);
-  if (rows.length > kind.mostRows) return fault('', `This table has ${rows.length} rows; at most ${kind.mostRows} are taken at once`);
+  if (rows.length === 0) return fault('', say`There is no row under the headings; ${kind.takes}`);
+  if (rows.length > kind.mostRows) return fault('', say`This table has ${rows.length} rows; at most ${kind.mostRows} are taken at once`);
   return good(rows.map((line) => new RowCells(line, heads.value, kind.words)));
 }
 
@@ -58,7 +60,7 @@ function readHeads<Column extends string>({ number, cells }: TableLine, { words,
   const split = cells.map((cell) => {
     const [, name = cell, unit = ''] = UNIT_OF_HEADING.exec(cell) ?? [];
     // A corner's unit is degrees in any case.
-    if (/^(°|deg|degrees)$/i.test(unit)) return { name, unit: '' };
+    if (DEGREES_ALONE.test(unit)) return { name, unit: '' };
     return unit !== '' && parseMeasure(`1 ${unit}`).ok ? { name, unit } : { name: cell, unit: '' };
   });
   const columns = readHeading({ number, cells: split.map(({ name }) => name) }, words, needed);
@@ -80,7 +82,7 @@ export class RowCells<Column extends string> {
     cells.forEach((cell, index) => {
       const column = heads[index]?.column;
       if (column !== undefined) this.#cells[column] = cell;
-      else if (cell !== '') this.say(null, `Column ${index + 1}: ${quoteTyped(cell)} stands under no heading.`);
+      else if (cell !== '') this.say(null, say`Column ${index + 1}: ${quoteTyped(cell)} stands under no heading.`);
     });
   }
 
@@ -115,7 +117,7 @@ export class RowCells<Column extends string> {
 
   /** Reads a cell that has to be filled. */
   need<Value>(column: Column, reader: (cell: string) => Outcome<Value, string>, takes: string): Value | null {
-    if (this.typed(column) === '') this.complain(column, `there is nothing; it takes ${takes}.`);
+    if (this.typed(column) === '') this.complain(column, say`there is nothing; it takes ${takes}.`);
     return this.take(column, reader);
   }
 
@@ -147,13 +149,13 @@ export class RowCells<Column extends string> {
 function withUnit(cell: string, unit: string): Outcome<string, string> {
   if (unit === '') return good(cell);
   const ends: string[] = [];
-  for (const end of cell.split(/\s+to\s+/i)) {
+  for (const end of splitEnds(cell)) {
     const whole = parseMeasure(end).ok ? end : `${end} ${unit}`;
     const read = parseMeasure(whole);
     if (!read.ok) return bad(sayLengthFaults(read.faults));
     ends.push(whole);
   }
-  return good(ends.join(' to '));
+  return good(endsText(ends));
 }
 
 function sayLengthFaults(faults: readonly Fault[]): string {
@@ -175,13 +177,9 @@ export function endsReader(style: LengthStyle, what: string): (cell: string) => 
   };
 }
 
-export function showEnds(ends: Ends): string {
-  return typeof ends === 'string' ? ends : ends.join(' to ');
-}
-
 export function readTurnCell(cell: string): Outcome<string, string> {
   const turn = readTurnTyped(cell);
-  return turn === null ? bad(`${quoteTyped(cell)} is no corner. ${TURN_HELP}`) : good(turn);
+  return turn === null ? bad(say`${quoteTyped(cell)} is no corner. ${TURN_HELP}`) : good(turn);
 }
 
 const NAME = /^[\p{L}\p{N}][\p{L}\p{N}._-]{0,39}$/u;
@@ -189,7 +187,7 @@ const NAME = /^[\p{L}\p{N}][\p{L}\p{N}._-]{0,39}$/u;
 /** A wall's or an opening's short name, space in it as dashes: 'Bay left' is Bay-left. */
 export function readNameCell(cell: string): Outcome<string, string> {
   const name = cell.replaceAll(/\s+/g, '-');
-  return NAME.test(name) ? good(name) : bad(`${quoteTyped(cell)} is no short name; it takes 1 to 40 letters, digits, dots, dashes and underscores, such as A.`);
+  return NAME.test(name) ? good(name) : bad(say`${quoteTyped(cell)} is no short name; it takes 1 to 40 letters, digits, dots, dashes and underscores, such as A.`);
 }
 
 export function capital(words: string): string {

@@ -1,36 +1,50 @@
 import { OPENING_KINDS } from '../house/index.ts';
-import type { ColumnWords } from '../units/index.ts';
+import { type ColumnWords, wordsIn } from '../units/index.ts';
+import { say } from '../words/index.ts';
 
 /** The columns of a table of rooms in the order in which they are written: the heading, then other words for it. */
 export const ROOM_WORDS = {
-  storey: ['storey', 'story', 'floor', 'level'],
-  room: ['room', 'room name', 'name of the room'],
-  wall: ['wall', 'walls', 'wall name'],
-  what: ['what', 'kind', 'type', 'item'],
-  name: ['name', 'label'],
-  length: ['length', 'wall length'],
-  corner: ['corner', 'turn', 'angle', 'inner angle', 'corner at its right', 'right corner'],
-  height: ['height', 'high', 'ht'],
-  floorLine: ['floor line', 'base', 'base line', 'baseline'],
-  lean: ['lean', 'plumb', 'out of plumb', 'lean of its right corner'],
-  lookedAt: ['looked at most', 'focal wall', 'focal'],
-  entrance: ['entrance', 'way in'],
-  from: ['from left', 'from', 'distance', 'distance from the left'],
-  width: ['width', 'wide'],
-  sill: ['sill', 'sill height', 'from floor', 'above floor', 'lower edge'],
-  reveal: ['reveal', 'reveal depth', 'depth'],
-  covered: ['covered', 'covered sides', 'reveal sides', 'sides'],
-  note: ['note', 'notes', 'remark', 'remarks', 'comment', 'comments'],
+  storey: wordsIn(say`storey, story, floor, level`),
+  room: wordsIn(say`room, room name, name of the room`),
+  wall: wordsIn(say`wall, walls, wall name`),
+  what: wordsIn(say`what, kind, type, item`),
+  name: wordsIn(say`name, label`),
+  length: wordsIn(say`length, wall length`),
+  corner: wordsIn(say`corner, turn, angle, inner angle, corner at its right, right corner`),
+  height: wordsIn(say`height, high, ht`),
+  floorLine: wordsIn(say`floor line, base, base line, baseline`),
+  lean: wordsIn(say`lean, plumb, out of plumb, lean of its right corner`),
+  lookedAt: wordsIn(say`looked at most, focal wall, focal`),
+  entrance: wordsIn(say`entrance, way in`),
+  from: wordsIn(say`from left, from, distance, distance from the left`),
+  width: wordsIn(say`width, wide`),
+  sill: wordsIn(say`sill, sill height, from floor, above floor, lower edge`),
+  reveal: wordsIn(say`reveal, reveal depth, depth`),
+  covered: wordsIn(say`covered, covered sides, reveal sides, sides`),
+  note: wordsIn(say`note, notes, remark, remarks, comment, comments`),
 } satisfies ColumnWords<string>;
 
 export type RoomColumn = keyof typeof ROOM_WORDS;
-export const ROOM_COLUMNS = Object.entries(ROOM_WORDS).map(([column, [name]]) => [column as RoomColumn, name!] as const);
+export const ROOM_COLUMNS = Object.entries(ROOM_WORDS).map(([column, [name]]) => [column as RoomColumn, name] as const);
 
 type OpeningKind = (typeof OPENING_KINDS)[number];
 
 /** What a row is of, in the order in which somebody is told of them. */
 export const ROW_KINDS = ['room', 'wall', ...OPENING_KINDS.map(wordOfOpening), 'rail', 'furniture'] as const;
 export type RowKind = (typeof ROW_KINDS)[number];
+
+/** What a row is of as one reads it; in a cell the English word is understood too, which stands in a file. */
+export const KIND_WORDS: Readonly<Record<RowKind, string>> = {
+  room: say`room`,
+  wall: say`wall`,
+  door: say`door`,
+  window: say`window`,
+  archway: say`archway`,
+  fireplace: say`fireplace`,
+  'fitted furniture': say`fitted furniture`,
+  rail: say`rail`,
+  furniture: say`furniture`,
+};
 
 /** Furniture in an opening's place is fitted; what stands before a wall is plain furniture. */
 export function wordOfOpening(kind: OpeningKind): Exclude<OpeningKind, 'furniture'> | 'fitted furniture' {

@@ -1,9 +1,10 @@
 import { bad, type Fault, freeId, good, idFor, type Outcome } from '../base/index.ts';
 import { applyEdit, type Edit, type House, newHouse, REVEAL_SIDES } from '../house/index.ts';
-import { quoteTyped } from '../units/index.ts';
-import { endsReader, lengthReader, readNameCell, type ReadRow, readRows, readTurnCell, type RowCells, showEnds, type TableKind } from './read-cells.ts';
-import { columnsOf, openingOf, ROOM_COLUMNS, ROOM_WORDS, type RoomColumn, ROW_KINDS, type RowKind } from './room-columns.ts';
-import { type Ends, nextWallId } from './typed-walls.ts';
+import { quoteTyped, wordsIn } from '../units/index.ts';
+import { endsReader, lengthReader, readNameCell, type ReadRow, readRows, readTurnCell, type RowCells, type TableKind } from './read-cells.ts';
+import { columnsOf, KIND_WORDS, openingOf, ROOM_COLUMNS, ROOM_WORDS, type RoomColumn, ROW_KINDS, type RowKind } from './room-columns.ts';
+import { type Ends, endsText, nextWallId, turnText } from './typed-walls.ts';
+import { say } from '../words/index.ts';
 
 type RoomFacts = Extract<Edit, { kind: 'add-rooms' }>['rooms'][number];
 type WallFacts = NonNullable<RoomFacts['walls']>[number];
@@ -32,13 +33,17 @@ const ROOM_TABLE: TableKind<RoomColumn> = {
   needed: ['room'],
   mostRows: 10_000,
   longestText: 2_000_000,
-  takes: `it takes a row of headings and one row for each wall and each opening; the headings are ${ROOM_COLUMNS.map(([, name]) => name).join(', ')}`,
+  takes: say`it takes a row of headings and one row for each wall and each opening; the headings are ${ROOM_COLUMNS.map(([, name]) => name).join(', ')}`,
   columnsWithout: () => null,
 };
 
-const SIDES = REVEAL_SIDES.join(', ');
 const USUAL_SIDES: readonly Side[] = ['left', 'right', 'head'];
 type Side = (typeof REVEAL_SIDES)[number];
+const SIDE_WORDS: Readonly<Record<Side, string>> = { left: say`left`, right: say`right`, head: say`head`, sill: say`sill` };
+
+/** What a cell may say, in every language in English too. */
+const [AND, ALL, YES, NO] = [say`and`, say`all`, say`yes, y, x, true, 1`, say`no, n, false, 0, -`].map(wordsIn) as [Words, Words, Words, Words];
+type Words = ReturnType<typeof wordsIn>;
 
 /**
  * The rooms of a table as `writeRoomTable` writes it, or somebody in a spreadsheet, to be added to a house.
@@ -88,7 +93,7 @@ class RoomReader {
     const own = columnsOf(kind);
     for (const [column] of ROOM_COLUMNS) {
       const isOwn = column === 'room' || column === 'storey' || column === 'what' || own.includes(column);
-      if (!isOwn && row.typed(column) !== '') row.complain(column, `a ${kind} takes none, and there stands ${quoteTyped(row.typed(column))}.`);
+      if (!isOwn && row.typed(column) !== '') row.complain(column, say`a ${KIND_WORDS[kind]} takes none, and there stands ${quoteTyped(row.typed(column))}.`);
     }
     if (kind === 'room') {
       if (row.typed('note') !== '') room.facts.note = row.typed('note');
@@ -106,7 +111,7 @@ class RoomReader {
     const name = row.typed('room') || above?.name;
     const isAbove = name === above?.name && (row.typed('storey') === '' || row.typed('storey') === above?.storey);
     if (name === undefined) {
-      row.complain('room', 'there is nothing, and no room in a row above; it takes the name of the room.');
+      row.complain('room', say`there is nothing, and no room in a row above; it takes the name of the room.`);
       return null;
     }
     const storey = row.typed('storey') || (row.typed('room') === '' ? above?.storey : undefined);
@@ -130,19 +135,19 @@ class RoomReader {
     const taken = walls.map(({ id }) => id);
     const id = row.take('wall', readNameCell) ?? nextWallId(taken);
     if (row.typed('wall') === '') row.show('wall', id);
-    if (taken.includes(id)) row.complain('wall', `${room.facts.name} has a wall ${id} in a row above already; each wall has a name of its own.`);
-    const length = row.need('length', this.#length, 'a length') ?? '';
-    const turn = row.take('corner', readTurnCell) ?? 'inside';
-    const height = row.take('height', endsReader(this.#house.lengths, 'A height'), showEnds) ?? room.height;
-    const base = row.take('floorLine', endsReader(this.#house.lengths, 'A floor line'), showEnds) ?? '0 in';
+    if (taken.includes(id)) row.complain('wall', say`${room.facts.name} has a wall ${id} in a row above already; each wall has a name of its own.`);
+    const length = row.need('length', this.#length, say`a length`) ?? '';
+    const turn = row.take('corner', readTurnCell, turnText) ?? 'inside';
+    const height = row.take('height', endsReader(this.#house.lengths, say`A height`), endsText) ?? room.height;
+    const base = row.take('floorLine', endsReader(this.#house.lengths, say`A floor line`), endsText) ?? '0 in';
     const plumbRight = row.take('lean', this.#length);
     if (row.typed('height') === '') {
-      if (height === null) row.complain('height', 'there is nothing, and no wall of the room before it has one; it takes a length.');
-      else row.show('height', showEnds(height));
+      if (height === null) row.complain('height', say`there is nothing, and no wall of the room before it has one; it takes a length.`);
+      else row.show('height', endsText(height));
     }
     room.height = height;
     if (row.take('lookedAt', readYes, sayYes) === true) {
-      if (room.facts.focalWall !== undefined) row.complain('lookedAt', `wall ${room.facts.focalWall} is it already; a room takes one.`);
+      if (room.facts.focalWall !== undefined) row.complain('lookedAt', say`wall ${room.facts.focalWall} is it already; a room takes one.`);
       room.facts.focalWall = id;
     }
     room.origins.set(`rooms[0].walls[${walls.length}]`, row);
@@ -153,11 +158,11 @@ class RoomReader {
   #readOpening(row: Row, kind: RowKind, room: Draft): void {
     const wall = this.#wallOf(row, kind, room);
     const name = row.take('name', readNameCell);
-    const opening = { from: this.#need(row, 'from', 'how far it is from the left end of its wall'), width: this.#need(row, 'width', 'its width'), height: this.#need(row, 'height', 'its height') };
-    const sill = kind === 'window' ? this.#need(row, 'sill', 'the height of its sill') : (row.take('sill', this.#length) ?? '0 in');
+    const opening = { from: this.#need(row, 'from', say`how far it is from the left end of its wall`), width: this.#need(row, 'width', say`its width`), height: this.#need(row, 'height', say`its height`) };
+    const sill = kind === 'window' ? this.#need(row, 'sill', say`the height of its sill`) : (row.take('sill', this.#length) ?? '0 in');
     const depth = row.take('reveal', this.#length);
-    const sides = row.take('covered', readSides, (all) => all.join(' '));
-    if (sides !== null && row.typed('reveal') === '') row.complain('reveal', 'there is nothing; what is covered in it wants its depth.');
+    const sides = row.take('covered', readSides, (all) => all.map((side) => SIDE_WORDS[side]).join(' '));
+    if (sides !== null && row.typed('reveal') === '') row.complain('reveal', say`there is nothing; what is covered in it wants its depth.`);
     const hasEntrance = room.facts.walls.some(({ openings = [] }) => openings.some(({ entrance }) => entrance));
     const entrance = row.has('entrance') ? row.take('entrance', readYes, sayYes) === true : kind === 'door' && !hasEntrance;
     if (!wall) return;
@@ -170,14 +175,14 @@ class RoomReader {
   #readRail(row: Row, room: Draft): void {
     const { rails } = room.facts;
     const walls = row.typed('wall').split(/[\s,;]+/).filter((word) => word !== '');
-    const isAll = walls.length === 0 || (walls.length === 1 && walls[0]!.toLowerCase() === 'all' && !room.facts.walls.some(({ id }) => id === walls[0]));
+    const isAll = walls.length === 0 || (walls.length === 1 && isOneOf(ALL, walls[0]!) && !room.facts.walls.some(({ id }) => id === walls[0]));
     room.origins.set(`rooms[0].rails[${rails.length}]`, row);
     rails.push({
       id: idFor(row.typed('name'), 'rail', rails.map(({ id }) => id)),
       ...named(row),
       ...(isAll ? {} : { walls }),
-      at: this.#need(row, 'sill', 'the height of its lower edge above the floor'),
-      width: this.#need(row, 'height', 'how high it is itself'),
+      at: this.#need(row, 'sill', say`the height of its lower edge above the floor`),
+      width: this.#need(row, 'height', say`how high it is itself`),
     });
   }
 
@@ -189,9 +194,9 @@ class RoomReader {
       id: idFor(row.typed('name'), 'piece', furniture.map(({ id }) => id)),
       ...named(row),
       wall: wall?.id ?? '',
-      from: this.#need(row, 'from', 'how far it is from the left end of its wall'),
-      width: this.#need(row, 'width', 'its width'),
-      height: this.#need(row, 'height', 'its height'),
+      from: this.#need(row, 'from', say`how far it is from the left end of its wall`),
+      width: this.#need(row, 'width', say`its width`),
+      height: this.#need(row, 'height', say`its height`),
     });
   }
 
@@ -200,9 +205,9 @@ class RoomReader {
     const name = row.take('wall', readNameCell);
     const wall = name === null ? room.wall : room.facts.walls.find(({ id }) => id === name);
     if (row.typed('wall') === '' && wall) row.show('wall', wall.id);
-    const there = room.facts.walls.map(({ id }) => id).join(', ') || 'none yet';
-    if (!wall && row.typed('wall') === '') row.complain('wall', `there is nothing, and no wall in a row above; a ${kind} stands on one.`);
-    else if (!wall && name !== null) row.complain('wall', `${name} is no wall of ${room.facts.name} in a row above; its walls are ${there}.`);
+    const there = room.facts.walls.map(({ id }) => id).join(', ') || say`none yet`;
+    if (!wall && row.typed('wall') === '') row.complain('wall', say`there is nothing, and no wall in a row above; a ${KIND_WORDS[kind]} stands on one.`);
+    else if (!wall && name !== null) row.complain('wall', say`${name} is no wall of ${room.facts.name} in a row above; its walls are ${there}.`);
     room.wall = wall ?? room.wall;
     return wall ?? null;
   }
@@ -222,29 +227,38 @@ function named(row: Row): { name?: string } {
 
 function readKind(row: Row): RowKind | null {
   if (row.typed('what') === '') {
-    row.show('what', 'wall');
+    row.show('what', KIND_WORDS.wall);
     return 'wall';
   }
-  return row.take('what', (cell) => {
-    const word = cell.toLowerCase().replaceAll(/[\s_-]+/g, ' ');
-    const kind = ROW_KINDS.find((one) => one === word);
-    return kind ? good(kind) : bad(`${quoteTyped(cell)} is nothing that a row is of; it takes ${ROW_KINDS.join(', ')}.`);
-  });
+  return row.take(
+    'what',
+    (cell) => {
+      const word = cell.replaceAll(/[\s_-]+/g, ' ');
+      const kind = ROW_KINDS.find((one) => isOneOf([one, KIND_WORDS[one]], word));
+      return kind ? good(kind) : bad(say`${quoteTyped(cell)} is nothing that a row is of; it takes ${ROW_KINDS.map((one) => KIND_WORDS[one]).join(', ')}.`);
+    },
+    (kind) => KIND_WORDS[kind],
+  );
 }
 
 function readYes(cell: string): Outcome<boolean, string> {
-  if (/^(yes|y|x|true|1)$/i.test(cell)) return good(true);
-  return /^(no|n|false|0|-)$/i.test(cell) ? good(false) : bad(`${quoteTyped(cell)} is neither yes nor no; it takes yes, or nothing.`);
+  if (isOneOf(YES, cell)) return good(true);
+  return isOneOf(NO, cell) ? good(false) : bad(say`${quoteTyped(cell)} is neither yes nor no; it takes yes, or nothing.`);
 }
 
 function sayYes(isSo: boolean): string {
-  return isSo ? 'yes' : 'no';
+  return isSo ? YES[0] : NO[0];
 }
 
 function readSides(cell: string): Outcome<readonly Side[], string> {
-  const words = cell.toLowerCase().split(/[\s,;]+/).filter((word) => word !== '' && word !== 'and');
-  const sides = words.flatMap((word) => REVEAL_SIDES.find((side) => side === word) ?? []);
-  return sides.length === words.length ? good(sides) : bad(`${quoteTyped(cell)} names more than the sides of a reveal; it takes some of ${SIDES}.`);
+  const words = cell.split(/[\s,;]+/).filter((word) => word !== '' && !isOneOf(AND, word));
+  const sides = words.flatMap((word) => REVEAL_SIDES.find((side) => isOneOf([side, SIDE_WORDS[side]], word)) ?? []);
+  return sides.length === words.length ? good(sides) : bad(say`${quoteTyped(cell)} names more than the sides of a reveal; it takes some of ${REVEAL_SIDES.map((side) => SIDE_WORDS[side]).join(', ')}.`);
+}
+
+/** Whatever its capitals. */
+function isOneOf(words: readonly string[], word: string): boolean {
+  return words.some((one) => one.toLowerCase() === word.toLowerCase());
 }
 
 const FACT_COLUMNS: Readonly<Record<string, Readonly<Record<string, RoomColumn>>>> = {

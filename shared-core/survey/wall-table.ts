@@ -1,21 +1,22 @@
 import { fault, good, type Fault } from '../base/index.ts';
 import { applyEdit, type Edit, encodeHouse, type House, type Room } from '../house/index.ts';
-import { type ColumnWords, parseMeasure, quoteTyped } from '../units/index.ts';
-import { endsReader, lengthReader, readNameCell, type ReadRow, readRows, readTurnCell, type RowCells, showEnds, type TableKind } from './read-cells.ts';
-import { type Ends, nextWallId } from './typed-walls.ts';
+import { type ColumnWords, parseMeasure, quoteTyped, wordsIn } from '../units/index.ts';
+import { endsReader, lengthReader, readNameCell, type ReadRow, readRows, readTurnCell, type RowCells, type TableKind } from './read-cells.ts';
+import { type Ends, endsText, nextWallId, turnText } from './typed-walls.ts';
+import { say, sayDecimal } from '../words/index.ts';
 
 /** In the order that a table without headings has. */
 const WORDS = {
-  wall: ['wall', 'name', 'wall name', 'wall no', 'letter', 'no', 'number'],
-  length: ['length', 'wall length', 'width', 'wall width', 'long', 'run', 'measure', 'size'],
-  corner: ['corner', 'turn', 'angle', 'inner angle', 'corner at its right', 'right corner', 'corner right'],
-  height: ['height', 'wall height', 'ceiling height', 'high', 'ht'],
-  floorLine: ['floor line', 'floor', 'floor level', 'base', 'base line', 'baseline'],
-  lean: ['lean', 'plumb', 'out of plumb', 'lean of its right corner'],
-  note: ['note', 'notes', 'remark', 'remarks', 'comment', 'comments'],
+  wall: wordsIn(say`wall, name, wall name, wall no, letter, no, number`),
+  length: wordsIn(say`length, wall length, width, wall width, long, run, measure, size`),
+  corner: wordsIn(say`corner, turn, angle, inner angle, corner at its right, right corner, corner right`),
+  height: wordsIn(say`height, wall height, ceiling height, high, ht`),
+  floorLine: wordsIn(say`floor line, floor, floor level, base, base line, baseline`),
+  lean: wordsIn(say`lean, plumb, out of plumb, lean of its right corner`),
+  note: wordsIn(say`note, notes, remark, remarks, comment, comments`),
 } satisfies ColumnWords<string>;
 export type WallColumn = keyof typeof WORDS;
-export const WALL_COLUMNS = Object.entries(WORDS).map(([column, [name]]) => [column as WallColumn, name!] as const);
+export const WALL_COLUMNS = Object.entries(WORDS).map(([column, [name]]) => [column as WallColumn, name] as const);
 
 const WITHOUT_HEADINGS: readonly WallColumn[] = ['length', 'corner', 'height', 'floorLine', 'lean', 'note'];
 const FACT_COLUMNS: Readonly<Record<string, WallColumn>> = { id: 'wall', length: 'length', turn: 'corner', height: 'height', base: 'floorLine', plumbRight: 'lean', note: 'note' };
@@ -63,15 +64,15 @@ export function readWallTable(text: string, house: House, room: Room, { isReplac
   let last = height;
   const walls = rows.map((row, index): WallFacts => {
     const old = isReplacing ? there.find(({ id }) => id === ids[index]) : undefined;
-    const length = row.need('length', lengthReader(house.lengths), `a length, such as ${house.lengths === 'imperial' ? `12' 4 1/2"` : '3.76'}`) ?? '';
-    const turn = row.take('corner', readTurnCell) ?? (row.has('corner') ? 'inside' : (old?.turn ?? 'inside'));
-    const high = row.take('height', endsReader(house.lengths, 'A height'), showEnds) ?? old?.height ?? last;
-    const base = row.take('floorLine', endsReader(house.lengths, 'A floor line'), showEnds) ?? (row.has('floorLine') ? '0 in' : (old?.base ?? '0 in'));
+    const length = row.need('length', lengthReader(house.lengths), say`a length, such as ${house.lengths === 'imperial' ? `12' 4 1/2"` : sayDecimal('3.76')}`) ?? '';
+    const turn = row.take('corner', readTurnCell, turnText) ?? (row.has('corner') ? 'inside' : (old?.turn ?? 'inside'));
+    const high = row.take('height', endsReader(house.lengths, say`A height`), endsText) ?? old?.height ?? last;
+    const base = row.take('floorLine', endsReader(house.lengths, say`A floor line`), endsText) ?? (row.has('floorLine') ? '0 in' : (old?.base ?? '0 in'));
     const lean = row.take('lean', lengthReader(house.lengths)) ?? (row.has('lean') ? null : (old?.plumbRight ?? null));
-    if (row.typed('corner') === '') row.show('corner', turn);
+    if (row.typed('corner') === '') row.show('corner', turnText(turn));
     if (row.typed('height') === '') {
-      if (high === null) row.complain('height', 'there is nothing, and no wall before it has one; it takes a length, or write one in the field above.');
-      else row.show('height', showEnds(high));
+      if (high === null) row.complain('height', say`there is nothing, and no wall before it has one; it takes a length, or write one in the field above.`);
+      else row.show('height', endsText(high));
     }
     last = high ?? last;
     const note = row.has('note') ? row.typed('note') : (old?.note ?? '');
@@ -90,13 +91,13 @@ const WALL_TABLE: TableKind<WallColumn> = {
   needed: ['length'],
   mostRows: 200,
   longestText: 100_000,
-  takes: `it takes one row for each wall, with the columns ${WALL_COLUMNS.map(([, name]) => name).join(', ')}`,
+  takes: say`it takes one row for each wall, with the columns ${WALL_COLUMNS.map(([, name]) => name).join(', ')}`,
   columnsWithout(lines, separator) {
     const first = lines[0]!;
     // A wall has a length, so that its row has a number.
     if (!first.cells.some((cell) => /\p{N}/u.test(cell))) return null;
     const split = separator === ',' ? lines.find(({ cells }) => cells.some((cell, index) => /^\d/.test(cell) && /\d$/.test(cells[index - 1] ?? ''))) : undefined;
-    if (split) return fault('', `Line ${split.number}: ${quoteTyped(split.cells.join(','))} can be read in two ways, as decimals and as cells; keep the cells apart by tabs or semicolons, or put headings above them`);
+    if (split) return fault('', say`Line ${split.number}: ${quoteTyped(split.cells.join(','))} can be read in two ways, as decimals and as cells; keep the cells apart by tabs or semicolons, or put headings above them`);
     return good(/^\p{L}/u.test(first.cells[0]!) && !parseMeasure(first.cells[0]!).ok ? ['wall', ...WITHOUT_HEADINGS] : WITHOUT_HEADINGS);
   },
 };
@@ -108,8 +109,8 @@ function nameWalls(rows: readonly RowCells<WallColumn>[], there: readonly string
   return rows.map((row, index) => {
     const name = own[index]!;
     if (name !== null) {
-      if (own.indexOf(name) < index) row.complain('wall', `${name} is a row further up already; each wall has a name of its own.`);
-      else if (!isReplacing && there.includes(name)) row.complain('wall', `the room has a wall ${name} already; leave its name out, or put these walls in their place.`);
+      if (own.indexOf(name) < index) row.complain('wall', say`${name} is a row further up already; each wall has a name of its own.`);
+      else if (!isReplacing && there.includes(name)) row.complain('wall', say`the room has a wall ${name} already; leave its name out, or put these walls in their place.`);
       return name;
     }
     const inPlace = isReplacing ? there[index] : undefined;

@@ -1,10 +1,31 @@
 import type { House, Opening, Room, Wall } from '../house/index.ts';
 import { type LengthStyle, type Measure, parseMeasure, printLength, writeSeparated } from '../units/index.ts';
-import { capital } from './read-cells.ts';
-import { ROOM_COLUMNS, type RoomColumn, type RowKind, wordOfOpening } from './room-columns.ts';
-import { heightText } from './typed-walls.ts';
+import { type RoomColumn, type RowKind, wordOfOpening } from './room-columns.ts';
 
 type Cells = Partial<Record<RoomColumn, string>>;
+
+/** A file is the same in every language, so that each can read it. */
+const HEADINGS: Readonly<Record<RoomColumn, string>> = {
+  storey: 'Storey',
+  room: 'Room',
+  wall: 'Wall',
+  what: 'What',
+  name: 'Name',
+  length: 'Length',
+  corner: 'Corner',
+  height: 'Height',
+  floorLine: 'Floor line',
+  lean: 'Lean',
+  lookedAt: 'Looked at most',
+  entrance: 'Entrance',
+  from: 'From left',
+  width: 'Width',
+  sill: 'Sill',
+  reveal: 'Reveal',
+  covered: 'Covered',
+  note: 'Note',
+};
+const COLUMNS = Object.keys(HEADINGS) as readonly RoomColumn[];
 
 /**
  * All rooms of a house as CSV with a row for each room, and under it one for each wall and what is on it, each rail and
@@ -18,13 +39,13 @@ type Cells = Partial<Record<RoomColumn, string>>;
  */
 export function writeRoomTable(house: House): string {
   const rows = house.rooms.flatMap((room) => rowsOf(room, house.lengths).map((cells): Cells => ({ ...cells, room: room.name, storey: room.storey ?? '' })));
-  return writeSeparated([ROOM_COLUMNS.map(([, name]) => capital(name)), ...rows.map((cells) => ROOM_COLUMNS.map(([column]) => cells[column] ?? ''))]);
+  return writeSeparated([COLUMNS.map((column) => HEADINGS[column]), ...rows.map((cells) => COLUMNS.map((column) => cells[column] ?? ''))]);
 }
 
 function rowsOf(room: Room, style: LengthStyle): readonly Cells[] {
   const row = (what: RowKind, cells: Cells): Cells => ({ what, ...cells });
   const text = (measure: Measure) => safely(measure, style);
-  const ends = (height: Wall['height']) => heightText('typed' in height ? { ...height, typed: text(height) } : [{ ...height[0], typed: text(height[0]) }, { ...height[1], typed: text(height[1]) }]);
+  const ends = (height: Wall['height']) => ('typed' in height ? text(height) : `${text(height[0])} to ${text(height[1])}`);
   const opening = (wall: Wall, one: Opening) =>
     row(wordOfOpening(one.kind), {
       wall: wall.id,

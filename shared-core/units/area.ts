@@ -2,6 +2,7 @@ import { assert, type Brand } from '../base/index.ts';
 import { fixedDecimal } from './decimal.ts';
 import { floorDivide, modulo, roundedDivide } from './integer.ts';
 import { type Length, type LengthStyle, UNITS_PER_FOOT, UNITS_PER_METRE } from './length.ts';
+import { say, sayDecimal } from '../words/index.ts';
 
 /** An area in squares of 1/320 mm by 1/320 mm: a safe integer, so exact up to about 87,900 m². */
 export type Area = Brand<number, 'Area'>;
@@ -58,7 +59,8 @@ export function showArea(area: Area, style: LengthStyle): string {
   const count =
     style === 'metric' ? roundedDivide(size, SQUARE_UNITS_PER_HUNDREDTH_SQUARE_METRE) : tenthsOfSquareFoot(size);
   const sign = area < 0 && count > 0 ? '-' : '';
-  return style === 'metric' ? `${sign}${fixedDecimal(count, 2)} m²` : `${sign}${fixedDecimal(count, 1)} sq ft`;
+  const written = sign + sayDecimal(fixedDecimal(count, style === 'metric' ? 2 : 1));
+  return style === 'metric' ? `${written} m²` : say`${written} sq ft`;
 }
 
 // Ten times the whole area could leave the safe integers; ten times less than a square foot cannot.

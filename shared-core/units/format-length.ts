@@ -3,6 +3,7 @@ import { shortDecimal } from './decimal.ts';
 import { reduced } from './fraction.ts';
 import { floorDivide, modulo, roundedDivide } from './integer.ts';
 import { type Length, type LengthStyle, lengthOf, UNITS_PER_INCH, UNITS_PER_MILLIMETRE } from './length.ts';
+import { sayDecimal } from '../words/index.ts';
 
 const FINEST_INCH_DENOMINATOR = 64;
 const UNITS_PER_SIXTY_FOURTH = UNITS_PER_INCH / FINEST_INCH_DENOMINATOR;
@@ -35,7 +36,8 @@ export function printLength(length: Length, style: LengthStyle): string {
 }
 
 /**
- * A length for reading on the screen, rounded half away from zero, spelled as `printLength` spells it.
+ * A length for reading on the screen, rounded half away from zero, spelled as `printLength` spells it but with the
+ * decimal mark of the language.
  *
  * Imperial is rounded to one `finestDenominator`th of an inch: 1, 2, 4, 8, 16, 32 or 64 (another one is a bug of ours).
  * Metric is rounded to 1 mm. The rounding is only for reading: nothing is computed, kept or sent on from it.
@@ -50,7 +52,7 @@ export function showLength(length: Length, style: LengthStyle, finestDenominator
     `the finest denominator ${finestDenominator} is a power of two up to 64`,
   );
   const step = style === 'imperial' ? floorDivide(UNITS_PER_INCH, finestDenominator) : UNITS_PER_MILLIMETRE;
-  return printLength(lengthOf(roundedDivide(length, step) * step), style);
+  return sayDecimal(printLength(lengthOf(roundedDivide(length, step) * step), style));
 }
 
 function printSixtyFourths(count: number): string {

@@ -1,5 +1,6 @@
 import { assert, fault, good, type Outcome } from '../base/index.ts';
 import { VULGAR_FRACTIONS } from './vulgar-fractions.ts';
+import { say } from '../words/index.ts';
 
 /** A part of a whole, in lowest terms: a half-drop is 1 over 2. */
 export interface Fraction {
@@ -10,7 +11,7 @@ export interface Fraction {
 /** The finest part that is read; no match comes near it. */
 export const MAX_DENOMINATOR = 64;
 
-const EXAMPLES = 'write for example 1/2 or 1/3';
+const EXAMPLES = say`write for example 1/2 or 1/3`;
 
 /**
  * The proper fraction that somebody wrote, in lowest terms.
@@ -22,20 +23,20 @@ const EXAMPLES = 'write for example 1/2 or 1/3';
  */
 export function parseFraction(text: string): Outcome<Fraction> {
   const trimmed = text.trim();
-  if (trimmed === '') return fault('', `There is no fraction here; ${EXAMPLES}`);
+  if (trimmed === '') return fault('', say`There is no fraction here; ${EXAMPLES}`);
   const shown = trimmed.length > 30 ? `${trimmed.slice(0, 30)}…` : trimmed;
   const vulgar = VULGAR_FRACTIONS.get(trimmed);
   if (vulgar !== undefined) return good(reduced(vulgar[0], vulgar[1]));
   const written = trimmed.length > 30 ? null : /^(\d+)\s*[/⁄∕]\s*(\d+)$/.exec(trimmed);
-  if (written === null) return fault('', `‘${shown}’ is not a fraction; ${EXAMPLES}`);
+  if (written === null) return fault('', say`‘${shown}’ is not a fraction; ${EXAMPLES}`);
   const over = BigInt(written[1] ?? '');
   const under = BigInt(written[2] ?? '');
-  if (under === 0n) return fault('', `‘${shown}’ has a zero under the line; ${EXAMPLES}`);
+  if (under === 0n) return fault('', say`‘${shown}’ has a zero under the line; ${EXAMPLES}`);
   if (under > BigInt(MAX_DENOMINATOR)) {
-    return fault('', `‘${shown}’ is too fine; the number under the line may be up to ${MAX_DENOMINATOR}`);
+    return fault('', say`‘${shown}’ is too fine; the number under the line may be up to ${MAX_DENOMINATOR}`);
   }
-  if (over === 0n) return fault('', `‘${shown}’ is nothing; ${EXAMPLES}`);
-  if (over >= under) return fault('', `‘${shown}’ is not less than one; ${EXAMPLES}`);
+  if (over === 0n) return fault('', say`‘${shown}’ is nothing; ${EXAMPLES}`);
+  if (over >= under) return fault('', say`‘${shown}’ is not less than one; ${EXAMPLES}`);
   return good(reduced(Number(over), Number(under)));
 }
 

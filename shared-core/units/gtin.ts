@@ -1,11 +1,12 @@
 import { fault, good, type Outcome } from '../base/index.ts';
 import { modulo } from './integer.ts';
 import { quoteTyped } from './quote-typed.ts';
+import { say } from '../words/index.ts';
 
 /** In digits. */
 export const GTIN_LENGTHS: readonly number[] = [8, 12, 13, 14];
 const LONGEST = 14;
-const TAKES = 'it takes a GTIN of 8, 12, 13 or 14 digits, the last of which checks the others';
+const TAKES = say`it takes a GTIN of 8, 12, 13 or 14 digits, the last of which checks the others`;
 
 /**
  * The check digit that follows other digits.
@@ -21,7 +22,7 @@ export function checkDigitOf(digits: string): number {
 /** What is wrong with a number that ends with its check digit; null where nothing is. */
 export function faultOfCheckDigit(digits: string): string | null {
   const due = checkDigitOf(digits.slice(0, -1));
-  return digits.endsWith(String(due)) ? null : `${quoteTyped(digits)} does not check; the last digit should be ${due}: a digit was read or typed wrongly`;
+  return digits.endsWith(String(due)) ? null : say`${quoteTyped(digits)} does not check; the last digit should be ${due}: a digit was read or typed wrongly`;
 }
 
 /**
@@ -32,8 +33,9 @@ export function faultOfCheckDigit(digits: string): string | null {
  * Example: 6291041500213 is good; of 6291041500214 the last digit should be 3.
  */
 export function checkGtin(digits: string): Outcome<string> {
-  if (!/^[0-9]+$/.test(digits)) return fault('', `${quoteTyped(digits)} is not of digits alone; ${TAKES}`);
-  if (!GTIN_LENGTHS.includes(digits.length)) return fault('', `${quoteTyped(digits)} has ${digits.length} ${digits.length === 1 ? 'digit' : 'digits'}; ${TAKES}`);
+  if (!/^[0-9]+$/.test(digits)) return fault('', say`${quoteTyped(digits)} is not of digits alone; ${TAKES}`);
+  if (digits.length === 1) return fault('', say`${quoteTyped(digits)} has 1 digit; ${TAKES}`);
+  if (!GTIN_LENGTHS.includes(digits.length)) return fault('', say`${quoteTyped(digits)} has ${digits.length} digits; ${TAKES}`);
   const wrong = faultOfCheckDigit(digits);
   return wrong === null ? good(digits) : fault('', `${wrong}; ${TAKES}`);
 }

@@ -31,5 +31,5 @@ export {
 export { quoteTyped } from './quote-typed.ts';
 export { parseLength, parseMeasure } from './parse-length.ts';
 export { readSeparated, separatedCell, type Separator, separatorOf, type TableLine, writeSeparated } from './separated-values.ts';
-export { columnOf, type ColumnWords, readHeading } from './table-heading.ts';
+export { columnOf, type ColumnWords, readHeading, wordsIn } from './table-heading.ts';
 export { MAX_LENGTH_TEXT, type Measure } from './read-length.ts';

@@ -2,9 +2,10 @@ import { bad, good, type Outcome } from '../base/index.ts';
 import { FOOT, INCH, type LengthUnit, unitNamed } from './length-unit.ts';
 import { decimalRatio, type Ratio, ratio } from './ratio.ts';
 import { VULGAR_FRACTIONS } from './vulgar-fractions.ts';
+import { say } from '../words/index.ts';
 
 /** What people are shown when a length is refused. */
-export const LENGTH_EXAMPLES = `write for example 12 in, 12' 4 1/2" or 3.76 m`;
+export const LENGTH_EXAMPLES = say`write for example 12 in, 12' 4 1/2" or 3.76 m`;
 
 /** The part of a text that was not understood, and the rest of a sentence that starts with it. */
 export interface Complaint {
@@ -87,19 +88,19 @@ export function lengthTokens(text: string): Outcome<readonly LengthToken[], Comp
         return bad({
           start,
           end,
-          problem: 'is not a number; write for example 12, 3.76 or 3,76, with no mark between thousands',
+          problem: say`is not a number; write for example 12, 3.76 or 3,76, with no mark between thousands`,
         });
       }
       tokens.push({ kind: 'number', value: decimalRatio(digits), isWhole: /^\d+$/.test(digits), start, end });
     } else if (word !== undefined) {
       const unit = unitNamed(word);
       if (unit === undefined) {
-        return bad({ start, end, problem: 'is not a unit of length; the units are in, ft, yd, mm, cm and m' });
+        return bad({ start, end, problem: say`is not a unit of length; the units are in, ft, yd, mm, cm and m` });
       }
       if (text[end] === '.') {
         // ‘12 ft.5 in’: a full stop after ft, or half an inch? Nobody but the writer knows.
         if (/\d/.test(text[end + 1] ?? '')) {
-          return bad({ start: end, end: end + 2, problem: `can be read in two ways after ${word}; put a space there` });
+          return bad({ start: end, end: end + 2, problem: say`can be read in two ways after ${word}; put a space there` });
         }
         end += 1;
       }
@@ -113,7 +114,7 @@ export function lengthTokens(text: string): Outcome<readonly LengthToken[], Comp
     } else if (groups['comma'] !== undefined) {
       tokens.push({ kind: 'comma', start, end });
     } else if (groups['space'] === undefined) {
-      return bad({ start, end, problem: `is not understood; ${LENGTH_EXAMPLES}` });
+      return bad({ start, end, problem: say`is not understood; ${LENGTH_EXAMPLES}` });
     }
     start = end;
   }
@@ -122,7 +123,7 @@ export function lengthTokens(text: string): Outcome<readonly LengthToken[], Comp
 
 // 41/2 is far more often 4 1/2 with its space lost than twenty and a half.
 function fractionProblem(numerator: bigint, denominator: bigint): string | undefined {
-  if (denominator === 0n) return 'has a zero under the line; write for example 7/8';
-  if (numerator >= denominator) return 'is not less than one; write the whole number first, for example 4 1/2';
+  if (denominator === 0n) return say`has a zero under the line; write for example 7/8`;
+  if (numerator >= denominator) return say`is not less than one; write the whole number first, for example 4 1/2`;
   return undefined;
 }

@@ -1,6 +1,7 @@
 import { assert, type Brand, fault, good, type Outcome } from '../base/index.ts';
 import { fixedDecimal } from './decimal.ts';
 import { ratio, roundRatio } from './ratio.ts';
+import { say, sayDecimal } from '../words/index.ts';
 
 /** An amount in a currency's smallest unit (cents, yen, fils): a safe integer. The house says which currency. */
 export type Money = Brand<number, 'Money'>;
@@ -51,27 +52,30 @@ export function minorDigits(currency: string): 0 | 2 | 3 {
  */
 export function parseMoney(text: string, currency: string): Outcome<Money> {
   const digits = minorDigits(currency);
-  const examples = `write for example ${fixedDecimal(84 * 10 ** digits, digits)}`;
+  const examples = say`write for example ${sayDecimal(fixedDecimal(84 * 10 ** digits, digits))}`;
   const trimmed = text.trim();
-  if (trimmed === '') return fault('', `There is no amount here; ${examples}`);
-  if (trimmed.length > 40) return fault('', `‘${trimmed.slice(0, 30)}…’ is too long for an amount; ${examples}`);
-  const refused = (problem: string) => fault('', `‘${trimmed}’ ${problem}`);
+  if (trimmed === '') return fault('', say`There is no amount here; ${examples}`);
+  if (trimmed.length > 40) return fault('', say`‘${trimmed.slice(0, 30)}…’ is too long for an amount; ${examples}`);
+  const refused = (problem: string) => fault('', say`‘${trimmed}’ ${problem}`);
 
-  if (/^[-−]/.test(trimmed)) return refused(`is below zero; ${examples}`);
+  if (/^[-−]/.test(trimmed)) return refused(say`is below zero; ${examples}`);
   const shape = /^(\d*)(?:[.,](\d+))?$/.exec(trimmed);
   if (shape === null) {
     return /^\d[\d.,'’\s]*\d$/.test(trimmed)
-      ? refused(`has marks between thousands; write the digits without them, and ${examples}`)
-      : refused(`is not an amount; ${examples}, without a currency sign`);
+      ? refused(say`has marks between thousands; write the digits without them, and ${examples}`)
+      : refused(say`is not an amount; ${examples}, without a currency sign`);
   }
   const [, whole = '', decimals = ''] = shape;
   if (decimals.length > digits) {
-    const accepted = digits === 0 ? 'no decimals' : `up to ${digits} decimals`;
-    return refused(`has too many decimals; ${currency} has ${accepted}, and there are no marks between thousands`);
+    return refused(
+      digits === 0
+        ? say`has too many decimals; ${currency} has no decimals, and there are no marks between thousands`
+        : say`has too many decimals; ${currency} has up to ${digits} decimals, and there are no marks between thousands`,
+    );
   }
   const minorUnits = BigInt(whole + decimals.padEnd(digits, '0'));
   if (minorUnits > BigInt(MAX_MONEY)) {
-    return refused(`is too much; the most accepted is ${printMoney(MAX_MONEY, currency)}`);
+    return refused(say`is too much; the most accepted is ${sayDecimal(printMoney(MAX_MONEY, currency))}`);
   }
   return good(moneyOf(Number(minorUnits)));
 }
@@ -86,12 +90,12 @@ export function printMoney(money: Money, currency: string): string {
 }
 
 /**
- * An amount with its currency, for reading.
+ * An amount with its currency, for reading, with the decimal mark of the language.
  *
  * `showMoney(moneyOf(8400), 'USD')` is `84.00 USD`.
  */
 export function showMoney(money: Money, currency: string): string {
-  return `${printMoney(money, currency)} ${currency}`;
+  return `${sayDecimal(printMoney(money, currency))} ${currency}`;
 }
 
 /**

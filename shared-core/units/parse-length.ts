@@ -2,6 +2,7 @@ import { bad, fault, good, type Outcome } from '../base/index.ts';
 import { type Length, type LengthStyle, lengthOf, MAX_LENGTH } from './length.ts';
 import { MAX_LENGTH_TEXT, type Measure, readLength, TOO_LONG, tooLongText } from './read-length.ts';
 import { VULGAR_FRACTIONS } from './vulgar-fractions.ts';
+import { say } from '../words/index.ts';
 
 /** What stands between the terms of a sum; a hyphen takes away only with space around it, as in a length it joins. */
 const OPERATOR = /(\s*\+\s*|\s+(?:plus|minus|[-−‐‑–])\s+)/iu;
@@ -45,17 +46,17 @@ export function parseMeasure(text: string, bare?: LengthStyle): Outcome<Measure>
   let before = '';
   for (let index = 0; index < pieces.length; index += 2) {
     const [operator, written] = [pieces[index - 1] ?? '', pieces[index]!];
-    if (written === '') return fault('', `In ‘${trimmed}’, there is no length ${index === 0 ? 'before' : 'after'} ‘${(operator || pieces[1]!).trim()}’`);
+    if (written === '') return index === 0 ? fault('', say`In ‘${trimmed}’, there is no length before ‘${pieces[1]!.trim()}’`) : fault('', say`In ‘${trimmed}’, there is no length after ‘${operator.trim()}’`);
     const term = readTerm(written, bare);
-    if (!term.ok) return pieces.length === 1 ? term : bad(term.faults.map(({ path, message }) => ({ path, message: `In ‘${trimmed}’: ${message}` })));
+    if (!term.ok) return pieces.length === 1 ? term : bad(term.faults.map(({ path, message }) => ({ path, message: say`In ‘${trimmed}’: ${message}` })));
     const after = term.value.typed;
     const joined = HYPHEN.test(operator) ? joinedBy(operator, [pieces[index - 2]!, written, bare], [before, after]) : null;
-    if (joined) return fault('', `‘${trimmed}’ can be read in two ways; write ${joined} for one length, or ${before} minus ${after} to take away`);
+    if (joined) return fault('', say`‘${trimmed}’ can be read in two ways; write ${joined} for one length, or ${before} minus ${after} to take away`);
     total += operator === '' || /[+p]/i.test(operator) ? term.value.length : -term.value.length;
     typed += operator + after;
     before = after;
   }
-  if (Math.abs(total) > MAX_LENGTH) return fault('', `‘${trimmed}’ ${TOO_LONG}`);
+  if (Math.abs(total) > MAX_LENGTH) return fault('', say`‘${trimmed}’ ${TOO_LONG}`);
   if (typed.length > MAX_LENGTH_TEXT) return tooLongText(trimmed);
   return good({ length: lengthOf(total), typed });
 }
@@ -76,7 +77,7 @@ function readTerm(text: string, bare: LengthStyle | undefined): Outcome<Measure>
   const read = readLength(each ?? text, bare);
   if (!read.ok || times === undefined) return read;
   const total = Number.parseInt(times, 10) * read.value.length;
-  return Math.abs(total) > MAX_LENGTH ? fault('', `‘${text}’ ${TOO_LONG}`) : good({ length: lengthOf(total), typed: times + read.value.typed });
+  return Math.abs(total) > MAX_LENGTH ? fault('', say`‘${text}’ ${TOO_LONG}`) : good({ length: lengthOf(total), typed: times + read.value.typed });
 }
 
 /** The one length that two terms are if the hyphen between them joins, as they were written or with their units; null where it can't. */

@@ -1,3 +1,5 @@
+import { say } from '../words/index.ts';
+
 const LONGEST_QUOTE = 40;
 
 /**
@@ -8,7 +10,7 @@ const LONGEST_QUOTE = 40;
 export function quoteTyped(text: string): string {
   const characters = [...text.slice(0, 2 * LONGEST_QUOTE)];
   const shown = characters.slice(0, LONGEST_QUOTE).map(inSight).join('');
-  return `‘${shown}${characters.length > LONGEST_QUOTE ? '…' : ''}’`;
+  return say`‘${characters.length > LONGEST_QUOTE ? `${shown}…` : shown}’`;
 }
 
 /** Unicode has a picture of each control character of ASCII, from U+2400 on, and a sign for what has none. */

@@ -3,6 +3,7 @@ import { type Length, type LengthStyle, lengthOf, MAX_LENGTH } from './length.ts
 import { type Complaint, LENGTH_EXAMPLES, type LengthToken, lengthTokens, type UnitToken } from './length-tokens.ts';
 import { FOOT, INCH, type LengthUnit, METRE } from './length-unit.ts';
 import { addRatios, type Ratio, ratio, roundRatio } from './ratio.ts';
+import { say } from '../words/index.ts';
 
 /** A length, and how somebody wrote it. */
 export interface Measure {
@@ -11,7 +12,7 @@ export interface Measure {
   readonly typed: string;
 }
 
-export const TOO_LONG = 'is more than 1000 m; that is the longest length accepted';
+export const TOO_LONG = say`is more than 1000 m; that is the longest length accepted`;
 
 /** The longest text that is read as a length, in UTF-16 code units. */
 export const MAX_LENGTH_TEXT = 100;
@@ -44,7 +45,7 @@ interface Valued {
  */
 export function readLength(text: string, bare?: LengthStyle): Outcome<Measure> {
   const trimmed = text.trim();
-  if (trimmed === '') return fault('', `There is no length here; ${LENGTH_EXAMPLES}`);
+  if (trimmed === '') return fault('', say`There is no length here; ${LENGTH_EXAMPLES}`);
   if (trimmed.length > MAX_LENGTH_TEXT) return tooLongText(trimmed);
   const tokens = lengthTokens(trimmed);
   if (!tokens.ok) return refused(trimmed, tokens.faults);
@@ -78,7 +79,7 @@ function readParts(tokens: readonly LengthToken[]): Outcome<Reading, Complaint> 
     if (join === undefined) break;
     if (join.kind === 'comma' || join.kind === 'hyphen') {
       const isJoining = parts.at(-1)?.unit !== undefined && (join.kind === 'comma' || isEvenlySpaced(tokens, next));
-      if (!isJoining) return complain(join, `is not understood there; ${LENGTH_EXAMPLES}`);
+      if (!isJoining) return complain(join, say`is not understood there; ${LENGTH_EXAMPLES}`);
       next += 1;
     }
   } while (true);
@@ -90,10 +91,10 @@ function readPart(tokens: readonly LengthToken[], first: number): Outcome<{ part
   if (head === undefined) {
     const last = tokens[first - 1];
     assert(last !== undefined, 'a text that is not empty has a token');
-    return complain(last, `has no number after it; ${LENGTH_EXAMPLES}`);
+    return complain(last, say`has no number after it; ${LENGTH_EXAMPLES}`);
   }
   if (head.kind !== 'number' && head.kind !== 'fraction') {
-    const missing = head.kind === 'unit' ? 'has no number before it' : 'is not understood there';
+    const missing = head.kind === 'unit' ? say`has no number before it` : say`is not understood there`;
     return complain(head, `${missing}; ${LENGTH_EXAMPLES}`);
   }
   let { value, end } = head;
@@ -107,7 +108,7 @@ function readPart(tokens: readonly LengthToken[], first: number): Outcome<{ part
       if (isDecimal) {
         return complain(
           { start: head.start, end: fraction.end },
-          'has decimals and a fraction together; write one of them, for example 4.5 or 4 1/2',
+          say`has decimals and a fraction together; write one of them, for example 4.5 or 4 1/2`,
         );
       }
       value = addRatios(value, fraction.value);
@@ -143,7 +144,7 @@ function withUnits(
     const isLast = index === parts.length - 1;
     if (part.unit === undefined) {
       const isInches = isLast && bare === 'imperial' && previous?.unit === FOOT;
-      if (!isInches) return complain(part, `has no unit; ${LENGTH_EXAMPLES}`);
+      if (!isInches) return complain(part, say`has no unit; ${LENGTH_EXAMPLES}`);
       valued.push({ value: part.value, unit: INCH });
       typed = `${text}"`;
       continue;
@@ -154,20 +155,20 @@ function withUnits(
       if (previous.unit.style !== unit.style) {
         return complain(
           part.unit,
-          `does not go with ‘${before}’; write all of it in feet and inches, or all of it in metric`,
+          say`does not go with ‘${before}’; write all of it in feet and inches, or all of it in metric`,
         );
       }
       if (previous.unit.units <= unit.units) {
         return complain(
           part.unit,
-          `cannot come after ‘${before}’; write the larger unit first and each unit once, for example 12 ft 4 in`,
+          say`cannot come after ‘${before}’; write the larger unit first and each unit once, for example 12 ft 4 in`,
         );
       }
     }
     if (!isLast && !part.isWhole) {
       return complain(
         part,
-        'has to be a whole number, as more follows it; only the last number may have decimals or a fraction',
+        say`has to be a whole number, as more follows it; only the last number may have decimals or a fraction`,
       );
     }
     valued.push({ value: part.value, unit });
@@ -185,7 +186,7 @@ function withBareUnits(
   assert(first !== undefined, 'a reading has a part');
   if (bare === 'metric') {
     if (second !== undefined || first.hasFraction) {
-      return bad(whole(text, 'has no unit; write metres as one number, for example 3.76, or write 3 m 76 cm'));
+      return bad(whole(text, say`has no unit; write metres as one number, for example 3.76, or write 3 m 76 cm`));
     }
     return good({ valued: [{ value: first.value, unit: METRE }], typed: `${text} m` });
   }
@@ -193,7 +194,7 @@ function withBareUnits(
     if (second === undefined) return good({ valued: [{ value: first.value, unit: INCH }], typed: `${text}"` });
     const isFeetAndInches = parts.length === 2 && first.isWhole && !second.isDecimal;
     if (!isFeetAndInches) {
-      return bad(whole(text, `has no unit; write feet and inches as 12 4 1/2, 12' 4 1/2" or 12 ft 4 1/2 in`));
+      return bad(whole(text, say`has no unit; write feet and inches as 12 4 1/2, 12' 4 1/2" or 12 ft 4 1/2 in`));
     }
     return good({
       valued: [
@@ -203,7 +204,7 @@ function withBareUnits(
       typed: `${text.slice(0, first.end)}'${text.slice(first.end)}"`,
     });
   }
-  return bad(whole(text, `has no unit; ${LENGTH_EXAMPLES}`));
+  return bad(whole(text, say`has no unit; ${LENGTH_EXAMPLES}`));
 }
 
 function isTight(tokens: readonly LengthToken[], at: number): boolean {
@@ -231,10 +232,10 @@ function whole(text: string, problem: string): Complaint {
 
 function refused(text: string, { start, end, problem }: Complaint) {
   const part = text.slice(start, end);
-  return fault('', part === text ? `‘${text}’ ${problem}` : `In ‘${text}’, ‘${part}’ ${problem}`);
+  return fault('', part === text ? say`‘${text}’ ${problem}` : say`In ‘${text}’, ‘${part}’ ${problem}`);
 }
 
 export function tooLongText(text: string) {
   const opening = text.slice(0, 30);
-  return fault('', `‘${opening}…’ is more than ${MAX_LENGTH_TEXT} characters; ${LENGTH_EXAMPLES}`);
+  return fault('', say`‘${opening}…’ is more than ${MAX_LENGTH_TEXT} characters; ${LENGTH_EXAMPLES}`);
 }

@@ -1,5 +1,6 @@
 import { fault, good, type Outcome } from '../base/index.ts';
 import { quoteTyped } from './quote-typed.ts';
+import { say } from '../words/index.ts';
 
 /** One row of a table in which something stands. */
 export interface TableLine {
@@ -41,7 +42,7 @@ export function readSeparated(text: string): Outcome<readonly TableLine[]> {
   // A byte order mark is no part of the first cell.
   for (let at = text.startsWith('\ufeff') ? 1 : 0; at <= text.length; ) {
     const cell = readCell(text, at, separator);
-    if (!cell.ok) return fault('', `Line ${number + lineEnds}: ${cell.faults}`);
+    if (!cell.ok) return fault('', say`Line ${number + lineEnds}: ${cell.faults}`);
     const { value, end } = cell.value;
     lineEnds += countLineEnds(text.slice(at, end));
     cells.push(unguarded(value.trim()));
@@ -62,12 +63,12 @@ function readCell(text: string, from: number, separator: Separator): Outcome<Cel
     let end = from;
     while (!isEnd(end)) end += 1;
     const value = text.slice(from, end);
-    return value.trimStart().startsWith('"') ? { ok: false, faults: `${quoteTyped(value)} has a space before its quote; a quote stands first in its cell` } : good({ value, end });
+    return value.trimStart().startsWith('"') ? { ok: false, faults: say`${quoteTyped(value)} has a space before its quote; a quote stands first in its cell` } : good({ value, end });
   }
   const close = closingQuote(text, from);
-  if (close < 0) return { ok: false, faults: `the quote before ${quoteTyped(text.slice(from + 1))} is not closed; a cell in quotes ends with a quote` };
+  if (close < 0) return { ok: false, faults: say`the quote before ${quoteTyped(text.slice(from + 1))} is not closed; a cell in quotes ends with a quote` };
   if (isEnd(close + 1)) return good({ value: text.slice(from + 1, close).replaceAll('""', '"'), end: close + 1 });
-  return { ok: false, faults: `after ${quoteTyped(text.slice(from, close + 1))} the cell goes on; a quote within a cell in quotes is written twice` };
+  return { ok: false, faults: say`after ${quoteTyped(text.slice(from, close + 1))} the cell goes on; a quote within a cell in quotes is written twice` };
 }
 
 function closingQuote(text: string, open: number): number {

@@ -116,7 +116,8 @@ describe('the compiler', () => {
 /** One import planted in each row that the table refuses, and one that it allows. */
 const PLANTED: readonly (readonly [place: string, file: string, refused: string, allowed: string | null])[] = [
   ['shared-core/base', 'shared-core/base/outcome.ts', '../units/index.ts', './brand.ts'],
-  ['shared-core/units', 'shared-core/units/area.ts', 'zod', '../base/index.ts'],
+  ['shared-core/words', 'shared-core/words/say.ts', '../base/index.ts', './languages.ts'],
+  ['shared-core/units', 'shared-core/units/area.ts', 'zod', '../words/index.ts'],
   ['shared-core/house', 'shared-core/house/room.ts', '../plan/index.ts', 'zod'],
   ['shared-core/survey', 'shared-core/survey/outline.ts', 'zod', '../house/index.ts'],
   ['shared-core/cutting', 'shared-core/cutting/tape.ts', '../house/index.ts', '../units/index.ts'],

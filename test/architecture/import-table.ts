@@ -15,13 +15,15 @@ export interface TableRow {
 }
 
 const CORE = 'shared-core';
-const core = (...folders: readonly string[]) => folders.map((folder) => `${CORE}/${folder}`);
+/** Every room may say something; words are named nowhere else. */
+const core = (...folders: readonly string[]) => ['words', ...folders].map((folder) => `${CORE}/${folder}`);
 const UP_TO_ORDERING = core('base', 'units', 'house', 'survey', 'cutting', 'setting-out', 'ordering');
 const SVELTE = ['svelte', 'bits-ui', '@lucide/svelte'];
 
 /** The rooms of the house. A folder imports freely within itself; `test/` alone stands outside of the table. */
 export const IMPORT_TABLE: readonly TableRow[] = [
   { place: 'shared-core/base', imports: [] },
+  { place: 'shared-core/words', imports: [] },
   { place: 'shared-core/units', imports: core('base') },
   { place: 'shared-core/house', imports: core('base', 'units'), packages: ['zod'] },
   { place: 'shared-core/survey', imports: core('base', 'units', 'house') },
@@ -42,7 +44,7 @@ export const IMPORT_TABLE: readonly TableRow[] = [
   { place: 'src-main/office', imports: ['src-main/store', 'src-main/documents', CORE, 'package.json'], nodeBuiltins: true },
   { place: 'src-main/desktop', imports: ['src-main/office', ...core('contract')], packages: ['electron'], nodeBuiltins: true },
   { place: 'src-main/loopback', imports: ['src-main/office', ...core('contract')], packages: ['fastify', '@fastify/cookie'], nodeBuiltins: true },
-  { place: 'src-main/command-line', imports: ['src-main/office'], typesOf: [CORE], nodeBuiltins: true },
+  { place: 'src-main/command-line', imports: ['src-main/office', ...core()], typesOf: [CORE], nodeBuiltins: true },
   { place: 'src-main/start.ts', imports: [], nodeBuiltins: true },
 
   { place: 'src-renderer/host', imports: core('contract') },
@@ -56,7 +58,7 @@ export const IMPORT_TABLE: readonly TableRow[] = [
     packages: SVELTE,
   },
   // What stands beside the folders: the window's first page, its style and its first component.
-  { place: 'src-renderer', imports: ['src-renderer'], packages: [...SVELTE, '@fontsource/atkinson-hyperlegible-next'] },
+  { place: 'src-renderer', imports: ['src-renderer', ...core()], packages: [...SVELTE, '@fontsource/atkinson-hyperlegible-next'] },
   { place: 'src-renderer/svelte.config.js', imports: [], packages: ['@sveltejs/vite-plugin-svelte'] },
 
   { place: 'electron.vite.config.ts', imports: [], packages: ['electron-vite', '@sveltejs/vite-plugin-svelte'], nodeBuiltins: true },

@@ -143,3 +143,9 @@ test('what is in hand is added up from stock, packages and what went back', () =
   const house = came(houseWith([strips('a', 9)], { stock: [offer('1', 2)], returns: [{ covering: 'paper', run: '1', rolls: 1 }] }), '1', 8);
   expect(explainInHand(house, planHouse(house).runs[0]!.ledger, '1').map(({ text }) => text)).toEqual(['2 in stock before the order.', '8 came.', '1 went back.', '2 + 8 - 1 = 9 in hand.']);
 });
+
+test('a package in hand is told with its day and what of it is not sound', () => {
+  const delivery = { covering: 'paper', patternNumber: 'P-1', run: '1', rolls: 8, damaged: 2, short: 1, received: '2026-03-02', decision: 'keep' };
+  const house = houseWith([strips('a', 9)], { deliveries: [delivery] });
+  expect(explainInHand(house, planHouse(house).runs[0]!.ledger, '1').map(({ text }) => text)).toEqual(['8 came on 2 Mar 2026, 2 of them damaged, 1 missing: 5.', '5 in hand.']);
+});

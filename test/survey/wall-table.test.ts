@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { applyEdit, encodeHouse, type House } from '../../shared-core/house/index.ts';
 import { readEndsTyped, readTurnTyped, readWallTable, type WallColumn, type WallsTaken } from '../../shared-core/survey/index.ts';
+import { endsText, splitEnds, turnText } from '../../shared-core/survey/typed-walls.ts';
 import { documentOf, houseOf, type Loose } from '../builders.ts';
 
 const DOOR = { id: 'door', kind: 'door', entrance: true, from: '2 ft', width: '32 in', height: '80 in' };
@@ -146,6 +147,9 @@ test('each cell is shown as it would be taken, and as it was typed where it is w
 test('how ends and turns are typed', () => {
   expect(readEndsTyped('8 ft to 9 6', 'imperial')).toEqual({ ok: true, value: ['8 ft', `9' 6"`] });
   expect([readTurnTyped('Out'), readTurnTyped('92,5°'), readTurnTyped('round')]).toEqual(['outside', '92.5', null]);
+  expect([turnText('outside'), turnText('92.5')]).toEqual(['outside', '92.5']);
+  expect(endsText(["8'", "9'"])).toBe("8' to 9'");
+  expect(splitEnds("8' to 9'")).toEqual(["8'", "9'"]);
 });
 
 test('whatever is pasted is answered', () => {

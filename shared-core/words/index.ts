@@ -1,0 +1,2 @@
+export { ENGLISH, type Language, say, sayDay, sayDecimal, speak, spokenLanguage, textKey, type Words } from './say.ts';
+export { languageOf, LANGUAGES } from './languages.ts';
