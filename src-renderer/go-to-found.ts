@@ -46,12 +46,12 @@ function showWhenThere(sheet: HTMLElement, mark: string): void {
   for (const event of ['pointerdown', 'keydown'] as const) addEventListener(event, () => controller.abort(), { signal: controller.signal, capture: true });
 }
 
-/** A button is what chooses the thing and is pressed for it; in a row the first of its controls has the focus. */
+/** A button is what chooses the thing and is pressed for it; in a row the first of its controls has the focus, but none that a key would tick. */
 function show(element: HTMLElement): void {
-  const control = element.matches('button') ? element : element.querySelector<HTMLElement>('input:not(:disabled), select:not(:disabled), button:not(:disabled)');
+  const control = element.matches('button') ? element : element.querySelector<HTMLElement>('input:not(:disabled, [type=checkbox]), select:not(:disabled), button:not(:disabled)');
   if (!control) element.tabIndex = -1;
   (control ?? element).focus({ preventScroll: true });
   element.scrollIntoView({ block: 'center', inline: 'nearest' });
   if (element instanceof HTMLButtonElement) element.click();
-  else if (control instanceof HTMLInputElement && control.type !== 'checkbox') control.select();
+  else if (control instanceof HTMLInputElement) control.select();
 }

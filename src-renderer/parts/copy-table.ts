@@ -1,4 +1,5 @@
 import { separatedCell } from '../../shared-core/units/index.ts';
+import { lineAtFoot, sayAtFoot } from './say-at-foot.ts';
 
 export type TableCell = string | number;
 
@@ -14,31 +15,11 @@ export function tabSeparated(head: readonly string[], rows: readonly (readonly T
 
 /** Puts a table on the clipboard, to be pasted into a spreadsheet, and says whether it is there. */
 export async function copyTable(head: readonly string[], rows: readonly (readonly TableCell[])[]): Promise<void> {
-  const region = liveRegion();
+  lineAtFoot();
   try {
     await navigator.clipboard.writeText(tabSeparated(head, rows));
-    say(region, `Copied ${rows.length} ${rows.length === 1 ? 'row' : 'rows'} under a head, to paste into a spreadsheet.`);
+    sayAtFoot(`Copied ${rows.length} ${rows.length === 1 ? 'row' : 'rows'} under a head, to paste into a spreadsheet.`);
   } catch {
-    say(region, 'Nothing was copied: this browser does not give out its clipboard here.');
+    sayAtFoot('Nothing was copied: this browser does not give out its clipboard here.');
   }
-}
-
-const SHOWN_MILLISECONDS = 4_000;
-let hiding: ReturnType<typeof setTimeout> | undefined;
-
-/** The one line at the window's foot that says what was copied; it is there before it says anything, so that it is read out. */
-function liveRegion(): HTMLElement {
-  const there = document.querySelector<HTMLElement>('.copied');
-  if (there) return there;
-  const region = document.createElement('p');
-  region.className = 'copied small';
-  region.setAttribute('role', 'status');
-  document.body.append(region);
-  return region;
-}
-
-function say(region: HTMLElement, words: string): void {
-  clearTimeout(hiding);
-  region.textContent = words;
-  hiding = setTimeout(() => (region.textContent = ''), SHOWN_MILLISECONDS);
 }

@@ -1,7 +1,8 @@
 import { pressed } from './shortcuts.ts';
 
 /**
- * A sheet that is typed top to bottom: Enter leaves the field and goes to the next one, as Tab does.
+ * A sheet that is typed top to bottom: Enter leaves the field and goes to the next one, as Tab does, and from the last
+ * one to the button that takes it all.
  *
  * What a field does when it is left is the field's own affair; a field that handles Enter itself prevents it here.
  */
@@ -12,7 +13,8 @@ export function enterMovesOn(sheet: HTMLElement): { destroy(): void } {
     event.preventDefault();
     const fields = [...sheet.querySelectorAll<HTMLElement>('input:not([type=checkbox], [hidden], :disabled), select:not(:disabled)')];
     // By its place, because a checkbox is none of them and Enter goes on from there too.
-    const next = fields.find((field) => target.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING);
+    const follows = (element: HTMLElement) => target.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING;
+    const next = fields.find(follows) ?? [...sheet.querySelectorAll<HTMLElement>('button.main-button:not(:disabled)')].find(follows);
     if (next) focusField(next);
     else target.blur();
   };

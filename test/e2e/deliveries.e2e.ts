@@ -255,7 +255,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await page.getByLabel('Code', { exact: true }).focus();
     await typeLines(page, ['12345678']);
     await page.getByRole('button', { name: 'Copy the table' }).first().click();
-    await expect(page.locator('.copied')).toContainText(/^(Copied|Nothing was copied)/);
+    await expect(page.locator('.said-at-foot')).toContainText(/^(Copied|Nothing was copied)/);
     await page.getByRole('button', { name: 'Packages from a table' }).click();
     await page.getByLabel(/^Rows from a spreadsheet/).fill('K-2041\t2214\tten\n');
     await page.getByRole('button', { name: /^rolls still to come of K-2041, run 2214/ }).click();

@@ -206,7 +206,7 @@ test('the next opening is the same as another: only its place is typed', async (
   await typeLines(page, ['4 in']);
   await expect(undo(page, 'add door on wall B in Front bedroom')).toBeEnabled();
   await expect(field(page, 'height of door')).toHaveValue(`6' 8"`);
-  await expect(kind).toBeFocused();
+  await expect(field(page, 'Next on wall')).toBeFocused();
   await expect(kind).toHaveValue('door');
 });
 

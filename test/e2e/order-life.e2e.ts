@@ -77,7 +77,7 @@ test('an order is placed, received with faults, its rooms set to other runs, the
   try {
     expect(await lifeOf(running.folder)).toEqual(life);
     await page.goto(again.address);
-    await page.getByRole('button', { name: /Larkfield/ }).click();
+    await page.getByRole('button', { name: /^Larkfield/ }).click();
     await press(page, /^Order/);
     await expect(bulk(page).getByRole('row', { name: /^Run 2215 Nursery/ })).toContainText('Nursery');
     await expect(page.getByRole('region', { name: 'Placed orders' }).getByRole('listitem').filter({ hasText: 'K-2041 more' })).toHaveText(words);

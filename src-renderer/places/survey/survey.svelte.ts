@@ -83,8 +83,9 @@ export class SurveySheet {
     this.#startRoom({ kind: 'add-room', room: { id, name: `Room ${id.slice('room'.length)}`, ...(storey === undefined ? {} : { storey }) } }, id);
   }
 
-  /** Looks at the wall that was typed, in any case; gives what was wrong. */
+  /** Looks at the wall that was typed, in any case, or goes on looking at the same; gives what was wrong. */
   lookAtWall(typed: string): string | null {
+    if (typed.trim() === '') return null;
     const walls = this.room?.walls ?? [];
     const found = walls.find(({ id }) => id === typed.trim()) ?? walls.find(({ id }) => id.toLowerCase() === typed.trim().toLowerCase());
     if (found) this.wallId = found.id;
