@@ -3,4 +3,4 @@ export type { Brand } from './brand.ts';
 export { freeId, idFor } from './free-id.ts';
 export { bad, fault, good, type Fault, type Outcome } from './outcome.ts';
 export { type Memory, memoryOf } from './memory.ts';
-export { isSaid, squeeze, wordsTyped } from './words.ts';
+export { capital, isSaid, squeeze, wordsTyped } from './words.ts';

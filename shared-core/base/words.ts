@@ -30,3 +30,8 @@ export function isSaid(typed: string, said: readonly string[]): boolean {
   const there = said.map(squeeze).join(' ');
   return wordsTyped(typed).every((word) => there.includes(word));
 }
+
+/** A text as the beginning of a sentence: `capital('wall A')` is 'Wall A'. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

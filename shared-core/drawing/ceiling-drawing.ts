@@ -6,8 +6,8 @@ import { boundsOf, pointAlong } from './geometry.ts';
 import { faceOf } from './plan-walls.ts';
 import { openingOnPlan } from './plan-openings.ts';
 import type { Drawing, DrawnPoint, Shape, Subject } from './shapes.ts';
-import { listed, stripsCounted } from './words.ts';
-import { say } from '../words/index.ts';
+import { stripsCounted } from './words.ts';
+import { say, sayList } from '../words/index.ts';
 
 export interface CeilingFacts {
   readonly room: Room;
@@ -107,7 +107,7 @@ function stripSubject(strip: CeilingStrip, coveringName: string, rolls: CeilingF
     const roll = rolls?.get(label);
     return roll ? say`${showLength(length, style)} from roll ${roll.number}` : showLength(length, style);
   });
-  const says = [say`Ceiling strip ${strip.number + 1} of ${coveringName}, ${showLength(lengthOf(strip.to - strip.from), style)} wide: ${listed(pieces)}.`, ...(strip.needsTwo ? [say`Two people, from a platform.`] : [])];
+  const says = [say`Ceiling strip ${strip.number + 1} of ${coveringName}, ${showLength(lengthOf(strip.to - strip.from), style)} wide: ${sayList(pieces)}.`, ...(strip.needsTwo ? [say`Two people, from a platform.`] : [])];
   return { kind: 'strip', id: String(strip.number), says: says.join(' ') };
 }
 

@@ -5,8 +5,8 @@ import { motifAlong, motifOfBorder } from './motif.ts';
 import { pictureAlong, tileOf } from './picture.ts';
 import { areaBetween, below, ceilingAt, type Edge, floorAt, level, placesOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
 import type { Shape, Subject } from './shapes.ts';
-import { listed, wallsNamed } from './words.ts';
-import { say } from '../words/index.ts';
+import { wallsNamed } from './words.ts';
+import { say, sayList } from '../words/index.ts';
 
 export interface BorderToDraw {
   readonly layout: BorderLayout;
@@ -148,7 +148,7 @@ function lengthSubject({ coveringName, layout, band }: BorderToDraw, length: Bor
   const walls = [...new Set(spansAlong(layout.axis, length.from, length.to).map(({ wall }) => wall.id))];
   const run = showLength(lengthOf(length.to - length.from), style);
   const pieces = length.pieces.map(({ label, length: cut }) => say`${label} of ${showLength(cut, style)}`);
-  const cut = length.pieces.length > 1 ? say`joined from ${length.pieces.length} pieces, ${listed(pieces)}` : say`cut as ${listed(pieces)}`;
+  const cut = length.pieces.length > 1 ? say`joined from ${length.pieces.length} pieces, ${sayList(pieces)}` : say`cut as ${sayList(pieces)}`;
   return {
     kind: 'border-length',
     id: `${band.id} ${length.number}`,

@@ -5,8 +5,8 @@ import { type Motif, motifOf, motifOnPiece } from './motif.ts';
 import { pictureOnPiece, tileLeft, tileOf } from './picture.ts';
 import { above, areaBetween, bottomOfBand, type Edge, floorAt, level, partOfSpan, topOfBand, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Shape, Subject } from './shapes.ts';
-import { listed, placeNamed, signed } from './words.ts';
-import { say } from '../words/index.ts';
+import { placeNamed, signed } from './words.ts';
+import { say, sayList } from '../words/index.ts';
 
 /** Where the strips' numbers stand: 1.5 m above the floor. */
 const EYE_HEIGHT = 1500 * UNITS_PER_MILLIMETRE;
@@ -198,9 +198,9 @@ function freeParts(span: WallSpan, height: number): readonly { readonly from: nu
 export function stripSubject(strip: Strip, style: LengthStyle): Subject {
   const show = (length: (typeof strip)['cutWidth']) => showLength(length, style);
   const walls = [...new Set(strip.parts.map(({ wall }) => wall))];
-  const where = walls.length > 1 ? say`round the corner of walls ${listed(walls)}` : say`on wall ${walls[0]!}`;
+  const where = walls.length > 1 ? say`round the corner of walls ${sayList(walls)}` : say`on wall ${walls[0]!}`;
   const pieces = strip.pieces.map(({ label, length }) => say`${label} of ${show(length)}`);
-  const [number, width, cut] = [signed(strip.number), show(strip.cutWidth), pieces.length === 0 ? say`nothing to cut` : listed(pieces)];
+  const [number, width, cut] = [signed(strip.number), show(strip.cutWidth), pieces.length === 0 ? say`nothing to cut` : sayList(pieces)];
   const isLapped = strip.cutWidth > strip.to - strip.from;
   const sentences = [
     isLapped ? say`Strip ${number} ${where}, cut ${width} wide: ${cut}.` : say`Strip ${number} ${where}, ${width} wide: ${cut}.`,

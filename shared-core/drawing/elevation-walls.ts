@@ -1,8 +1,9 @@
+import { OPENING_WORDS } from '../house/index.ts';
 import { type LengthStyle } from '../units/index.ts';
 import { revealSaid, revealShapes } from './room-shapes.ts';
 import { above, areaBetween, ceilingAt, floorAt, placesOf, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Fill, Shape, Subject } from './shapes.ts';
-import { heightSaid, openingSaid, openingWord, sized } from './words.ts';
+import { heightSaid, openingSaid, sized } from './words.ts';
 import { say } from '../words/index.ts';
 
 const HANDLE_RADIUS = 10_000;
@@ -102,7 +103,7 @@ function openingDrawn(place: WallSpan, opening: SpanOpening, subject: Subject): 
     { kind: 'polygon', points: area, pen: opening.kind === 'furniture' ? 'hidden' : 'visible', fill, subject },
     ...openingFigure(place, opening, area),
     ...revealShapes(area, opening),
-    { kind: 'text', at: centre, anchor: 'middle', height: 'mark', text: openingWord(opening.kind), pen: 'thin', within: place.to - place.from, subject },
+    { kind: 'text', at: centre, anchor: 'middle', height: 'mark', text: OPENING_WORDS[opening.kind], pen: 'thin', within: place.to - place.from, subject },
   ];
 }
 

@@ -1,4 +1,4 @@
-import type { Room } from '../house/index.ts';
+import { endsOf, OPENING_WORDS, type Room } from '../house/index.ts';
 import type { Outline } from '../survey/index.ts';
 import { type LengthStyle, lengthOf, millimetres, showLength } from '../units/index.ts';
 import { boundsOf, pointAlong } from './geometry.ts';
@@ -6,9 +6,8 @@ import { type HangingOnPlan, hangingOnPlan } from './plan-marks.ts';
 import { faceOf, type WallFace } from './plan-walls.ts';
 import { openingOnPlan } from './plan-openings.ts';
 import type { Drawing, DrawnPoint, Shape, Subject } from './shapes.ts';
-import { heightSaid, listed, openingWord, sized } from './words.ts';
-import { endsOf } from '../house/index.ts';
-import { say } from '../words/index.ts';
+import { heightSaid, sized } from './words.ts';
+import { say, sayList } from '../words/index.ts';
 
 /** More than this is a warning of the survey, and so drawn as one. */
 const GAP_WORTH_A_LOOK = millimetres(25);
@@ -119,12 +118,12 @@ function gapShapes({ points, closingError, isClosed }: Outline, style: LengthSty
 function describePlan(room: Room, outline: Outline, style: LengthStyle): string {
   if (room.walls.length === 0) return say`${room.name} has no walls yet.`;
   const count = room.walls.length;
-  const walls = say`${room.name} from above, ${count === 1 ? say`${count} wall` : say`${count} walls`}: ${listed(room.walls.map(({ id, length }) => `${id} ${showLength(length.length, style)}`))}.`;
-  const openings = room.walls.flatMap(({ id, openings }) => openings.map(({ kind, entrance }) => say`${entrance ? say`the entrance` : openingWord(kind)} on wall ${id}`));
+  const walls = say`${room.name} from above, ${count === 1 ? say`${count} wall` : say`${count} walls`}: ${sayList(room.walls.map(({ id, length }) => `${id} ${showLength(length.length, style)}`))}.`;
+  const openings = room.walls.flatMap(({ id, openings }) => openings.map(({ kind, entrance }) => say`${entrance ? say`the entrance` : OPENING_WORDS[kind]} on wall ${id}`));
   const closing = !outline.isClosed
     ? say`The walls do not go all the way round.`
     : outline.closingError < GAP_TO_DRAW
       ? say`The walls meet.`
       : say`The walls miss each other by ${showLength(outline.closingError, style)}.`;
-  return [walls, ...(openings.length > 0 ? [say`There is ${listed(openings)}.`] : []), closing].join(' ');
+  return [walls, ...(openings.length > 0 ? [say`There is ${sayList(openings)}.`] : []), closing].join(' ');
 }

@@ -1,9 +1,9 @@
+import { capital } from '../base/index.ts';
 import type { Furniture, Rail, Room } from '../house/index.ts';
 import { type LengthStyle, showLength, UNITS_PER_MILLIMETRE } from '../units/index.ts';
 import { above, areaBetween, floorAt, placesOf, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Shape, Subject } from './shapes.ts';
-import { capital, listed } from './words.ts';
-import { say } from '../words/index.ts';
+import { say, sayList } from '../words/index.ts';
 
 /** How far inside an opening the line of a covered side is drawn. */
 const REVEAL_INSET = 24 * UNITS_PER_MILLIMETRE;
@@ -59,6 +59,6 @@ export function revealShapes(area: readonly DrawnPoint[], { reveal }: SpanOpenin
 export function revealSaid({ reveal }: SpanOpening, style: LengthStyle): readonly string[] {
   if (!reveal) return [];
   const sides = [reveal.left && say`left side`, reveal.right && say`right side`, reveal.head && say`head`, reveal.sill && say`sill`].filter((side) => side !== false);
-  const [named, depth] = [listed(sides), showLength(reveal.depth, style)];
+  const [named, depth] = [sayList(sides), showLength(reveal.depth, style)];
   return [sides.length === 1 ? say`Its ${named}, ${depth} deep, is covered too.` : say`Its ${named}, ${depth} deep, are covered too.`];
 }

@@ -1,15 +1,11 @@
-import type { Opening } from '../house/index.ts';
+import { capital } from '../base/index.ts';
+import { OPENING_WORDS } from '../house/index.ts';
 import type { Mismatch, StretchWall, WallPlace } from '../setting-out/index.ts';
 import { type Length, type LengthStyle, lengthOf, showLength } from '../units/index.ts';
-import { say } from '../words/index.ts';
-
-/** `A, B and C`. */
-export function listed(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : say`${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
-}
+import { say, sayList } from '../words/index.ts';
 
 export function wallsNamed(ids: readonly string[]): string {
-  return ids.length === 1 ? say`wall ${ids[0]!}` : say`walls ${listed(ids)}`;
+  return ids.length === 1 ? say`wall ${ids[0]!}` : say`walls ${sayList(ids)}`;
 }
 
 export function stripsCounted(count: number): string {
@@ -19,16 +15,6 @@ export function stripsCounted(count: number): string {
 /** A number with a minus sign that reads as one. */
 export function signed(number: number): string {
   return number < 0 ? `−${-number}` : String(number);
-}
-
-const OPENINGS: Readonly<Record<Opening['kind'], string>> = { door: say`door`, window: say`window`, archway: say`archway`, fireplace: say`fireplace`, furniture: say`fitted furniture` };
-
-export function openingWord(kind: Opening['kind']): string {
-  return OPENINGS[kind];
-}
-
-export function capital(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }
 
 export function hangFromStart(direction: 'left' | 'right'): string {
@@ -72,7 +58,7 @@ export function heightSaid(height: { readonly left: Length; readonly right: Leng
 
 /** `Door on wall A, 1' from its left end, 3' wide, from the floor to 7' high.` */
 export function openingSaid({ kind, from, to, sill, head }: Pick<StretchWall['openings'][number], 'kind' | 'from' | 'to' | 'sill' | 'head'>, wall: string, style: LengthStyle, isEntrance = false): string {
-  const opening = capital(openingWord(kind));
+  const opening = capital(OPENING_WORDS[kind]);
   const name = isEntrance ? say`${opening} on wall ${wall}, the entrance` : say`${opening} on wall ${wall}`;
   const show = (length: Length) => showLength(length, style);
   const heights = sill === 0 ? say`from the floor to ${show(head)} high` : say`from ${show(sill)} to ${show(head)} high`;

@@ -6,6 +6,7 @@ export { type Edit, editSchema } from './edit.ts';
 export { house as houseSchema, houseFacts, houseLists, LONGEST_PICTURE } from './house.ts';
 export { isKept, keptImage, LONGEST_PHOTO, MOST_PHOTOS, MOST_PHOTOS_OF_WALL } from './photo.ts';
 export { findFaults } from './invariants.ts';
+export { OPENING_WORDS } from './kind-words.ts';
 export { nameEdit } from './name-edit.ts';
 export { newHouse } from './new-house.ts';
 export { endsOf, heightsOf, highestOf, hungBand, type HungBand, laidWidthOf, matchOf, measureOf, nameCovering, nameSupplier, withoutNotes } from './readings.ts';

@@ -1,4 +1,4 @@
-import { bad, type Fault, fault, good, type Outcome } from '../base/index.ts';
+import { bad, capital, type Fault, fault, good, type Outcome } from '../base/index.ts';
 import { type ColumnWords, type LengthStyle, parseMeasure, quoteTyped, readHeading, readSeparated, type Separator, separatorOf, type TableLine } from '../units/index.ts';
 import { DEGREES, type Ends, endsText, readEndsTyped, readTurnTyped, splitEnds, TURN_HELP } from './typed-walls.ts';
 import { say } from '../words/index.ts';
@@ -188,8 +188,4 @@ const NAME = /^[\p{L}\p{N}][\p{L}\p{N}._-]{0,39}$/u;
 export function readNameCell(cell: string): Outcome<string, string> {
   const name = cell.replaceAll(/\s+/g, '-');
   return NAME.test(name) ? good(name) : bad(say`${quoteTyped(cell)} is no short name; it takes 1 to 40 letters, digits, dots, dashes and underscores, such as A.`);
-}
-
-export function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,4 +1,4 @@
-import { OPENING_KINDS } from '../house/index.ts';
+import { OPENING_KINDS, OPENING_WORDS } from '../house/index.ts';
 import { type ColumnWords, wordsIn } from '../units/index.ts';
 import { say } from '../words/index.ts';
 
@@ -37,11 +37,11 @@ export type RowKind = (typeof ROW_KINDS)[number];
 export const KIND_WORDS: Readonly<Record<RowKind, string>> = {
   room: say`room`,
   wall: say`wall`,
-  door: say`door`,
-  window: say`window`,
-  archway: say`archway`,
-  fireplace: say`fireplace`,
-  'fitted furniture': say`fitted furniture`,
+  door: OPENING_WORDS.door,
+  window: OPENING_WORDS.window,
+  archway: OPENING_WORDS.archway,
+  fireplace: OPENING_WORDS.fireplace,
+  'fitted furniture': OPENING_WORDS.furniture,
   rail: say`rail`,
   furniture: say`furniture`,
 };

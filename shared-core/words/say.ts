@@ -51,6 +51,14 @@ export function say(texts: TemplateStringsArray, ...values: readonly (string | n
   return words.replace(/\{(\d+)\}/g, (_, gap: string) => String(values[Number(gap)]));
 }
 
+/**
+ * Things one after the other: `sayList(['A', 'B', 'C'])` is 'A, B and C'.
+ */
+export function sayList(things: readonly string[]): string {
+  const last = things.at(-1) ?? '';
+  return things.length < 2 ? last : say`${things.slice(0, -1).join(', ')} and ${last}`;
+}
+
 /** What a text is found by: 'Run {0} has {1}.' */
 export function textKey(texts: readonly string[]): string {
   return texts.reduce((key, text, index) => `${key}{${index - 1}}${text}`);

@@ -4,12 +4,12 @@ import { pressed } from './shortcuts.ts';
  * A sheet that is typed top to bottom: Enter leaves the field and goes to the next one, as Tab does, and from the last
  * one to the button that takes it all.
  *
- * What a field does when it is left is the field's own affair; a field that handles Enter itself prevents it here.
+ * What a field does when it is left is the field's own affair; who handles Enter otherwise prevents it here.
  */
 export function enterMovesOn(sheet: HTMLElement): { destroy(): void } {
   const onKey = (event: KeyboardEvent): void => {
     const { target } = event;
-    if (pressed(event, 'fields') !== 'next' || event.defaultPrevented || !(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+    if (pressed(event, 'fields') !== 'next' || event.defaultPrevented || !(target instanceof Node && sheet.contains(target)) || !(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
     event.preventDefault();
     const fields = [...sheet.querySelectorAll<HTMLElement>('input:not([type=checkbox], [hidden], :disabled), select:not(:disabled)')];
     // By its place, because a checkbox is none of them and Enter goes on from there too.
@@ -18,8 +18,9 @@ export function enterMovesOn(sheet: HTMLElement): { destroy(): void } {
     if (next) focusField(next);
     else target.blur();
   };
-  sheet.addEventListener('keydown', onKey);
-  return { destroy: () => sheet.removeEventListener('keydown', onKey) };
+  // Not at the sheet: the handlers in the markup are run further out, and are asked first.
+  addEventListener('keydown', onKey);
+  return { destroy: () => removeEventListener('keydown', onKey) };
 }
 
 export function focusField(field: HTMLElement): void {

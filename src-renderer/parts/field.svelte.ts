@@ -1,3 +1,5 @@
+import { pressed } from './shortcuts.ts';
+
 /** What a field shows and says: the fact, what is being typed over it, and what was wrong with that. */
 export class FieldState {
   /** What is typed and not taken yet; null while the field shows the fact. */
@@ -27,8 +29,12 @@ export class FieldState {
     return trouble === null;
   }
 
-  forget(): void {
+  /** Whether a key gave up what is typed; it goes no further then. */
+  readonly onkeydown = (event: KeyboardEvent): boolean => {
+    if (this.typed === null || pressed(event, 'fields') !== 'back') return false;
+    event.stopPropagation();
     this.typed = null;
     this.trouble = null;
-  }
+    return true;
+  };
 }

@@ -1,5 +1,5 @@
 import { squeeze, wordsTyped } from '../../shared-core/base/index.ts';
-import { type Band, type Covering, type House, nameCovering, nameSupplier, type Room, type Wall } from '../../shared-core/house/index.ts';
+import { type Band, type Covering, type House, nameCovering, nameSupplier, OPENING_WORDS, type Room, type Wall } from '../../shared-core/house/index.ts';
 import { CEILING, type HousePlan, nameRoom, sayUnits } from '../../shared-core/plan/index.ts';
 import type { Place } from './places.ts';
 
@@ -48,7 +48,6 @@ const KIND_WORDS: Readonly<Record<Covering['kind'], string>> = {
   mural: 'mural picture panels pattern',
   paint: 'paint colour color emulsion',
 };
-const OPENING_WORDS: Readonly<Record<Wall['openings'][number]['kind'], string>> = { door: 'door', window: 'window', archway: 'archway', fireplace: 'fireplace', furniture: 'fitted furniture' };
 
 /**
  * All that can be found in a house, in the order in which equals are shown.

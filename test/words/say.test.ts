@@ -2,13 +2,13 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
 import { afterEach, describe, expect, it } from 'vitest';
-import { ENGLISH, languageOf, LANGUAGES, say, sayDay, sayDecimal, speak, spokenLanguage, textKey, type Words } from '../../shared-core/words/index.ts';
+import { ENGLISH, languageOf, LANGUAGES, say, sayDay, sayDecimal, sayList, speak, spokenLanguage, textKey, type Words } from '../../shared-core/words/index.ts';
 import { parseSource, sourceFiles } from '../architecture/read-imports.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
 const GERMAN_FILES = readdirSync(join(ROOT, 'shared-core/words/german')).map((name) => name.replace('.ts', '')).filter((name) => name !== 'index');
 /** Folders whose every text has words. */
-const SAID = ['units', 'house', 'survey', 'setting-out', 'ordering', 'plan', 'drawing', 'contract'];
+const SAID = ['words', 'units', 'house', 'survey', 'setting-out', 'ordering', 'plan', 'drawing', 'contract'];
 
 afterEach(() => speak(ENGLISH));
 
@@ -34,6 +34,10 @@ describe('another language', () => {
   it('puts a value in as it is, whatever stands in it', () => {
     speakWith({ '{0} and {1}': '{0} und {1}' });
     expect(say`${'{1}$&'} and ${'{0}'}`).toBe('{1}$& und {0}');
+  });
+
+  it('names things one after the other', () => {
+    expect([[], ['A'], ['A', 'B'], ['A', 'B', 'C']].map(sayList)).toEqual(['', 'A', 'A and B', 'A, B and C']);
   });
 
   it('leaves English what it has no words for', () => {

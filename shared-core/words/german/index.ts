@@ -9,11 +9,12 @@ import { SETTING_OUT } from './setting-out.ts';
 import { SURVEY } from './survey.ts';
 import { UNITS } from './units.ts';
 import { WINDOW } from './window.ts';
+import { WORDS } from './words.ts';
 
 export const GERMAN: Language = {
   code: 'de',
   name: 'Deutsch',
-  words: { ...UNITS, ...HOUSE, ...SURVEY, ...SETTING_OUT, ...ORDERING, ...PLAN, ...DRAWING, ...CONTRACT, ...HOST, ...WINDOW },
+  words: { ...WORDS, ...UNITS, ...HOUSE, ...SURVEY, ...SETTING_OUT, ...ORDERING, ...PLAN, ...DRAWING, ...CONTRACT, ...HOST, ...WINDOW },
   decimalMark: ',',
   months: ['Januar', 'Februar', 'März', 'April', 'Mai', 'Juni', 'Juli', 'August', 'September', 'Oktober', 'November', 'Dezember'],
   writeDay: (day, month, year) => `${day}. ${month} ${year}`,

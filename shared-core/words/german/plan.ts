@@ -228,7 +228,6 @@ export const PLAN: Words = {
   'Ask for {0} more of the run on its way: then every room hangs.': 'Noch {0} von der erwarteten Anfertigung anfragen: dann reicht es für alle Räume.',
   'Ask for {0} more of run {1}: then every room hangs.': 'Noch {0} von Anfertigung {1} anfragen: dann reicht es für alle Räume.',
   'Wait with {0} until another run has {1}.': 'Mit {0} warten, bis eine andere Anfertigung {1} hat.',
-  '{0} and {1}': '{0} und {1}',
   '{0} piece': '{0} Stück',
   '{0} pieces': '{0} Stück',
   '{0} spool': '{0} Bordürenrolle',

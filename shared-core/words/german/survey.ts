@@ -33,11 +33,6 @@ const COLUMNS: Words = {
 const CELLS: Words = {
   room: 'Raum',
   wall: 'Wand',
-  door: 'Tür',
-  window: 'Fenster',
-  archway: 'Durchgang',
-  fireplace: 'Kamin',
-  'fitted furniture': 'Einbaumöbel',
   rail: 'Leiste',
   furniture: 'Möbel',
   left: 'links',

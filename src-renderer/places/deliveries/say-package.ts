@@ -1,3 +1,4 @@
+import { capital } from '../../../shared-core/base/index.ts';
 import { type House, nameCovering } from '../../../shared-core/house/index.ts';
 import type { CheckedDelivery, Ledger } from '../../../shared-core/ordering/index.ts';
 import { sayUnits } from '../../../shared-core/plan/index.ts';
@@ -83,8 +84,4 @@ export function quiet(words: string): Finding {
 
 function sayLost({ delivery: { damaged, short } }: CheckedDelivery): string {
   return [damaged > 0 && `${damaged} damaged`, short > 0 && `${short} missing`].filter(Boolean).join(', ');
-}
-
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

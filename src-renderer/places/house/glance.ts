@@ -3,6 +3,7 @@ import { type House, nameCovering, type Room } from '../../../shared-core/house/
 import { isBought, ROOM_STEPS, type RoomGlance, type RoomStep, type RoomTake, type StepState, sayUnits } from '../../../shared-core/plan/index.ts';
 import type { OrderLine } from '../../../shared-core/ordering/index.ts';
 import { lengthOf, showLength } from '../../../shared-core/units/index.ts';
+import { sayList } from '../../../shared-core/words/index.ts';
 import type { Place } from '../../state/places.ts';
 
 export const STEP_WORDS: Readonly<Record<RoomStep, string>> = { surveyed: 'Surveyed', 'set-out': 'Set out', ordered: 'Ordered', 'in-hand': 'In hand', hung: 'Hung' };
@@ -32,7 +33,7 @@ export function countSteps(rooms: readonly RoomGlance[]): readonly { readonly st
 /** '9 rolls of K-2041, run 2214' */
 export function sayTake(house: House, { covering, runs, rolls }: RoomTake): string {
   const known = runs.flatMap((run) => run ?? []);
-  const from = known.length === 0 ? '' : `, ${known.length === 1 ? 'run' : 'runs'} ${known.join(' and ')}`;
+  const from = known.length === 0 ? '' : `, ${known.length === 1 ? 'run' : 'runs'} ${sayList(known)}`;
   return `${sayUnits(house, covering, rolls)} of ${nameCovering(house, covering)}${from}`;
 }
 
@@ -45,7 +46,7 @@ export function sayToBuy(house: House, order: readonly OrderLine[]): string | nu
     ...[...counted.values()].map((own) => sayUnits(house, own[0]!.covering, own.reduce((sum, { toBuy }) => sum + toBuy, 0))),
     ...(byLength > 0 ? [`${showLength(lengthOf(byLength), house.lengths)} by the length`] : []),
   ];
-  return parts.length === 0 ? null : [parts.slice(0, -1).join(', '), parts.at(-1)!].filter(Boolean).join(' and ');
+  return parts.length === 0 ? null : sayList(parts);
 }
 
 /** The rooms by storey, in the order of the house; those of which none is said together. */

@@ -1,4 +1,4 @@
-import { type House, type Opening, OPENING_KINDS, type Wall } from '../../../shared-core/house/index.ts';
+import { type House, type Opening, OPENING_KINDS, OPENING_WORDS, type Wall } from '../../../shared-core/house/index.ts';
 import type { Facts } from './typed-facts.ts';
 
 export type OpeningKind = Opening['kind'];
@@ -15,7 +15,7 @@ export interface NewOpening {
   readonly reveal: Facts[string] | null;
 }
 
-export const OPENING_WORDS: readonly (readonly [OpeningKind, string])[] = OPENING_KINDS.map((kind) => [kind, kind === 'furniture' ? 'fitted furniture' : kind]);
+export const OPENING_CHOICES: readonly (readonly [OpeningKind, string])[] = OPENING_KINDS.map((kind) => [kind, OPENING_WORDS[kind]]);
 
 export function emptyOpening(kind: OpeningKind): NewOpening {
   return { kind, from: '', width: '', height: '', sill: kind === 'window' ? '' : '0 in', like: null, reveal: null };

@@ -1,9 +1,10 @@
+import { freeId } from '../../../shared-core/base/index.ts';
 import type { DrawnPoint } from '../../../shared-core/drawing/index.ts';
 import { type Edit, endsOf, type Opening, type Room, type Wall } from '../../../shared-core/house/index.ts';
 import { dragEdges, type DraggedOpening, drawEdges, edgesOf, factsOfEdges, GRAINS, grainAt, type Grip, gripUnder, handlesOf, LEAST_DRAWN, type OpeningEdges, standsOnFloor, stepFrom, wholeGrip, type WallSpot } from '../../../shared-core/survey/index.ts';
 import { lengthOf, type LengthStyle, showLength } from '../../../shared-core/units/index.ts';
+import { sayList } from '../../../shared-core/words/index.ts';
 import type { Drag, Dragging, PointedAt } from '../../drawing/dragging.ts';
-import { freeId } from '../../../shared-core/base/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { type Arrow, arrowPressed, pressed } from '../../parts/shortcuts.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -84,7 +85,7 @@ export class OpeningHand implements Dragging {
     if (!held) return null;
     const { fine, stride } = GRAINS[this.#style];
     const lines = held.guides.map((guide) => guide.of);
-    const caught = lines.length > 0 ? `In line with ${lines.join(' and ')}. ` : '';
+    const caught = lines.length > 0 ? `In line with ${sayList(lines)}. ` : '';
     if (!this.isByKeys) return caught.trim() || null;
     return `${caught}Arrows move ${held.opening.id} by ${showLength(fine, this.#style)}, with Shift by ${showLength(stride, this.#style)}, with Alt they size it. Enter puts it down, Escape leaves it as it was.`;
   }

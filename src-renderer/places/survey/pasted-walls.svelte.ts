@@ -1,6 +1,7 @@
 import type { Room, Wall } from '../../../shared-core/house/index.ts';
 import { type Ends, readWallTable, WALL_COLUMNS, type WallTable } from '../../../shared-core/survey/index.ts';
 import { lengthOf, parseMeasure, showLength } from '../../../shared-core/units/index.ts';
+import { sayList } from '../../../shared-core/words/index.ts';
 import { sayFault, sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { pieceName } from './room-extras.svelte.ts';
@@ -70,14 +71,14 @@ export class PastedWalls implements TableInHand {
       const shown = photos === 0 ? [] : [photos === 1 ? 'its photo' : `its ${photos} photos`];
       const hanging = room?.bands.some(({ walls }) => walls.includes(id)) ? ['what hangs there'] : [];
       const lost = [...openings.map((opening) => opening.id), ...pieces, ...shown, ...hanging];
-      return `Wall ${id} goes${lost.length > 0 ? `, and with it ${join(lost)}` : ''}.`;
+      return `Wall ${id} goes${lost.length > 0 ? `, and with it ${sayList(lost)}` : ''}.`;
     });
   }
 
   /** The openings of the walls that have a row, in words; empty where there are none. */
   get staying(): string {
     const walls = this.#there(true).filter(({ openings }) => openings.length > 0);
-    return join(walls.map(({ id, openings }) => `${join(openings.map((opening) => opening.id))} in wall ${id}`));
+    return sayList(walls.map(({ id, openings }) => `${sayList(openings.map((opening) => opening.id))} in wall ${id}`));
   }
 
   /** Of the walls whose place is taken, those that have a row in the table or have none. */
@@ -110,9 +111,4 @@ export class PastedWalls implements TableInHand {
   #set(changed: Partial<Pasted>): void {
     if (this.#room) this.#byRoom = { ...this.#byRoom, [this.#room.id]: { ...this.#pasted, ...changed } };
   }
-}
-
-/** 'door, window and headboard'. */
-function join(names: readonly string[]): string {
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)!}`;
 }
