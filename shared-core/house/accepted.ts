@@ -53,7 +53,10 @@ export function yesOrNo() {
   return z.boolean({ error: takes(say`true or false`) });
 }
 
-const ID_PATTERN = /^[\p{L}\p{N}][\p{L}\p{N}._-]{0,39}$/u;
+export const ID_PATTERN = /^[\p{L}\p{N}][\p{L}\p{N}._-]{0,39}$/u;
+
+/** A picture's own text. No SVG: it could hold more than a picture. */
+export const IMAGE_PATTERN = /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 
 /** A short name by which another fact points at this one. */
 export function id() {

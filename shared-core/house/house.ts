@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { facts, id, listOf, measure, oneOf, spare, takes, text, wholeNumber } from './accepted.ts';
+import { facts, id, IMAGE_PATTERN, listOf, measure, oneOf, spare, takes, text, wholeNumber } from './accepted.ts';
 import { covering } from './covering.ts';
 import { delivery, leftover, matching, placedOrder, returned, runChoice, runQuantity, supplier, tax } from './order-facts.ts';
 import { MOST_PHOTOS, photo } from './photo.ts';
@@ -23,12 +23,10 @@ export const rules = facts(say`the rules`, {
 /** Far more than a house has. */
 export const MOST_ROOMS = 2000;
 
-const PICTURE_PATTERN = /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 /** A picture 640 px long is far below it; all of them go into one document and through every call. */
 export const LONGEST_PICTURE = 400_000;
 const pictureTaken = takes(say`a picture as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PICTURE} characters`);
-/** The picture's own text. No SVG: it could hold more than a picture. */
-export const pictureImage = z.string({ error: pictureTaken }).max(LONGEST_PICTURE, { error: pictureTaken }).regex(PICTURE_PATTERN, { error: pictureTaken });
+export const pictureImage = z.string({ error: pictureTaken }).max(LONGEST_PICTURE, { error: pictureTaken }).regex(IMAGE_PATTERN, { error: pictureTaken });
 
 /** One repeat of a pattern as it is seen, cropped at its edges. */
 export const picture = facts(say`a picture`, { covering: id(), image: pictureImage });

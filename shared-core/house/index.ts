@@ -1,4 +1,4 @@
-export { quoteValue, takes } from './accepted.ts';
+export { ID_PATTERN, quoteValue, takes } from './accepted.ts';
 export { applyEdit } from './apply-edit.ts';
 export { covering as coveringSchema } from './covering.ts';
 export { decodeFacts, decodeHouse, documentSchema, encodeHouse, LARGEST_DOCUMENT_CHARACTERS, printPath, readDocument, writeDocument } from './document.ts';
@@ -10,5 +10,5 @@ export { OPENING_WORDS } from './kind-words.ts';
 export { nameEdit } from './name-edit.ts';
 export { newHouse } from './new-house.ts';
 export { endsOf, heightsOf, highestOf, hungBand, type HungBand, laidWidthOf, matchOf, measureOf, nameCovering, nameSupplier, withoutNotes } from './readings.ts';
-export { OPENING_KINDS, REVEAL_SIDES, room as roomSchema } from './room.ts';
+export { OPENING_KINDS, REVEAL_SIDES, USUAL_SIDES, room as roomSchema } from './room.ts';
 export type { Band, Border, Ceiling, Covering, Delivery, Furniture, House, HouseDocument, HouseList, Layout, Lining, Mural, Opening, Photo, Picture, PlacedLine, PlacedOrder, Rail, Room, Rules, RunQuantity, Spare, Tax, Wall, Wallcovering } from './types.ts';

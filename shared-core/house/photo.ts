@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { facts, id, takes, text } from './accepted.ts';
+import { facts, id, IMAGE_PATTERN, takes, text } from './accepted.ts';
 import { say } from '../words/index.ts';
 
 /** A photo 1,280 px long is below it at a fair quality; as many as a house takes still fit into one document. */
@@ -7,7 +7,6 @@ export const LONGEST_PHOTO = 160_000;
 export const MOST_PHOTOS = 80;
 export const MOST_PHOTOS_OF_WALL = 12;
 
-const IMAGE_PATTERN = /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 const KEPT_PATTERN = /^kept:[0-9a-f]{64}$/;
 
 const imageTaken = takes(say`a photo as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PHOTO} characters`);

@@ -5,6 +5,8 @@ import { say } from '../words/index.ts';
 export const OPENING_KINDS = ['door', 'window', 'archway', 'fireplace', 'furniture'] as const;
 
 export const REVEAL_SIDES = ['left', 'right', 'head', 'sill'] as const;
+/** What is covered where only the depth was said: all that a door and a window both have. */
+export const USUAL_SIDES: readonly (typeof REVEAL_SIDES)[number][] = ['left', 'right', 'head'];
 
 /** The sides of an opening that are covered as the wall is, and how deep they go. */
 const reveal = facts(say`a reveal`, {

@@ -1,4 +1,5 @@
 import { bad, capital, type Fault, fault, good, type Outcome } from '../base/index.ts';
+import { ID_PATTERN } from '../house/index.ts';
 import { type ColumnWords, type LengthStyle, parseMeasure, quoteTyped, readHeading, readSeparated, type Separator, separatorOf, type TableLine } from '../units/index.ts';
 import { DEGREES, type Ends, endsText, readEndsTyped, readTurnTyped, splitEnds, TURN_HELP } from './typed-walls.ts';
 import { say } from '../words/index.ts';
@@ -182,10 +183,8 @@ export function readTurnCell(cell: string): Outcome<string, string> {
   return turn === null ? bad(say`${quoteTyped(cell)} is no corner. ${TURN_HELP}`) : good(turn);
 }
 
-const NAME = /^[\p{L}\p{N}][\p{L}\p{N}._-]{0,39}$/u;
-
 /** A wall's or an opening's short name, space in it as dashes: 'Bay left' is Bay-left. */
 export function readNameCell(cell: string): Outcome<string, string> {
   const name = cell.replaceAll(/\s+/g, '-');
-  return NAME.test(name) ? good(name) : bad(say`${quoteTyped(cell)} is no short name; it takes 1 to 40 letters, digits, dots, dashes and underscores, such as A.`);
+  return ID_PATTERN.test(name) ? good(name) : bad(say`${quoteTyped(cell)} is no short name; it takes 1 to 40 letters, digits, dots, dashes and underscores, such as A.`);
 }

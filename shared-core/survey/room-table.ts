@@ -1,5 +1,5 @@
 import { bad, type Fault, freeId, good, idFor, type Outcome } from '../base/index.ts';
-import { applyEdit, type Edit, type House, newHouse, REVEAL_SIDES } from '../house/index.ts';
+import { applyEdit, type Edit, type House, newHouse, REVEAL_SIDES, USUAL_SIDES } from '../house/index.ts';
 import { quoteTyped, wordsIn } from '../units/index.ts';
 import { endsReader, lengthReader, readNameCell, type ReadRow, readRows, readTurnCell, type RowCells, type TableKind } from './read-cells.ts';
 import { columnsOf, KIND_WORDS, openingOf, ROOM_COLUMNS, ROOM_WORDS, type RoomColumn, ROW_KINDS, type RowKind } from './room-columns.ts';
@@ -28,6 +28,9 @@ interface Draft {
   wall: WallFacts | null;
 }
 
+/** Of a file: far more than the table of a house. */
+export const LARGEST_ROOM_TABLE_BYTES = 8_000_000;
+
 const ROOM_TABLE: TableKind<RoomColumn> = {
   words: ROOM_WORDS,
   needed: ['room'],
@@ -37,7 +40,6 @@ const ROOM_TABLE: TableKind<RoomColumn> = {
   columnsWithout: () => null,
 };
 
-const USUAL_SIDES: readonly Side[] = ['left', 'right', 'head'];
 type Side = (typeof REVEAL_SIDES)[number];
 const SIDE_WORDS: Readonly<Record<Side, string>> = { left: say`left`, right: say`right`, head: say`head`, sill: say`sill` };
 

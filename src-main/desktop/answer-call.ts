@@ -1,5 +1,5 @@
 import { isAbsolute } from 'node:path';
-import { failure, LARGEST_CALL_BYTES, type Reply } from '../../shared-core/contract/index.ts';
+import { failure, LARGEST_CALL_BYTES, type Reply, TOO_LARGE_CALL } from '../../shared-core/contract/index.ts';
 import type { Office } from '../office/index.ts';
 import { isOwnFrame, type SenderFrame } from './security.ts';
 
@@ -17,7 +17,7 @@ export async function answerCall(office: Pick<Office, 'call'>, sender: SenderFra
   const text = printJson(argument);
   if (text === undefined) return failure('bad-argument', 'A call takes its argument as plain data.');
   if (Buffer.byteLength(text) > LARGEST_CALL_BYTES) {
-    return failure('too-large', `This is larger than the ${LARGEST_CALL_BYTES / 1_000_000} MB that Struckline takes at once; a house is smaller. Check that it is the right file.`);
+    return failure('too-large', TOO_LARGE_CALL);
   }
   return office.call(method, JSON.parse(text));
 }

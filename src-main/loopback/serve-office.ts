@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import cookies from '@fastify/cookie';
 import { type FastifyError, type FastifyReply, type FastifyRequest, fastify } from 'fastify';
-import { type ErrorCode, failure, LARGEST_CALL_BYTES, LOOPBACK_CALL_PATH } from '../../shared-core/contract/index.ts';
+import { type ErrorCode, failure, LARGEST_CALL_BYTES, LOOPBACK_CALL_PATH, TOO_LARGE_CALL } from '../../shared-core/contract/index.ts';
 import { findServedFile, type Office, SECURITY_HEADERS } from '../office/index.ts';
 import { findForeignness, isSameSecret } from './security.ts';
 
@@ -14,7 +14,6 @@ const HEADERS_MILLISECONDS = 10_000;
 
 const USED_UP = 'This address of Struckline is used up or incomplete. Start Struckline again and use the address it gives then.\n';
 
-const TOO_LARGE = `This is larger than the ${LARGEST_CALL_BYTES / 1_000_000} MB that Struckline takes at once; a house is smaller. Check that it is the right file.`;
 
 export interface ServedOffice {
   /** The address to open, good for one window; it holds the token. */
@@ -87,7 +86,7 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
   );
 
   server.setErrorHandler((error: FastifyError, request, reply) => {
-    if (error.statusCode === 413) return refuse(request, reply, 413, TOO_LARGE, 'too-large');
+    if (error.statusCode === 413) return refuse(request, reply, 413, TOO_LARGE_CALL, 'too-large');
     const status = error.statusCode ?? 500;
     return status < 500
       ? refuse(request, reply, status, `The call was not understood: ${error.message}.`)

@@ -2,12 +2,11 @@ import { readFile, stat } from 'node:fs/promises';
 import { extname } from 'node:path';
 import { bad, type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
 import { type Edit, encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, readDocument } from '../../shared-core/house/index.ts';
-import { readRoomTable } from '../../shared-core/survey/index.ts';
+import { LARGEST_ROOM_TABLE_BYTES, readRoomTable } from '../../shared-core/survey/index.ts';
 import { HouseStore } from '../store/index.ts';
 
 export const HOUSE_FILE_ENDING = '.struckline';
 const MOST_BYTES_A_CHARACTER = 4;
-const LARGEST_ROOM_TABLE_BYTES = 8_000_000;
 
 export function isHouseFile(path: string): boolean {
   return extname(path).toLowerCase() === HOUSE_FILE_ENDING;

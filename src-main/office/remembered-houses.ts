@@ -1,6 +1,7 @@
-import { createHash, randomUUID } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname, isAbsolute } from 'node:path';
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { isAbsolute } from 'node:path';
+import { writeOwn } from './own-folder.ts';
 
 const MOST_REMEMBERED = 100;
 
@@ -16,11 +17,11 @@ interface Remembered {
  * read anew each time: two running apps have one list. Without a file that can be written it lasts as long as the run.
  */
 export class RememberedHouses {
-  readonly #file: string | null;
+  readonly #file: string;
   /** The list where no file has it. */
   #unkept: readonly Remembered[] | null = null;
 
-  constructor(file: string | null) {
+  constructor(file: string) {
     this.#file = file;
   }
 
@@ -41,7 +42,7 @@ export class RememberedHouses {
 
   /** A list that can't be read is as good as none: the houses themselves are where they were. */
   #read(): readonly Remembered[] {
-    if (this.#file === null || this.#unkept !== null) return this.#unkept ?? [];
+    if (this.#unkept !== null) return this.#unkept;
     try {
       const list: unknown = JSON.parse(readFileSync(this.#file, 'utf8'));
       return Array.isArray(list) ? list.filter(isRemembered) : [];
@@ -51,20 +52,12 @@ export class RememberedHouses {
   }
 
   #write(list: readonly Remembered[]): void {
-    this.#unkept = list;
-    if (this.#file === null) return;
-    const draft = `${this.#file}.${randomUUID()}.draft`;
     try {
-      mkdirSync(dirname(this.#file), { recursive: true, mode: 0o700 });
-      try {
-        writeFileSync(draft, `${JSON.stringify(list, null, 2)}\n`, { mode: 0o600 });
-        renameSync(draft, this.#file);
-      } finally {
-        rmSync(draft, { force: true });
-      }
+      writeOwn(this.#file, list);
       this.#unkept = null;
     } catch {
       // A full or locked disk takes no house away: the list is a convenience.
+      this.#unkept = list;
     }
   }
 }

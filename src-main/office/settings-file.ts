@@ -1,7 +1,8 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Settings, type SettingsRead, settingsSchema, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
 import { decodeFacts } from '../../shared-core/house/index.ts';
+import { writeOwn } from './own-folder.ts';
 
 const VERSION = 1;
 const NAME = 'settings.json';
@@ -25,11 +26,8 @@ export class SettingsFile {
   }
 
   save(settings: Settings): SettingsRead {
-    mkdirSync(this.#folder, { recursive: true });
     if (this.read().trouble !== null) renameSync(this.#path, join(this.#folder, SET_ASIDE));
-    const unfinished = `${this.#path}.${process.pid}`;
-    writeFileSync(unfinished, `${JSON.stringify({ version: VERSION, ...settings }, null, 2)}\n`);
-    renameSync(unfinished, this.#path);
+    writeOwn(this.#path, { version: VERSION, ...settings });
     return { settings, trouble: null };
   }
 

@@ -1,11 +1,8 @@
-import { readRoomTable, ROOM_COLUMNS, type RoomTable, writeRoomTable } from '../../../shared-core/survey/index.ts';
+import { LARGEST_ROOM_TABLE_BYTES, readRoomTable, ROOM_COLUMNS, type RoomTable, writeRoomTable } from '../../../shared-core/survey/index.ts';
 import { sayFault, sayFaults } from '../../parts/say-fault.ts';
 import { saveText } from '../../host/save-text.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import type { TableInHand } from './table-in-hand.ts';
-
-/** Far more than the table of a house. */
-const LARGEST_FILE_BYTES = 8_000_000;
 
 /** A table of rooms from a file or pasted, until its rooms are added to the house; and the house's rooms as such a table. */
 export class RoomsInHand implements TableInHand {
@@ -40,7 +37,7 @@ export class RoomsInHand implements TableInHand {
 
   async readFile(file: File): Promise<void> {
     this.refused = null;
-    if (file.size > LARGEST_FILE_BYTES) {
+    if (file.size > LARGEST_ROOM_TABLE_BYTES) {
       this.refused = `${file.name} is ${file.size} bytes, far larger than a table of rooms. Check that it is the right file.`;
       return;
     }

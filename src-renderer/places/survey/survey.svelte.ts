@@ -1,5 +1,5 @@
 import { freeId } from '../../../shared-core/base/index.ts';
-import { type Edit, encodeHouse, type Opening, REVEAL_SIDES, type Room, type Wall, withoutNotes } from '../../../shared-core/house/index.ts';
+import { type Edit, encodeHouse, type Opening, REVEAL_SIDES, type Room, USUAL_SIDES, type Wall, withoutNotes } from '../../../shared-core/house/index.ts';
 import { type Ends, heightText, mirrorRoom, nextWallId, readTurnTyped, TURN_HELP } from '../../../shared-core/survey/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -8,12 +8,10 @@ import { OpeningHand } from './opening-hand.svelte.ts';
 import { PastedWalls } from './pasted-walls.svelte.ts';
 import { RoomExtras } from './room-extras.svelte.ts';
 import { RoomsInHand } from './rooms-in-hand.svelte.ts';
-import { type Facts, readFloorLineTyped, readHeightTyped } from './typed-facts.ts';
+import { type Facts, readFloorLineTyped, readHeightTyped, wallCalled } from './typed-facts.ts';
 import { WallPhotos } from './wall-photos.svelte.ts';
 
 export type RevealSide = (typeof REVEAL_SIDES)[number];
-/** What is covered where only the depth was said: all that a door and a window both have. */
-const USUAL_SIDES: readonly RevealSide[] = ['left', 'right', 'head'];
 
 /** Of a room, in characters. */
 const LONGEST_NAME = 80;
@@ -86,10 +84,10 @@ export class SurveySheet {
   /** Looks at the wall that was typed, in any case, or goes on looking at the same; gives what was wrong. */
   lookAtWall(typed: string): string | null {
     if (typed.trim() === '') return null;
-    const walls = this.room?.walls ?? [];
-    const found = walls.find(({ id }) => id === typed.trim()) ?? walls.find(({ id }) => id.toLowerCase() === typed.trim().toLowerCase());
-    if (found) this.wallId = found.id;
-    return found ? null : `‘${typed}’ is no wall of this room; its walls are ${walls.map(({ id }) => id).join(', ')}.`;
+    const ids = this.room?.walls.map(({ id }) => id) ?? [];
+    const found = wallCalled(typed.trim(), ids);
+    if (found !== undefined) this.wallId = found;
+    return found !== undefined ? null : `‘${typed}’ is no wall of this room; its walls are ${ids.join(', ')}.`;
   }
 
   /** Whether anything of the next opening is typed but its kind. */

@@ -32,12 +32,17 @@ export function wallsText(walls: readonly string[] | undefined): string {
   return walls?.join(', ') ?? 'all';
 }
 
+/** The wall of that name, in any case where none is spelled so. */
+export function wallCalled(word: string, ids: readonly string[]): string | undefined {
+  return ids.find((id) => id === word) ?? ids.find((id) => id.toLowerCase() === word.toLowerCase());
+}
+
 /** Walls as typed: 'all' or nothing for every wall, which is null, or their ids in any order and case. */
 export function readWallsTyped(typed: string, ids: readonly string[]): { readonly walls: string[] | null } | { readonly trouble: string } {
   const plain = typed.trim();
   if (plain === '' || plain.toLowerCase() === 'all') return { walls: null };
   const words = plain.split(/[\s,;]+/).filter((word) => word !== '' && word !== 'and');
-  const idOf = (word: string) => ids.find((id) => id === word) ?? ids.find((id) => id.toLowerCase() === word.toLowerCase());
+  const idOf = (word: string) => wallCalled(word, ids);
   const unknown = words.find((word) => idOf(word) === undefined);
   if (unknown !== undefined || words.length === 0) {
     return { trouble: `‘${unknown ?? plain}’ is no wall of this room. This takes ‘all’, or some of ${ids.join(', ')}. Nothing was changed.` };
