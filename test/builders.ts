@@ -1,4 +1,5 @@
-import { decodeHouse, type Edit, type House, type HouseDocument, hungBand, type HungBand, type Room } from '../shared-core/house/index.ts';
+import type { Fault } from '../shared-core/base/index.ts';
+import { applyEdit, decodeHouse, type Edit, type House, type HouseDocument, hungBand, type HungBand, type Room } from '../shared-core/house/index.ts';
 import exchangeExample from './house/exchange-example.json' with { type: 'json' };
 
 /** Plain JSON that a test may change as it likes. */
@@ -16,6 +17,19 @@ export function exampleHouse(): House {
 /** A house from a document that is good; what is wrong with it otherwise. */
 export function houseOf(document: Loose): House {
   const outcome = decodeHouse(document);
+  if (!outcome.ok) throw new Error(outcome.faults.map(({ path, message }) => `${path} ${message}`).join('\n'));
+  return outcome.value;
+}
+
+/** What is wrong with a document; nothing where it is good. */
+export function faultsOf(document: unknown): readonly Fault[] {
+  const outcome = decodeHouse(document);
+  return outcome.ok ? [] : outcome.faults;
+}
+
+/** A house after an edit that is good; what is wrong with it otherwise. */
+export function made(house: House, edit: Edit): House {
+  const outcome = applyEdit(house, edit);
   if (!outcome.ok) throw new Error(outcome.faults.map(({ path, message }) => `${path} ${message}`).join('\n'));
   return outcome.value;
 }

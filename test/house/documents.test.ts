@@ -2,12 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { decodeHouse, documentSchema, LARGEST_DOCUMENT_CHARACTERS, readDocument, writeDocument } from '../../shared-core/house/index.ts';
 import { inches, millimetres } from '../../shared-core/units/index.ts';
-import { exampleDocument, exampleHouse, houseOf, type Loose } from '../builders.ts';
-
-const faultsOf = (document: unknown) => {
-  const outcome = decodeHouse(document);
-  return outcome.ok ? [] : outcome.faults;
-};
+import { exampleDocument, exampleHouse, faultsOf, houseOf, type Loose } from '../builders.ts';
 
 /** What is wrong, the change that makes a good document wrong, where it is said to be wrong, and words of what is said. */
 const WRONG: readonly (readonly [string, (document: Loose) => void, string, RegExp])[] = [

@@ -1,13 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { applyEdit, type Edit, type House, nameEdit } from '../../shared-core/house/index.ts';
 import { inches, millimetres } from '../../shared-core/units/index.ts';
-import { exampleHouse, type Loose } from '../builders.ts';
+import { exampleHouse, type Loose, made } from '../builders.ts';
 
-const made = (house: House, edit: Edit): House => {
-  const outcome = applyEdit(house, edit);
-  if (!outcome.ok) throw new Error(outcome.faults.map(({ path, message }) => `${path} ${message}`).join('\n'));
-  return outcome.value;
-};
 const wall = (house: House, id: string) => house.rooms[0]!.walls.find((one) => one.id === id);
 
 /** The edit, what it makes of the house, and how undo calls it. */

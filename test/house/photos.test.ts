@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { applyEdit, decodeHouse, documentSchema, type Edit, encodeHouse, type House, isKept, LARGEST_DOCUMENT_CHARACTERS, LONGEST_PHOTO, MOST_PHOTOS, MOST_PHOTOS_OF_WALL, nameEdit, readDocument, withoutNotes, writeDocument } from '../../shared-core/house/index.ts';
+import { applyEdit, documentSchema, type Edit, encodeHouse, type House, isKept, LARGEST_DOCUMENT_CHARACTERS, LONGEST_PHOTO, MOST_PHOTOS, MOST_PHOTOS_OF_WALL, nameEdit, readDocument, withoutNotes, writeDocument } from '../../shared-core/house/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
-import { documentOf, exampleDocument, exampleHouse, houseOf, type Loose, room, wallcovering } from '../builders.ts';
+import { documentOf, exampleDocument, exampleHouse, faultsOf, houseOf, type Loose, made, room, wallcovering } from '../builders.ts';
 
 const IMAGE = 'data:image/jpeg;base64,/9j/4AAQ';
 const KEPT = `kept:${'0a'.repeat(32)}`;
@@ -9,15 +9,6 @@ const KEPT = `kept:${'0a'.repeat(32)}`;
 const photo = (facts: Loose = {}): Loose => ({ id: 'photo', room: 'bed1', wall: 'B', image: IMAGE, ...facts });
 const many = (count: number, facts: Loose = {}) => Array.from({ length: count }, (_, index) => photo({ id: `photo${index}`, ...facts }));
 const withPhotos = (...photos: readonly Loose[]): Loose => ({ ...exampleDocument(), photos });
-const faultsOf = (document: unknown) => {
-  const outcome = decodeHouse(document);
-  return outcome.ok ? [] : outcome.faults;
-};
-const made = (house: House, edit: Edit): House => {
-  const outcome = applyEdit(house, edit);
-  if (!outcome.ok) throw new Error(outcome.faults.map(({ path, message }) => `${path} ${message}`).join('\n'));
-  return outcome.value;
-};
 
 describe('the photos of a document', () => {
   test('are of walls, written out and read in again as they are', () => {

@@ -1,21 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { applyEdit, decodeHouse, documentSchema, type Edit, type House, LONGEST_PICTURE, nameEdit, readDocument, writeDocument } from '../../shared-core/house/index.ts';
+import { applyEdit, documentSchema, type Edit, LONGEST_PICTURE, nameEdit, readDocument, writeDocument } from '../../shared-core/house/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
-import { documentOf, exampleDocument, exampleHouse, houseOf, type Loose, wallcovering } from '../builders.ts';
+import { documentOf, exampleDocument, exampleHouse, faultsOf, houseOf, type Loose, made, wallcovering } from '../builders.ts';
 
 const FERN = 'data:image/jpeg;base64,/9j/4AAQ';
 const IVY = 'data:image/png;base64,iVBORw0KGgo=';
 
 const withPictures = (...pictures: readonly Loose[]): Loose => ({ ...exampleDocument(), pictures });
-const faultsOf = (document: unknown) => {
-  const outcome = decodeHouse(document);
-  return outcome.ok ? [] : outcome.faults;
-};
-const made = (house: House, edit: Edit): House => {
-  const outcome = applyEdit(house, edit);
-  if (!outcome.ok) throw new Error(outcome.faults.map(({ path, message }) => `${path} ${message}`).join('\n'));
-  return outcome.value;
-};
 
 describe('the pictures of a document', () => {
   test('are those of wallcoverings and borders, written out and read in again as they are', () => {
