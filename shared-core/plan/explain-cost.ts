@@ -13,7 +13,8 @@ export function explainRoomCost(house: House, { costs, cost }: Pick<RoomGlance, 
   const show = (money: RoomCost['price']) => (money === null ? say`no price` : showMoney(money, house.currency));
   const lines = costs.map(({ covering, run, order, price, rolls, rollsOfAll, part }) => {
     const what = [nameCovering(house, covering), ...(run === null ? [] : [say`run ${run}`]), order === null ? say`to buy` : say`order ${order}`].join(', ');
-    return { text: rolls === rollsOfAll || price === null ? `${what}: ${show(price)}.` : say`${what}: ${show(price)} × ${rolls} of ${rollsOfAll} rolls = ${show(part)}.` };
+    if (part === price) return { text: `${what}: ${show(price)}.` };
+    return { text: rollsOfAll === 0 ? say`${what}: ${show(price)} shared alike = ${show(part)}.` : say`${what}: ${show(price)} × ${rolls} of ${rollsOfAll} rolls = ${show(part)}.` };
   });
   const rule = say`the rooms of a line share its price, spare and all, by the rolls that each would take alone; as priced, with no tax put on top`;
   return [...lines, { text: cost === null ? say`Not all of it has a price.` : say`Together ${show(cost)}.`, rule }];

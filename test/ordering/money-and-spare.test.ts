@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { amountsOf, bySupplier, spareRolls, spareRule, taxOf } from '../../shared-core/ordering/index.ts';
+import { addAmounts, amountsOf, amountsOfOrder, bySupplier, spareRolls, spareRule, taxOf } from '../../shared-core/ordering/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
 import { moneyOf } from '../../shared-core/units/index.ts';
 import { exampleHouse } from '../builders.ts';
@@ -17,6 +17,14 @@ describe('net, tax and gross', () => {
     expect(amountsOf(moneyOf(10), { rate: '5', included: false })).toMatchObject({ tax: 1 });
     expect(amountsOf(moneyOf(1_00), { rate: '0,125', included: false })).toMatchObject({ tax: 0 });
     expect(amountsOf(moneyOf(800_00), { rate: '0.125', included: false })).toMatchObject({ tax: 1_00 });
+  });
+
+  test('of a placed order are those of its lines, and of more orders those of all', () => {
+    const order = { tax: { rate: '10', included: false }, lines: [{ price: '100.00' }, { price: '50.00' }] } as unknown as Parameters<typeof amountsOfOrder>[1];
+    expect(amountsOfOrder({ currency: 'USD' }, order)).toEqual({ net: 150_00, tax: 15_00, gross: 165_00 });
+    expect(amountsOfOrder({ currency: 'USD' }, { lines: [...order.lines, {}] } as typeof order)).toEqual({ net: null, tax: null, gross: null });
+    expect(addAmounts([amountsOf(moneyOf(150_00), { rate: '10', included: false }), amountsOf(moneyOf(40_00), null)])).toEqual({ net: 190_00, tax: 15_00, gross: 205_00 });
+    expect(addAmounts([amountsOf(null, null), amountsOf(moneyOf(1), null)]).gross).toBeNull();
   });
 
   test('without a tax are the same; of an unknown sum unknown', () => {

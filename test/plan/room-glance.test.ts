@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { glanceAtRooms, planHouse, type RoomGlance } from '../../shared-core/plan/index.ts';
+import { explainRoomCost, glanceAtRooms, planHouse, type RoomGlance } from '../../shared-core/plan/index.ts';
+import { moneyOf } from '../../shared-core/units/index.ts';
 import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 
 const PAPER = wallcovering({ soldIn: [{ rolls: 1, price: '42.00' }], spareRolls: 1 });
@@ -69,5 +70,14 @@ describe('a room’s part of the cost', () => {
     expect(bed!.cost! + hall!.cost!).toBe(1001);
     expect(glance({ coverings: [wallcovering()] }).map(({ cost }) => cost)).toEqual([null, null]);
     expect(glance({ stock: [{ covering: 'paper', run: '2214', rolls: 40 }] }).map(({ cost, costs }) => [cost, costs])).toEqual([[null, []], [null, []]]);
+  });
+
+  test('is worked out line by line', () => {
+    const house = houseOf(documentOf({ coverings: [PAPER] }));
+    const cost = { covering: 'paper', run: '7', order: null, price: moneyOf(420_00), rolls: 9, rollsOfAll: 14, part: moneyOf(270_00) };
+    const lines = (glance: Parameters<typeof explainRoomCost>[1]) => explainRoomCost(house, glance).map(({ text }) => text);
+    expect(lines({ costs: [cost], cost: moneyOf(270_00) })).toEqual(['P-1, run 7, to buy: 420.00 USD × 9 of 14 rolls = 270.00 USD.', 'Together 270.00 USD.']);
+    expect(lines({ costs: [{ ...cost, rolls: 0, rollsOfAll: 0, part: moneyOf(210_00) }], cost: moneyOf(210_00) })[0]).toBe('P-1, run 7, to buy: 420.00 USD shared alike = 210.00 USD.');
+    expect(lines({ costs: [{ ...cost, run: null, order: '1', rolls: 14, part: moneyOf(420_00) }, { ...cost, price: null, part: null }], cost: null })).toEqual(['P-1, order 1: 420.00 USD.', 'P-1, run 7, to buy: no price.', 'Not all of it has a price.']);
   });
 });

@@ -12,6 +12,7 @@ export const PLAN: Words = {
   'run {0}': 'Anfertigung {0}',
   'to buy': 'zu kaufen',
   'order {0}': 'Bestellung {0}',
+  '{0}: {1} shared alike = {2}.': '{0}: {1} zu gleichen Teilen = {2}.',
   '{0}: {1} × {2} of {3} rolls = {4}.': '{0}: {1} × {2} von {3} Rollen = {4}.',
   'the rooms of a line share its price, spare and all, by the rolls that each would take alone; as priced, with no tax put on top':
     'die Räume einer Zeile teilen sich deren Preis samt Reserve nach den Rollen, die jeder allein bräuchte; Preise wie angegeben, ohne aufgeschlagene Steuer',
