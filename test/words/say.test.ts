@@ -1,14 +1,20 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import ts from 'typescript';
 import { afterEach, describe, expect, it } from 'vitest';
 import { ENGLISH, languageOf, LANGUAGES, say, sayDay, sayDecimal, sayList, speak, spokenLanguage, textKey, type Words } from '../../shared-core/words/index.ts';
-import { parseSource, sourceFiles } from '../architecture/read-imports.ts';
+import { textsOf, textsOfFolder } from './find-texts.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
 const GERMAN_FILES = readdirSync(join(ROOT, 'shared-core/words/german')).map((name) => name.replace('.ts', '')).filter((name) => name !== 'index');
-/** Folders whose every text has words. */
-const SAID = ['words', 'units', 'house', 'survey', 'setting-out', 'ordering', 'plan', 'drawing', 'contract'];
+const PLACES = ['house', 'start', 'survey', 'coverings', 'set-out', 'order', 'deliveries'];
+/** Folders whose every text is said and has words, with the file of these words. */
+const SAID = [
+  ...['words', 'units', 'house', 'survey', 'setting-out', 'ordering', 'plan', 'drawing', 'contract'].map((name) => [`shared-core/${name}`, name] as const),
+  ...['host', 'state', 'parts', 'drawing'].map((name) => [`src-renderer/${name}`, `window-${name}`] as const),
+  ...PLACES.map((name) => [`src-renderer/places/${name}`, `place-${name}`] as const),
+  ['src-main/**', 'host'] as const,
+  ['src-renderer/*', 'window'] as const,
+];
 
 afterEach(() => speak(ENGLISH));
 
@@ -59,6 +65,23 @@ describe('another language', () => {
   });
 });
 
+describe('the texts of a file', () => {
+  it('are found in code and markup, said and unsaid', () => {
+    expect(textsOf('a.ts', "const a = say`Run ${b ? say`one` : 'of two'} has`; throw new Error('not for users'); find.closest('a b');")).toEqual({
+      said: ['Run {0} has', 'one'],
+      unsaid: ['a.ts: of two'],
+    });
+    expect(textsOf('a.svelte', '<p class="a b" title="Yes">{say`Said`} no, {`two ${3} words`}</p><Field label="One" value="it is" />')).toEqual({
+      said: ['Said'],
+      unsaid: ['a.svelte: title', 'a.svelte: no,', 'a.svelte: two 0 words', 'a.svelte: label'],
+    });
+  });
+
+  it.each(SAID.filter(([folder]) => folder.startsWith('src-')))('of %s are all said', (folder) => {
+    expect(textsOfFolder(ROOT, folder).unsaid).toEqual([]);
+  });
+});
+
 describe('German', () => {
   it('has the gaps and the outer space of the English', () => {
     const gapsOf = (text: string) => [...new Set(text.match(/\{\d+\}/g))].sort();
@@ -75,10 +98,9 @@ describe('German', () => {
     for (const own of Object.values(modules)) expect(words).toMatchObject(own);
   });
 
-  it.each(SAID)('has words for every text of %s, and no others', async (folder) => {
-    const own = Object.values((await import(`../../shared-core/words/german/${folder}.ts`)) as Readonly<Record<string, Words>>);
-    const said = sourceFiles(ROOT, `shared-core/${folder}`).flatMap((file) => textsOf(parseSource(file, readFileSync(join(ROOT, file), 'utf8'))));
-    expect(Object.keys(Object.assign({}, ...own) as Words).sort()).toEqual([...new Set(said)].sort());
+  it.each(SAID)('of %s has words for every text in %s.ts, and no others', async (folder, name) => {
+    const own = Object.values((await import(`../../shared-core/words/german/${name}.ts`)) as Readonly<Record<string, Words>>);
+    expect(Object.keys(Object.assign({}, ...own) as Words).sort()).toEqual([...new Set(textsOfFolder(ROOT, folder).said)].sort());
   });
 
   it('is what the core says once it is spoken, and never what it writes', async () => {
@@ -117,12 +139,3 @@ describe('German', () => {
     expect(['innen', 'auß', '92,5 Grad', 'inside'].map(readTurnTyped)).toEqual(['inside', 'outside', '92.5', 'inside']);
   });
 });
-
-function textsOf(node: ts.Node): readonly string[] {
-  const inside: string[] = [];
-  ts.forEachChild(node, (child) => void inside.push(...textsOf(child)));
-  if (!ts.isTaggedTemplateExpression(node) || node.tag.getText() !== 'say') return inside;
-  const { template } = node;
-  const parts = ts.isNoSubstitutionTemplateLiteral(template) ? [template] : [template.head, ...template.templateSpans.map(({ literal }) => literal)];
-  return [textKey(parts.map(({ text }) => text)), ...inside];
-}
