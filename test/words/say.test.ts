@@ -67,11 +67,11 @@ describe('another language', () => {
 
 describe('the texts of a file', () => {
   it('are found in code and markup, said and unsaid', () => {
-    expect(textsOf('a.ts', "const a = say`Run ${b ? say`one` : 'of two'} has`; throw new Error('not for users'); find.closest('a b');")).toEqual({
+    expect(textsOf('a.ts', "const a = say`Run $" + "{b ? say`one` : 'of two'} has`; throw new Error('not for users'); find.closest('a b');")).toEqual({
       said: ['Run {0} has', 'one'],
       unsaid: ['a.ts: of two'],
     });
-    expect(textsOf('a.svelte', '<p class="a b" title="Yes">{say`Said`} no, {`two ${3} words`}</p><Field label="One" value="it is" />')).toEqual({
+    expect(textsOf('a.svelte', '<p class="a b" title="Yes">{say`Said`} no, {`two $' + '{3} words`}</p><Field label="One" value="it is" />')).toEqual({
       said: ['Said'],
       unsaid: ['a.svelte: title', 'a.svelte: no,', 'a.svelte: two 0 words', 'a.svelte: label'],
     });
