@@ -23,6 +23,8 @@ const READ_ATTRIBUTES = ['label', 'title', 'aria-label', 'placeholder', 'alt', '
 /** Calls whose texts are read by machines. */
 const MACHINE_CALLS = ['querySelector', 'querySelectorAll', 'closest', 'matches', 'matchMedia', 'assert', 'execFile', 'prepare', 'raw'];
 const WORDS = /\p{L}\S*\s+\S*\p{L}/u;
+/** A word that stands apart from what is put in, as in `…, 3 rolls`. */
+const WORD_AND_GAP = /\p{L}{2}.*\s|\s.*\p{L}{2}/su;
 
 /** Of all files in a folder and its folders; `src-renderer/*` is the files beside its folders alone, `src-main/**` those in its folders alone. */
 export function textsOfFolder(root: string, folder: string): Texts {
@@ -73,8 +75,8 @@ export function textsOf(file: string, text: string): Texts {
         if (typeof node.value === 'string' && WORDS.test(node.value)) unsaid.push(`${file}: ${node.value}`);
         return;
       case 'TemplateLiteral': {
-        const written = (node['quasis'] as readonly Node[]).map(({ value }) => (value as { cooked: string }).cooked).join('0');
-        if (WORDS.test(written)) unsaid.push(`${file}: ${written}`);
+        const written = (node['quasis'] as readonly Node[]).map(({ value }) => (value as { cooked: string }).cooked).join('…');
+        if (WORD_AND_GAP.test(written)) unsaid.push(`${file}: ${written}`);
         return walk(node['expressions']);
       }
       case 'ThrowStatement':
