@@ -47,6 +47,8 @@ export interface HostFacts {
   readonly shell: 'desktop' | 'loopback';
   readonly folder: string;
   readonly version: string;
+  /** In which the host says what it says, by its code; it keeps to it until it ends. */
+  readonly language: string;
   /** The house to open first, where the app was started with one. */
   readonly firstFile: string | null;
 }

@@ -1,10 +1,12 @@
 import { z } from 'zod';
+import { LANGUAGES } from '../words/index.ts';
 
 /** How large text is set, in hundredths of the browser's own size. */
 export const TEXT_SIZES = [80, 90, 100, 110, 125, 150, 175, 200] as const;
 
 /** What a user chose for every house's window; `system` does as the machine says. A key that a file lacks takes its usual value. */
 export const settingsSchema = z.strictObject({
+  language: z.enum(['system', ...LANGUAGES.map(({ code }) => code)]).default('system'),
   scheme: z.enum(['system', 'light', 'dark']).default('system'),
   contrast: z.enum(['system', 'more']).default('system'),
   textSize: z.literal(TEXT_SIZES).default(100),

@@ -1,2 +1,2 @@
 export { ENGLISH, type Language, say, sayDay, sayDecimal, sayList, speak, spokenLanguage, textKey, type Words } from './say.ts';
-export { languageOf, LANGUAGES } from './languages.ts';
+export { languageChosen, languageOf, LANGUAGES } from './languages.ts';

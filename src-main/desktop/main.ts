@@ -1,14 +1,17 @@
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session } from 'electron';
-import { openOffice, ownFolder } from '../office/index.ts';
-import { readSettings } from './settings.ts';
-import { startDesktop } from './start-desktop.ts';
+import { speakChosen } from '../office/speak-chosen.ts';
+
+const surroundings = { platform: process.platform, environment: process.env, homeFolder: homedir() };
+speakChosen(surroundings);
+const { openOffice, ownFolder } = await import('../office/index.ts');
+const { readSettings } = await import('./settings.ts');
+const { startDesktop } = await import('./start-desktop.ts');
 
 // A packed app is its own program; otherwise the first argument is the file that Electron was given to run.
 const argv = process.argv.slice(app.isPackaged ? 1 : 2);
-const homeFolder = homedir();
-const houses = readSettings(argv, { environment: process.env, homeFolder, currentFolder: process.cwd() });
+const houses = readSettings(argv, { ...surroundings, currentFolder: process.cwd() });
 // As built: out/main/main.js
 const builtFolder = join(import.meta.dirname, '..');
 
@@ -25,7 +28,7 @@ startDesktop(
     rendererFolder: join(builtFolder, 'renderer'),
     preloadFile: join(builtFolder, 'preload', 'preload.cjs'),
     platform: process.platform,
-    openOffice: () => openOffice({ shell: 'desktop', ...houses, ownFolder: ownFolder({ platform: process.platform, environment: process.env, homeFolder }) }),
+    openOffice: () => openOffice({ shell: 'desktop', ...houses, ownFolder: ownFolder(surroundings) }),
   },
 ).catch((error: unknown) => {
   dialog.showErrorBox('Struckline could not start', `${error instanceof Error ? error.message : String(error)}\n\nHouses are kept in ${houses.folder}.`);

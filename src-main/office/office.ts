@@ -13,6 +13,7 @@ import {
   settingsSchema,
 } from '../../shared-core/contract/index.ts';
 import { decodeFacts, newHouse, readDocument, writeDocument } from '../../shared-core/house/index.ts';
+import { spokenLanguage } from '../../shared-core/words/index.ts';
 import type { StoredHouse, StoreFailure } from '../store/index.ts';
 import { demoHouse } from './demo.ts';
 import { HOUSE_FILE_ENDING } from './house-files.ts';
@@ -54,7 +55,7 @@ export function openOffice(settings: OfficeSettings): Office {
   const handlers: Handlers = {
     'describe-host': async () => ({
       ok: true,
-      value: { shell: settings.shell, folder: settings.folder, version: VERSION, firstFile },
+      value: { shell: settings.shell, folder: settings.folder, version: VERSION, language: spokenLanguage().code, firstFile },
     }),
     'list-houses': async () => ({ ok: true, value: await houses.list() }),
     'create-house': ({ name, lengths, currency }) => houses.create(newHouse(name, lengths, currency)),

@@ -16,6 +16,9 @@ export function ownFolder({ platform, environment, homeFolder }: OwnFolderSurrou
   return join(environment['XDG_DATA_HOME'] || join(homeFolder, '.local', 'share'), 'struckline');
 }
 
+/** What a user chose for every house, in the app's own folder. */
+export const SETTINGS_NAME = 'settings.json';
+
 /** Writes a file of the app's own, for the user alone: all of it or none, so that nobody reads half of one. */
 export function writeOwn(path: string, contents: unknown): void {
   const draft = `${path}.${randomUUID()}.draft`;

@@ -2,10 +2,9 @@ import { existsSync, readFileSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Settings, type SettingsRead, settingsSchema, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
 import { decodeFacts } from '../../shared-core/house/index.ts';
-import { writeOwn } from './own-folder.ts';
+import { SETTINGS_NAME, writeOwn } from './own-folder.ts';
 
 const VERSION = 1;
-const NAME = 'settings.json';
 const SET_ASIDE = 'settings-not-read.json';
 
 /** The settings of a user in a small JSON file; what can't be read never stops the app and is never thrown away. */
@@ -15,7 +14,7 @@ export class SettingsFile {
 
   constructor(folder: string) {
     this.#folder = folder;
-    this.#path = join(folder, NAME);
+    this.#path = join(folder, SETTINGS_NAME);
   }
 
   read(): SettingsRead {

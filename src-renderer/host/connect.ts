@@ -1,15 +1,7 @@
-import {
-  type Argument,
-  BRIDGE_NAME,
-  type DesktopBridge,
-  failure,
-  type Host,
-  LOOPBACK_CALL_PATH,
-  type Method,
-  type OpenedHouse,
-  type Replies,
-  type Reply,
-} from '../../shared-core/contract/index.ts';
+// The language is not known before the host has been asked: nothing is loaded here that says something at once.
+import { BRIDGE_NAME, type DesktopBridge, type Host, LOOPBACK_CALL_PATH } from '../../shared-core/contract/host.ts';
+import type { Argument, Method, OpenedHouse, Replies } from '../../shared-core/contract/index.ts';
+import { failure, type Reply } from '../../shared-core/contract/reply.ts';
 
 /** The host behind this window: the desktop app's bridge where there is one, else the loopback server. */
 export function connectHost(): Host {

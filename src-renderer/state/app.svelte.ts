@@ -1,4 +1,4 @@
-import { type Host, type HostFacts, type HouseListing, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply } from '../../shared-core/contract/index.ts';
+import { type Host, type HostFacts, type HouseListing, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply, type SettingsRead } from '../../shared-core/contract/index.ts';
 import { AppearanceState } from './appearance.svelte.ts';
 import { HouseState } from './house.svelte.ts';
 import { type Place, PLACES } from './places.ts';
@@ -18,13 +18,12 @@ export class AppState {
   /** What was just done, where the window alone does not show it. */
   notice = $state<string | null>(null);
 
-  constructor(host: Host) {
+  constructor(host: Host, settings: Reply<SettingsRead>) {
     this.#host = host;
-    this.appearance = new AppearanceState(host);
+    this.appearance = new AppearanceState(host, settings);
   }
 
   async start(): Promise<void> {
-    await this.appearance.read();
     const facts = await this.#host.call('describe-host', {});
     if (facts.ok) this.facts = facts.value;
     const [, file, place] = location.hash.split('/').map(decodeURIComponent);

@@ -1,4 +1,5 @@
-import { type Host, type Settings, TEXT_SIZES, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
+import { type Host, type Reply, type Settings, type SettingsRead, TEXT_SIZES, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
+import { languageChosen, spokenLanguage } from '../../shared-core/words/index.ts';
 
 export { type Settings, TEXT_SIZES };
 
@@ -8,22 +9,15 @@ export class AppearanceState {
   readonly #asksForContrast = matchMedia('(prefers-contrast: more)');
   readonly #asksForStillness = matchMedia('(prefers-reduced-motion: reduce)');
   settings = $state.raw<Settings>(USUAL_SETTINGS);
-  /** Whether the window may be shown: before, it would be in another dress. */
-  isRead = $state(false);
   /** What the host said last where the settings could not be read or kept. */
   trouble = $state<string | null>(null);
 
-  constructor(host: Host) {
+  constructor(host: Host, read: Reply<SettingsRead>) {
     this.#host = host;
+    if (read.ok) this.settings = read.value.settings;
+    this.trouble = read.ok ? read.value.trouble : read.error.message;
     for (const query of [this.#asksForContrast, this.#asksForStillness]) query.addEventListener('change', () => this.#dress());
-  }
-
-  async read(): Promise<void> {
-    const reply = await this.#host.call('read-settings', {});
-    if (reply.ok) this.settings = reply.value.settings;
-    this.trouble = reply.ok ? reply.value.trouble : reply.error.message;
     this.#dress();
-    this.isRead = true;
   }
 
   async change(part: Partial<Settings>): Promise<void> {
@@ -31,6 +25,7 @@ export class AppearanceState {
     this.#dress();
     const reply = await this.#host.call('save-settings', { settings: this.settings });
     this.trouble = reply.ok ? null : `This was not kept for the next start. ${reply.error.message}`;
+    if (reply.ok && languageChosen(this.settings.language, navigator.language) !== spokenLanguage()) location.reload();
   }
 
   /** The style has each palette once, whoever asks for it; only the colour scheme it can take from the system by itself. */

@@ -1,10 +1,14 @@
 import type { House } from '../../shared-core/house/index.ts';
 import type { OrderLine } from '../../shared-core/ordering/index.ts';
-import { countOtherwise } from '../../shared-core/plan/index.ts';
+import { languageOf, speak } from '../../shared-core/words/index.ts';
 
 export interface CompareRequest {
   readonly house: House;
   readonly line: OrderLine;
 }
 
-self.addEventListener('message', ({ data }: MessageEvent<CompareRequest>) => self.postMessage(countOtherwise(data.house, data.line)));
+speak(languageOf(self.name));
+const loaded = import('../../shared-core/plan/index.ts');
+self.addEventListener('message', ({ data }: MessageEvent<CompareRequest>) => {
+  loaded.then(({ countOtherwise }) => self.postMessage(countOtherwise(data.house, data.line))).catch(reportError);
+});

@@ -1,6 +1,7 @@
 import type { House } from '../../shared-core/house/index.ts';
 import type { OrderLine } from '../../shared-core/ordering/index.ts';
 import type { OtherCounts } from '../../shared-core/plan/index.ts';
+import { spokenLanguage } from '../../shared-core/words/index.ts';
 import type { CompareRequest } from './compare-worker.ts';
 import CompareWorker from './compare-worker.ts?worker';
 import { factsOfPlans } from './facts-of-plans.ts';
@@ -15,7 +16,7 @@ export function compareLine(house: House, line: OrderLine, onanswer: (counts: Ot
     onanswer(before);
     return () => {};
   }
-  const worker = new CompareWorker();
+  const worker = new CompareWorker({ name: spokenLanguage().code });
   worker.addEventListener('message', ({ data }: MessageEvent<OtherCounts>) => {
     compared.set(line, data);
     worker.terminate();

@@ -1,3 +1,8 @@
-import { answerPlan, type PlanRequest } from './answer-plan.ts';
+import { languageOf, speak } from '../../shared-core/words/index.ts';
+import type { PlanRequest } from './answer-plan.ts';
 
-self.addEventListener('message', ({ data }: MessageEvent<PlanRequest>) => answerPlan(data, () => performance.now(), (answer) => self.postMessage(answer)));
+speak(languageOf(self.name));
+const loaded = import('./answer-plan.ts');
+self.addEventListener('message', ({ data }: MessageEvent<PlanRequest>) => {
+  loaded.then(({ answerPlan }) => answerPlan(data, () => performance.now(), (answer) => self.postMessage(answer))).catch(reportError);
+});

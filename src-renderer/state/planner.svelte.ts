@@ -1,5 +1,6 @@
 import type { House } from '../../shared-core/house/index.ts';
 import type { HousePlan } from '../../shared-core/plan/index.ts';
+import { spokenLanguage } from '../../shared-core/words/index.ts';
 import type { PlanAnswer, PlanRequest } from './answer-plan.ts';
 import { factsOfPlans } from './facts-of-plans.ts';
 import { isAlike } from './is-alike.ts';
@@ -81,7 +82,7 @@ export class Planner {
   }
 
   #newWorker(): Worker {
-    const worker = new PlanWorker();
+    const worker = new PlanWorker({ name: spokenLanguage().code });
     worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => this.#take(data));
     worker.addEventListener('error', (event) => {
       this.trouble = `The plan could not be made (${event.message || 'the planner stopped'}). The house is saved; undo the last change to see its plan again.`;

@@ -56,7 +56,7 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
     const callBadly = (method: string, argument: unknown) => host.call(method as 'open-house', argument as { file: string });
 
     test('describes its host', async () => {
-      expect(valueOf(await host.call('describe-host', {}))).toEqual({ shell, folder: join(folder, 'houses'), version: expect.stringMatching(/^\d+\.\d+\.\d+/), firstFile: null });
+      expect(valueOf(await host.call('describe-host', {}))).toEqual({ shell, folder: join(folder, 'houses'), version: expect.stringMatching(/^\d+\.\d+\.\d+/), language: 'en', firstFile: null });
     });
 
     test('a folder with nothing in it lists no houses', async () => {
@@ -279,7 +279,7 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
 
     test('settings are the usual ones until others are saved, and these are there after a start', async () => {
       expect(valueOf(await host.call('read-settings', {}))).toEqual({ settings: USUAL_SETTINGS, trouble: null });
-      const settings: Settings = { scheme: 'dark', contrast: 'more', textSize: 150, motion: 'none' };
+      const settings: Settings = { language: 'de', scheme: 'dark', contrast: 'more', textSize: 150, motion: 'none' };
       expect(valueOf(await host.call('save-settings', { settings }))).toEqual({ settings, trouble: null });
       expect(errorOf(await callBadly('save-settings', { settings: { ...settings, textSize: 1000 } }))).toMatchObject({ code: 'bad-argument', details: [{ path: 'settings.textSize' }] });
       await connection.close();

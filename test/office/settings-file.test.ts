@@ -4,9 +4,11 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { type Settings, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
 import { ownFolder } from '../../src-main/office/own-folder.ts';
+import { ENGLISH, languageOf, speak, spokenLanguage } from '../../shared-core/words/index.ts';
 import { SettingsFile } from '../../src-main/office/settings-file.ts';
+import { speakChosen } from '../../src-main/office/speak-chosen.ts';
 
-const CHOSEN: Settings = { scheme: 'light', contrast: 'more', textSize: 200, motion: 'none' };
+const CHOSEN: Settings = { language: 'de', scheme: 'light', contrast: 'more', textSize: 200, motion: 'none' };
 
 let folder: string;
 beforeEach(() => {
@@ -24,6 +26,20 @@ test('nothing is made before something is chosen, and what is chosen is read aga
   expect(file.save(CHOSEN)).toEqual({ settings: CHOSEN, trouble: null });
   expect(new SettingsFile(own).read()).toEqual({ settings: CHOSEN, trouble: null });
   expect(readdirSync(own)).toEqual(['settings.json']);
+});
+
+test.each([
+  ['{"version":1,"language":"de"}', 'de'],
+  ['{"version":1,"language":"xx"}', 'en'],
+  ['{"version":1,"language":7}', 'en'],
+  ['noise', 'en'],
+])('a process speaks the language in %s, else one there is', (text, code) => {
+  writeFileSync(path(), text);
+  const was = Intl.DateTimeFormat().resolvedOptions().locale;
+  speakChosen({ platform: 'linux', environment: { STRUCKLINE_OWN: folder }, homeFolder: '/home/ada' });
+  const spoken = spokenLanguage().code;
+  speak(ENGLISH);
+  expect(spoken).toBe(text === 'noise' ? languageOf(was).code : code);
 });
 
 test('a key that the file lacks takes its usual value', () => {
