@@ -4,6 +4,7 @@ import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
 import { type LengthStyle, showLength } from '../units/index.ts';
 import { borderRings, borderShapes, type BorderToDraw, pencilShapes } from './elevation-border.ts';
 import { type Hanging, killSide, killWords, markShapes } from './elevation-marks.ts';
+import { sliverShapes } from './elevation-slivers.ts';
 import { ringShapes, rollShapes, type RollsOfPieces, stripShapes, type StripsToDraw } from './elevation-strips.ts';
 import { dimensionsBelow, dimensionShapes, edgeShapes, openingShapes, wallShapes } from './elevation-walls.ts';
 import { boundsOf } from './geometry.ts';
@@ -65,7 +66,7 @@ export interface ElevationOptions {
  * Shapes: lengths in units along the stretch's own axis, heights upwards as negative y, from the room's level datum.
  * Walls stand side by side with their floor lines, raked ceilings, corners and openings; strips with seams, pieces
  * over and under openings, a ring with the strip's number 1.5 m above the floor, the picture or motif where each
- * piece's phase puts it; start line, direction and kill point; dimensions. Everything but dimensions belongs to a subject.
+ * piece's phase puts it; start line, direction, slivers and kill point; dimensions. Everything but dimensions belongs to a subject.
  * Example: walls of 12' 4", 10' 2", 12' 4", 10' 2" hung with strips of 20 1/2 in from the left of A give 27 rings, 26
  * seams, the start line at the left end and the lozenge of the kill point, 7 3/8 in over, at the right end.
  */
@@ -93,7 +94,7 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
     ...openingShapes(spans, style),
     ...roomShapes(spans, room, style),
     ...edgeShapes(spans, axis.isClosed),
-    ...(options.isThumb ? [] : dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style)),
+    ...(options.isThumb ? [] : [...dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style), ...sliverShapes(spans, stretch, hanging, style)]),
     ...levelLineShapes(spans, band, style),
     ...ringShapes(strips),
     ...(rolls ? rollShapes(strips, rolls) : []),

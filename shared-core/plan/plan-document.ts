@@ -33,7 +33,7 @@ export function planDocument(house: House, plan: HousePlan) {
           start: first?.start ?? null,
           kill: first?.kill ?? null,
           mismatch: first?.mismatch ?? null,
-          ...(band.kind === 'strips' ? { slivers: band.stretches.reduce((sum, stretch) => sum + stretch.slivers, 0) } : {}),
+          ...(band.kind === 'strips' ? { slivers: band.stretches.reduce((sum, stretch) => sum + stretch.slivers.length, 0) } : {}),
           rollsAlone: band.rollsAlone,
           ...(band.kind === 'lengths' && band.clashes.length > 0 ? { clashes: band.clashes.map(({ wall, id, by }) => ({ wall, with: id, by: print(by) })) } : {}),
           stretches,

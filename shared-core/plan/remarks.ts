@@ -93,7 +93,7 @@ function roomWarnings(room: Room, plan: RoomPlan, coverings: ReadonlyMap<string,
 }
 
 function sliverWarnings(room: RoomPlan): readonly Remark[] {
-  const onWalls = room.bands.map((band) => (band.kind === 'strips' ? band.stretches.reduce((sum, { slivers }) => sum + slivers, 0) : 0));
+  const onWalls = room.bands.map((band) => (band.kind === 'strips' ? band.stretches.reduce((sum, { slivers }) => sum + slivers.length, 0) : 0));
   return [
     ...onWalls.filter((slivers) => slivers > 0).map((slivers) => ({ place: 'set-out' as const, room: room.id, message: slivers === 1 ? say`${room.name} has ${slivers} sliver: a seam too near to a corner or an opening. Another start may avoid it.` : say`${room.name} has ${slivers} slivers: a seam too near to a corner or an opening. Another start may avoid it.` })),
     ...(room.ceiling && room.ceiling.slivers > 0 ? [{ place: 'set-out' as const, room: room.id, message: say`The last strip of the ceiling of ${room.name} is a sliver. Running the strips along another wall may avoid it.` }] : []),

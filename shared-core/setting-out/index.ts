@@ -11,7 +11,7 @@ export { aboveFloor, bottomOf, edgeOver, interrupts, swallows, topOf } from './h
 export { type KillKind, type KillPoint, killPoints, type Sight, sightOf } from './kill-points.ts';
 export { countClashes, seamsOf, type SeamPlace, setOutLiningAcross, setOutLiningUp } from './lining.ts';
 export { type LayoutOption, type LayoutSearch, searchLayouts } from './search.ts';
-export { countSlivers, type SliverCount } from './slivers.ts';
+export { countSlivers, findSlivers, type Sliver, type SliverCount } from './slivers.ts';
 export { type StartCandidate, startCandidates, type StartKind } from './start-candidates.ts';
 export { findStretches, readWall, type Stretch, type StretchOpening, type StretchWall, wrapAfter } from './stretch.ts';
 export { type MuralLayout, type MuralShortage, setOutMural } from './murals.ts';

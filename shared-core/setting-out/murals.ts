@@ -69,7 +69,7 @@ export function setOutMural(stretch: Stretch, band: HungBand, mural: Mural, rule
     kill: null,
     mismatch: null,
     mismatchUpright: null,
-    slivers: 0,
+    slivers: [],
     datum: lengthOf(highest),
     strips,
     shortage: { width: lengthOf(more(origin) + more(end - (origin + hung))), height: lengthOf(more(highest - top) + more(foot - lowest)) },

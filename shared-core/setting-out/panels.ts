@@ -19,7 +19,7 @@ export function setOutPanels(stretch: Stretch, band: HungBand, covering: Wallcov
   const axis = layAxis(stretch, () => 0);
   const grid: Grid = { origin: 0, struck: 0, from: 0, to: axis.length, lappedEnd: null, lap: 0, direction: 'right' };
   const start = onWall(axis, 0);
-  return { axis, grid, start, kill: null, mismatch: null, mismatchUpright: null, slivers: 0, ...cutStrips(axis, panelSpans(axis, laidWidthOf(covering)), band, covering, rules) };
+  return { axis, grid, start, kill: null, mismatch: null, mismatchUpright: null, slivers: [], ...cutStrips(axis, panelSpans(axis, laidWidthOf(covering)), band, covering, rules) };
 }
 
 function panelSpans(axis: Axis, laidWidth: number): readonly StripSpan[] {

@@ -9,7 +9,16 @@ import type { StretchWall } from './stretch.ts';
 interface Zone {
   readonly from: number;
   readonly to: number;
+  /** What the seam stands too near to: the two sides of a corner, or one edge. */
+  readonly edges: readonly [left: number, right: number];
   readonly isAtOutsideCorner: boolean;
+}
+
+/** What is left between a seam and the corner or edge that it stands too near to, on the axis. */
+export interface Sliver {
+  readonly seam: number;
+  readonly from: number;
+  readonly to: number;
 }
 
 export interface SliverCount {
@@ -30,11 +39,21 @@ export function countSlivers(axis: Axis, grid: Grid, laidWidth: Length, band: Hu
   return sliverCounter(axis, grid, laidWidth, band, rules)(grid.origin);
 }
 
-/** The same for any place of strip 0 between the same ends. */
+/**
+ * Where the slivers of a layout are, from left to right as they are counted.
+ *
+ * Shapes: positions on the axis, in units. Example: strips of 20 in from the left of a wall 61 in long leave a sliver from
+ * 60 in to 61 in, whose seam stands at 60 in.
+ */
+export function findSlivers(axis: Axis, grid: Grid, laidWidth: Length, band: HungBand, rules: Rules): readonly Sliver[] {
+  return zonesWithin(axis, grid, band, rules)
+    .flatMap((zone) => seamsIn(zone, grid.origin, laidWidth).map((seam): Sliver => ({ seam, from: Math.min(seam, zone.edges[0]), to: Math.max(seam, zone.edges[1]) })))
+    .toSorted((one, other) => one.from - other.from);
+}
+
+/** The same count for any place of strip 0 between the same ends. */
 export function sliverCounter(axis: Axis, ends: Pick<Grid, 'from' | 'to'>, laidWidth: Length, band: HungBand, rules: Rules): (origin: number) => SliverCount {
-  const zones = zonesOf(axis, ends, band, rules)
-    .map((zone) => ({ ...zone, from: Math.max(zone.from, ends.from + 1), to: Math.min(zone.to, ends.to - 1) }))
-    .filter(({ from, to }) => from <= to);
+  const zones = zonesWithin(axis, ends, band, rules);
   return (origin) => {
     let [slivers, outsideSeams] = [0, 0];
     for (const zone of zones) {
@@ -46,15 +65,29 @@ export function sliverCounter(axis: Axis, ends: Pick<Grid, 'from' | 'to'>, laidW
   };
 }
 
+function seamsIn(zone: Zone, origin: number, laidWidth: Length): readonly number[] {
+  const first = ceilDivide(zone.from - origin, laidWidth);
+  const last = floorDivide(zone.to - origin, laidWidth);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => origin + (first + index) * laidWidth);
+}
+
+/** The zones between the two ends, where alone a seam is. */
+function zonesWithin(axis: Axis, ends: Pick<Grid, 'from' | 'to'>, band: HungBand, rules: Rules): readonly Zone[] {
+  return zonesOf(axis, ends, band, rules)
+    .map((zone) => ({ ...zone, from: Math.max(zone.from, ends.from + 1), to: Math.min(zone.to, ends.to - 1) }))
+    .filter(({ from, to }) => from <= to);
+}
+
 function zonesOf(axis: Axis, ends: Pick<Grid, 'from' | 'to'>, band: HungBand, rules: Rules): readonly Zone[] {
   const sliver = rules.sliver.length;
   const round = Math.max(sliver, rules.minOutsideWrap.length);
-  const beside = (from: number, to: number): Zone => ({ from: from + 1, to: to - 1, isAtOutsideCorner: false });
+  const leftOf = (edge: number): Zone => ({ from: edge - sliver + 1, to: edge - 1, edges: [edge, edge], isAtOutsideCorner: false });
+  const rightOf = (edge: number): Zone => ({ from: edge + 1, to: edge + sliver - 1, edges: [edge, edge], isAtOutsideCorner: false });
   const corners = cornersWithin(axis, ends.from, ends.to).flatMap(({ kind, from, to }): readonly Zone[] =>
-    kind === 'inside' ? [beside(from - sliver, from), beside(to, to + sliver)] : [{ from: from - round + 1, to: to + round - 1, isAtOutsideCorner: true }],
+    kind === 'inside' ? [leftOf(from), rightOf(to)] : [{ from: from - round + 1, to: to + round - 1, edges: [from, to], isAtOutsideCorner: true }],
   );
-  const openings = edgesOfOpenings(axis, ends, band).flatMap((edge) => [beside(edge - sliver, edge), beside(edge, edge + sliver)]);
-  return [beside(ends.from, ends.from + sliver), beside(ends.to - sliver, ends.to), ...corners, ...openings];
+  const openings = edgesOfOpenings(axis, ends, band).flatMap((edge) => [leftOf(edge), rightOf(edge)]);
+  return [rightOf(ends.from), leftOf(ends.to), ...corners, ...openings];
 }
 
 /** Where openings begin and end between corners; two that go on from one another at the same heights are one. */

@@ -6,7 +6,7 @@ import { chosenLayout, type WallPlace } from './chosen-layout.ts';
 import { cutStrips, dropOf, patternOf, type Strip, type StripSpan } from './cut-strips.ts';
 import { type Grid, placeGrid } from './grid.ts';
 import { type Mismatch, missBy } from './mismatch.ts';
-import { countSlivers } from './slivers.ts';
+import { findSlivers, type Sliver } from './slivers.ts';
 import { leanAfter, type Stretch, wrapAfter } from './stretch.ts';
 
 export interface StretchLayout {
@@ -18,7 +18,7 @@ export interface StretchLayout {
   readonly mismatch: Mismatch | null;
   /** Where a corner leans: the mismatch at the height where it takes no more than the usual wrap. */
   readonly mismatchUpright: Mismatch | null;
-  readonly slivers: number;
+  readonly slivers: readonly Sliver[];
   readonly datum: Length;
   readonly strips: readonly Strip[];
 }
@@ -46,7 +46,7 @@ export function setOutStrips(stretch: Stretch, band: HungBand, covering: Wallcov
     kill: axis.isClosed ? onWall(axis, grid.from) : null,
     mismatch: axis.isClosed ? mismatchOf(grid, covering) : null,
     mismatchUpright: axis.isClosed && lean > 0 ? mismatchOf(grid, covering, lean) : null,
-    slivers: countSlivers(axis, grid, laidWidth, band, rules).slivers,
+    slivers: findSlivers(axis, grid, laidWidth, band, rules),
     datum,
     strips,
   };

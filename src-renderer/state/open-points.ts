@@ -63,7 +63,7 @@ function coveringsPoint(house: House): OpenPoint | null {
 
 function setOutPoint(plan: HousePlan | null): OpenPoint | null {
   const bands = plan?.rooms.flatMap((room) => room.bands) ?? [];
-  const slivers = bands.flatMap((band) => (band.kind === 'strips' ? band.stretches : [])).reduce((sum, stretch) => sum + stretch.slivers, 0);
+  const slivers = bands.flatMap((band) => (band.kind === 'strips' ? band.stretches : [])).reduce((sum, stretch) => sum + stretch.slivers.length, 0);
   return slivers > 0 ? look(count(slivers, 'sliver', 'slivers')) : null;
 }
 

@@ -137,3 +137,22 @@ describe('the pattern at the top', () => {
     expect(top({}, { repeat: '0 in', match: 'free' })).toBeNull();
   });
 });
+
+describe('slivers', () => {
+  const { facts } = setOutRoom([{ id: 'A', length: '61 in' }], {}, { width: '20 in', repeat: '0 in' });
+  const drawing = drawElevation(facts, 'imperial');
+
+  test('are outlined over the height of the band, with their width', () => {
+    const outlined = drawing.shapes.filter((shape) => shape.kind === 'polygon' && shape.pen === 'warn');
+    expect(outlined).toMatchObject([{ points: [{ x: inches(60), y: -inches(96) }, { x: inches(61), y: -inches(96) }, { x: inches(61), y: -0 }, { x: inches(60), y: -0 }], subject: { kind: 'mark' } }]);
+    expect(drawing.shapes).toContainEqual(expect.objectContaining({ kind: 'text', pen: 'warn', text: expect.stringMatching(/^sliver 1( in|")$/) }));
+    expect(outlined[0]!.subject!.says).toMatch(/the seam 5' from the left end of wall A leaves 1("| in) to the corner/);
+  });
+
+  test('are not drawn where there are none, nor on a small picture', () => {
+    const { facts: even } = setOutRoom([{ id: 'A', length: '60 in' }], {}, { width: '20 in', repeat: '0 in' });
+    for (const shapes of [drawElevation(even, 'imperial').shapes, drawElevation(facts, 'imperial', { isThumb: true }).shapes]) {
+      expect(shapes.filter((shape) => 'pen' in shape && shape.pen === 'warn')).toEqual([]);
+    }
+  });
+});

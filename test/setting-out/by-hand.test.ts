@@ -60,7 +60,7 @@ function figuresOf(band: BandPlan | CeilingPlan, expected: Loose, house: ReturnT
     mismatch: [() => missed(first && 'mismatch' in first ? first.mismatch : null), asMissed],
     mismatchRange: [() => [missed((first as Loose).mismatch), missed((first as Loose).mismatchUpright)], (value) => value.map(asMissed)],
     vertical: [() => (first as Loose).mismatch.vertical, units],
-    slivers: [() => stretches.reduce((sum, stretch) => sum + ('slivers' in stretch ? stretch.slivers : 0), 0), (value) => value],
+    slivers: [() => stretches.reduce((sum, stretch) => sum + ('slivers' in stretch ? stretch.slivers.length : 0), 0), (value) => value],
     outsideSeams: [
       () => {
         const covering = house.coverings.find(({ id }) => id === band.covering);

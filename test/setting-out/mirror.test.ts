@@ -120,7 +120,7 @@ function setOut({ walls: list, start, edge, direction, kill, drop: [numerator, d
 function seen({ strips, mismatch, slivers, datum }: StretchLayout) {
   return {
     mismatch,
-    slivers,
+    slivers: slivers.map(({ from, to }) => to - from).toSorted((one, other) => one - other),
     datum,
     strips: strips.map(({ number, from, to, cutWidth, parts, pieces }) => ({
       number,

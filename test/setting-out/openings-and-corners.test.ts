@@ -51,8 +51,8 @@ describe('an opening', () => {
     const openings = [opening({ from: '41 in', sill: '0 in', height: '36 in' })];
     const layout = one(wall({ openings }, { from: '36 in' }));
     expect(cut(layout)).toEqual(['A1', 'A2', 'A3', 'A4', 'A5'].map((label) => [label, 64]));
-    expect(layout.slivers).toBe(0);
-    expect(one(wall({ openings }, { from: '35 in' })).slivers).toBe(2);
+    expect(layout.slivers).toEqual([]);
+    expect(one(wall({ openings }, { from: '35 in' })).slivers).toHaveLength(2);
   });
 
   test('taller than what is left of a band leaves nothing of it', () => {
@@ -122,7 +122,7 @@ describe('an outside corner', () => {
   const turned = (length: string, rules: Loose = {}) => {
     const { layouts, house, paper, band } = setOut(room([length, '55 in'], {}, [{ turn: 'outside' }]), {}, rules);
     const [layout] = layouts;
-    return { slivers: layout!.slivers, outside: countSlivers(layout!.axis, layout!.grid, laidWidthOf(paper), band, house.rules).outsideSeams };
+    return { slivers: layout!.slivers.length, outside: countSlivers(layout!.axis, layout!.grid, laidWidthOf(paper), band, house.rules).outsideSeams };
   };
 
   test.each([
@@ -151,22 +151,22 @@ describe('an outside corner', () => {
 
 describe('slivers', () => {
   test('at an inside corner are counted on either side of its wrap, a seam within the wrap is none', () => {
-    const slivers = (length: string) => one(room([length, '50 in'])).slivers;
+    const slivers = (length: string) => one(room([length, '50 in'])).slivers.length;
     // Seams at 60 in; the corner takes an eighth of an inch of the axis from the wall's end on.
     expect(['58.1 in', '59.8 in', '59.9 in', '60 in', '60.1 in', '61.9 in', '62 in'].map(slivers)).toEqual([1, 1, 0, 0, 1, 1, 0]);
   });
 
   test('of exactly the least width are none', () => {
-    expect(one(room(['62 in'])).slivers).toBe(0);
-    expect(one(room(['61.9 in'])).slivers).toBe(1);
-    expect(one(room(['61.9 in']), {}, { sliver: '1.9 in' }).slivers).toBe(0);
+    expect(one(room(['62 in'])).slivers).toEqual([]);
+    expect(one(room(['61.9 in'])).slivers).toHaveLength(1);
+    expect(one(room(['61.9 in']), {}, { sliver: '1.9 in' }).slivers).toEqual([]);
   });
 
   test('at the place where the ends meet are counted there', () => {
     const square = (at: string) => {
       const facts = room(['100 in', '100 in', '100 in', '100 in']);
       facts.bands[0].layout = { start: { wall: 'A', at: '50 in' }, kill: { wall: 'C', at } };
-      return one(facts, {}, { insideWrap: '0 in' }).slivers;
+      return one(facts, {}, { insideWrap: '0 in' }).slivers.length;
     };
     // Seams stand at 10, 30, 50, 70 and 90 in of every wall; ends that meet 1 in beside one leave a strip of an inch there
     // and one of nineteen.

@@ -130,7 +130,7 @@ describe('the search', () => {
             const at = lengthOf(Math.floor((wall.length * share) / 10_000));
             const set = setOutStrips(search.stretch, search.band, search.covering, search.rules, { start: { wall: wall.id, at }, edge: 'left', direction: 'both', kill: kill.place });
             const rolls = cutPieces(paper, set.strips.flatMap(({ pieces }) => pieces).map((piece) => ({ room: 'room', band: 'main', piece })), 'instant').plan.rollCount;
-            const tried = [rolls, Math.ceil((set.mismatch!.amount * kill.exposure) / 100), set.slivers, countSlivers(axis, set.grid, laid, search.band, search.rules).outsideSeams];
+            const tried = [rolls, Math.ceil((set.mismatch!.amount * kill.exposure) / 100), set.slivers.length, countSlivers(axis, set.grid, laid, search.band, search.rules).outsideSeams];
             const order = best.reduce((found, value, index) => found || value - tried[index]!, 0);
             expect(order, `${best.join(' ')} against ${tried.join(' ')}`).toBeLessThanOrEqual(0);
           }

@@ -122,4 +122,7 @@ export const DRAWING: Words = {
   'from the floor to {0} high': 'vom Boden bis in {0} Höhe',
   'from {0} to {1} high': 'von {0} bis in {1} Höhe',
   '{0}, {1} from its left end, {2} wide, {3}.': '{0}, {1} vom linken Wandende, {2} breit, {3}.',
+  "A sliver: the seam {0} leaves {1} to the corner or the opening's edge. So narrow a part is hard to hold plumb and soon lifts; another start may avoid it.":
+    'Schmalstreifen: Die Naht {0} lässt bis zur Ecke oder zum Rand der Öffnung nur {1}. So ein schmaler Streifen hängt selten im Lot und löst sich leicht; ein anderer Anfang kann ihn vermeiden.',
+  'sliver {0}': 'Schmalstreifen {0}',
 };
