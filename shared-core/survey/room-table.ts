@@ -41,7 +41,7 @@ const ROOM_TABLE: TableKind<RoomColumn> = {
 };
 
 type Side = (typeof REVEAL_SIDES)[number];
-const SIDE_WORDS: Readonly<Record<Side, string>> = { left: say`left`, right: say`right`, head: say`head`, sill: say`sill` };
+export const SIDE_WORDS: Readonly<Record<Side, string>> = { left: say`left`, right: say`right`, head: say`head`, sill: say`sill` };
 
 /** What a cell may say, in every language in English too. */
 const [AND, ALL, YES, NO] = [say`and`, say`all`, say`yes, y, x, true, 1`, say`no, n, false, 0, -`].map(wordsIn) as [Words, Words, Words, Words];

@@ -1,4 +1,5 @@
 import { type House, type Opening, OPENING_KINDS, OPENING_WORDS, type Wall } from '../../../shared-core/house/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 import type { Facts } from './typed-facts.ts';
 
 export type OpeningKind = Opening['kind'];
@@ -45,9 +46,9 @@ export function openingLike({ key, opening: { kind, width, height, sill, reveal 
 }
 
 function wordsOf({ id, width, height, sill, reveal }: Opening, wall: Wall, room: string): string {
-  const more = [...(sill.length > 0 ? [`sill ${sill.typed}`] : []), ...(reveal ? [`reveal ${reveal.depth.typed}`] : [])];
+  const more = [...(sill.length > 0 ? [say`sill ${sill.typed}`] : []), ...(reveal ? [say`reveal ${reveal.depth.typed}`] : [])];
   // So that a kind's first letter, typed, chooses the kind.
-  return `same as ${id} of wall ${wall.id}, ${room}: ${[`${width.typed} × ${height.typed}`, ...more].join(', ')}`;
+  return say`same as ${id} of wall ${wall.id}, ${room}: ${[`${width.typed} × ${height.typed}`, ...more].join(', ')}`;
 }
 
 function sizeOf({ kind, width, height, sill, reveal }: Opening): string {

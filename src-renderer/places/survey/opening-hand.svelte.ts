@@ -1,9 +1,9 @@
 import { freeId } from '../../../shared-core/base/index.ts';
-import type { DrawnPoint } from '../../../shared-core/drawing/index.ts';
+import { type DrawnPoint, subjectKey } from '../../../shared-core/drawing/index.ts';
 import { type Edit, endsOf, type Opening, type Room, type Wall } from '../../../shared-core/house/index.ts';
 import { dragEdges, type DraggedOpening, drawEdges, edgesOf, factsOfEdges, GRAINS, grainAt, type Grip, gripUnder, handlesOf, LEAST_DRAWN, type OpeningEdges, standsOnFloor, stepFrom, wholeGrip, type WallSpot } from '../../../shared-core/survey/index.ts';
 import { lengthOf, type LengthStyle, showLength } from '../../../shared-core/units/index.ts';
-import { sayList } from '../../../shared-core/words/index.ts';
+import { say, sayList } from '../../../shared-core/words/index.ts';
 import type { Drag, Dragging, PointedAt } from '../../drawing/dragging.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { type Arrow, arrowPressed, pressed } from '../../parts/shortcuts.ts';
@@ -11,7 +11,7 @@ import type { HouseState } from '../../state/house.svelte.ts';
 import { kindDrawn, type NewOpening, type OpeningKind } from './new-opening.ts';
 
 const REACH_PIXELS = { hand: 6, finger: 16 };
-const CURSORS: Readonly<Record<string, string>> = { left: 'ew-resize', right: 'ew-resize', head: 'ns-resize', sill: 'ns-resize', 'left head': 'nwse-resize', 'right sill': 'nwse-resize', 'right head': 'nesw-resize', 'left sill': 'nesw-resize' };
+const CURSORS: Readonly<Record<string, string>> = { left: 'ew-resize', right: 'ew-resize', head: 'ns-resize', sill: 'ns-resize', 'left-head': 'nwse-resize', 'right-sill': 'nwse-resize', 'right-head': 'nesw-resize', 'left-sill': 'nesw-resize' };
 
 /** An opening that is being moved, sized or drawn. */
 interface Held extends DraggedOpening {
@@ -85,9 +85,10 @@ export class OpeningHand implements Dragging {
     if (!held) return null;
     const { fine, stride } = GRAINS[this.#style];
     const lines = held.guides.map((guide) => guide.of);
-    const caught = lines.length > 0 ? `In line with ${sayList(lines)}. ` : '';
-    if (!this.isByKeys) return caught.trim() || null;
-    return `${caught}Arrows move ${held.opening.id} by ${showLength(fine, this.#style)}, with Shift by ${showLength(stride, this.#style)}, with Alt they size it. Enter puts it down, Escape leaves it as it was.`;
+    const caught = lines.length > 0 ? [say`In line with ${sayList(lines)}.`] : [];
+    if (!this.isByKeys) return caught[0] ?? null;
+    const how = say`Arrows move ${held.opening.id} by ${showLength(fine, this.#style)}, with Shift by ${showLength(stride, this.#style)}, with Alt they size it. Enter puts it down, Escape leaves it as it was.`;
+    return [...caught, how].join(' ');
   }
 
   /** Looks at an opening; what the keys had is put down. */
@@ -102,7 +103,7 @@ export class OpeningHand implements Dragging {
     const spot = wall && spotOn(wall, pointed.at);
     if (!wall || !spot) return null;
     const under = gripUnder(wall.openings, spot, reachOf(pointed));
-    if (under) return CURSORS[under.grip.join(' ')] ?? 'move';
+    if (under) return CURSORS[under.grip.join('-')] ?? 'move';
     return isOnWall(wall, spot) ? 'crosshair' : null;
   };
 
@@ -150,7 +151,7 @@ export class OpeningHand implements Dragging {
     const key = pressed(event, 'opening');
     if (!wall || key === null) return false;
     if (!this.isByKeys) {
-      const opening = key === 'take' && wall.openings.find(({ id }) => pointed === `opening ${wall.id} ${id}`);
+      const opening = key === 'take' && wall.openings.find(({ id }) => pointed === subjectKey({ kind: 'opening', id: `${wall.id} ${id}` }));
       if (!opening) return false;
       this.isByKeys = true;
       this.#hold({ before: opening, opening, edges: edgesOf(opening), guides: [] });
@@ -199,7 +200,7 @@ export class OpeningHand implements Dragging {
     this.#forget();
     if (!edit || !room || !wall) return;
     const faults = await this.#house.edit(edit);
-    if (faults.length > 0) this.trouble = `${sayFaults(faults)} Nothing was changed.`;
+    if (faults.length > 0) this.trouble = `${sayFaults(faults)} ${say`Nothing was changed.`}`;
   };
 
   giveUp(): void {

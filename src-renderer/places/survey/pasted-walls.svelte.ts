@@ -1,7 +1,7 @@
 import type { Room, Wall } from '../../../shared-core/house/index.ts';
 import { type Ends, readWallTable, WALL_COLUMNS, type WallTable } from '../../../shared-core/survey/index.ts';
 import { lengthOf, parseMeasure, showLength } from '../../../shared-core/units/index.ts';
-import { sayList } from '../../../shared-core/words/index.ts';
+import { say, sayList } from '../../../shared-core/words/index.ts';
 import { sayFault, sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { pieceName } from './room-extras.svelte.ts';
@@ -59,7 +59,8 @@ export class PastedWalls implements TableInHand {
   get summary(): string {
     const lengths = this.edit?.walls.map(({ length }) => parseMeasure(length)) ?? [];
     const total = lengths.reduce((sum, length) => (length.ok ? sum + length.value.length : sum), 0);
-    return `${lengths.length} ${lengths.length === 1 ? 'wall' : 'walls'}, ${showLength(lengthOf(total), this.#house.shown.lengths)} together.`;
+    const together = showLength(lengthOf(total), this.#house.shown.lengths);
+    return lengths.length === 1 ? say`1 wall, ${together} together.` : say`${lengths.length} walls, ${together} together.`;
   }
 
   /** What is lost with each wall that has no row, in sentences. */
@@ -68,17 +69,17 @@ export class PastedWalls implements TableInHand {
     return this.#there(false).map(({ id, openings }) => {
       const pieces = room?.furniture.filter(({ wall }) => wall === id).map(pieceName) ?? [];
       const photos = this.#house.saved.photos.filter((photo) => photo.room === room?.id && photo.wall === id).length;
-      const shown = photos === 0 ? [] : [photos === 1 ? 'its photo' : `its ${photos} photos`];
-      const hanging = room?.bands.some(({ walls }) => walls.includes(id)) ? ['what hangs there'] : [];
+      const shown = photos === 0 ? [] : [photos === 1 ? say`its photo` : say`its ${photos} photos`];
+      const hanging = room?.bands.some(({ walls }) => walls.includes(id)) ? [say`what hangs there`] : [];
       const lost = [...openings.map((opening) => opening.id), ...pieces, ...shown, ...hanging];
-      return `Wall ${id} goes${lost.length > 0 ? `, and with it ${sayList(lost)}` : ''}.`;
+      return lost.length > 0 ? say`Wall ${id} goes, and with it ${sayList(lost)}.` : say`Wall ${id} goes.`;
     });
   }
 
   /** The openings of the walls that have a row, in words; empty where there are none. */
   get staying(): string {
     const walls = this.#there(true).filter(({ openings }) => openings.length > 0);
-    return sayList(walls.map(({ id, openings }) => `${sayList(openings.map((opening) => opening.id))} in wall ${id}`));
+    return sayList(walls.map(({ id, openings }) => say`${sayList(openings.map((opening) => opening.id))} in wall ${id}`));
   }
 
   /** Of the walls whose place is taken, those that have a row in the table or have none. */

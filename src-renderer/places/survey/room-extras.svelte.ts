@@ -1,5 +1,6 @@
 import { type Fault, idFor } from '../../../shared-core/base/index.ts';
 import { type Furniture, nameCovering, type Rail, type Room } from '../../../shared-core/house/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { type Facts, readWallsTyped, wallsText, writeFacts } from './typed-facts.ts';
@@ -10,11 +11,11 @@ export type NextPiece = Readonly<Record<'name' | 'wall' | 'from' | 'width' | 'he
 /** What a thing can't be added without, in the order in which it is typed. */
 type Wanted<Thing> = readonly (readonly [key: keyof Thing & string, words: string])[];
 
-const NO_RAIL: NextRail = { name: '', at: '', width: '', walls: 'all' };
+const NO_RAIL: NextRail = { name: '', at: '', width: '', walls: wallsText(undefined) };
 const NO_PIECE: NextPiece = { name: '', wall: '', from: '', width: '', height: '' };
 
-const RAIL_WANTS: Wanted<NextRail> = [['at', 'its height above the floor'], ['width', 'how high it is itself']];
-const PIECE_WANTS: Wanted<NextPiece> = [['from', 'how far it is from the left end'], ['width', 'its width'], ['height', 'its height']];
+const RAIL_WANTS: Wanted<NextRail> = [['at', say`its height above the floor`], ['width', say`how high it is itself`]];
+const PIECE_WANTS: Wanted<NextPiece> = [['from', say`how far it is from the left end`], ['width', say`its width`], ['height', say`its height`]];
 
 /** The rails and the furniture of one room, and what is typed for the next of each. */
 export class RoomExtras {
@@ -57,7 +58,7 @@ export class RoomExtras {
     if (!room) return 'name';
     const missing = RAIL_WANTS.find(([key]) => this.nextRail[key] === '');
     const read = readWallsTyped(walls, room.walls.map(({ id }) => id));
-    this.railTrouble = missing ? `The rail wants ${missing[1]}.` : 'trouble' in read ? read.trouble : null;
+    this.railTrouble = missing ? say`The rail wants ${missing[1]}.` : 'trouble' in read ? read.trouble : null;
     if (missing) return missing[0];
     if ('trouble' in read) return 'walls';
     const id = idFor(name, 'rail', room.rails.map((rail) => rail.id));
@@ -73,7 +74,7 @@ export class RoomExtras {
     const { name, from, width, height } = this.nextPiece;
     if (!room) return 'name';
     const missing = PIECE_WANTS.find(([key]) => this.nextPiece[key] === '');
-    this.pieceTrouble = missing ? `The piece wants ${missing[1]}.` : null;
+    this.pieceTrouble = missing ? say`The piece wants ${missing[1]}.` : null;
     if (missing) return missing[0];
     const id = idFor(name, 'piece', room.furniture.map((piece) => piece.id));
     const piece = { id, ...named(name), wall, from, width, height };
@@ -93,7 +94,7 @@ export class RoomExtras {
   async removeRail({ id }: Rail): Promise<void> {
     const band = this.#room?.bands.find(({ from, to }) => [from, to].some((edge) => typeof edge === 'object' && 'rail' in edge && edge.rail === id));
     this.railTrouble = band
-      ? `${nameCovering(this.#house.saved, band.covering)} begins or ends at this rail; give it another edge in Coverings first. Nothing was changed.`
+      ? `${say`${nameCovering(this.#house.saved, band.covering)} begins or ends at this rail; give it another edge in Coverings first.`} ${say`Nothing was changed.`}`
       : await this.#setRails((rails) => rails.filter((rail) => rail.id !== id).map(writeFacts));
   }
 
@@ -119,11 +120,17 @@ export const railName = (rail: Rail): string => rail.name ?? rail.id;
 export const railWalls = (rail: Rail): string => wallsText(rail.walls);
 export const pieceName = (piece: Furniture): string => piece.name ?? piece.id;
 
-const RAIL_WORDS: Readonly<Record<string, string>> = { at: 'heightAboveTheFloor', width: 'itsOwnHeight' };
+const RAIL_WORDS: Readonly<Record<string, string>> = { at: say`height above the floor`, width: say`its own height` };
 
 /** A rail's width in the document is its height to who looks at a wall, and so the field says. */
 function sayRailFaults(faults: readonly Fault[]): string | null {
-  return sayFaults(faults.map(({ path, message }) => ({ path: path.replace(/(?<=\.rails\[\d+\]\.)\w+$/, (key) => RAIL_WORDS[key] ?? key), message })));
+  return sayFaults(
+    faults.map((fault) => {
+      const [, key = ''] = /\.rails\[\d+\]\.(\w+)$/.exec(fault.path) ?? [];
+      const words = RAIL_WORDS[key];
+      return words === undefined ? fault : { path: '', message: `${words} ${fault.message}` };
+    }),
+  );
 }
 
 function named(name: string): { name?: string } {

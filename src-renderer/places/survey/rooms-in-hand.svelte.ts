@@ -1,4 +1,5 @@
 import { LARGEST_ROOM_TABLE_BYTES, readRoomTable, ROOM_COLUMNS, type RoomTable, writeRoomTable } from '../../../shared-core/survey/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 import { sayFault, sayFaults } from '../../parts/say-fault.ts';
 import { saveText } from '../../host/save-text.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -27,7 +28,10 @@ export class RoomsInHand implements TableInHand {
     const rooms = this.edit?.rooms ?? [];
     const walls = rooms.reduce((sum, room) => sum + (room.walls?.length ?? 0), 0);
     const openings = rooms.reduce((sum, room) => sum + (room.walls ?? []).reduce((all, wall) => all + (wall.openings?.length ?? 0), 0), 0);
-    return `${count(rooms.length, 'room')} with ${count(walls, 'wall')} and ${count(openings, 'opening')}.`;
+    const roomsSaid = rooms.length === 1 ? say`${rooms.length} room` : say`${rooms.length} rooms`;
+    const wallsSaid = walls === 1 ? say`${walls} wall` : say`${walls} walls`;
+    const openingsSaid = openings === 1 ? say`${openings} opening` : say`${openings} openings`;
+    return say`${roomsSaid} with ${wallsSaid} and ${openingsSaid}.`;
   }
 
   type(text: string): void {
@@ -38,14 +42,14 @@ export class RoomsInHand implements TableInHand {
   async readFile(file: File): Promise<void> {
     this.refused = null;
     if (file.size > LARGEST_ROOM_TABLE_BYTES) {
-      this.refused = `${file.name} is ${file.size} bytes, far larger than a table of rooms. Check that it is the right file.`;
+      this.refused = say`${file.name} is ${file.size} bytes, far larger than a table of rooms. Check that it is the right file.`;
       return;
     }
     try {
       this.text = new TextDecoder('utf-8', { fatal: true }).decode(await file.arrayBuffer());
-      if (this.text.trim() === '') this.refused = `There is nothing in ${file.name}.`;
+      if (this.text.trim() === '') this.refused = say`There is nothing in ${file.name}.`;
     } catch {
-      this.refused = `${file.name} is not text in UTF-8; a table of rooms is CSV text. Save it as CSV in UTF-8 first.`;
+      this.refused = say`${file.name} is not text in UTF-8; a table of rooms is CSV text. Save it as CSV in UTF-8 first.`;
     }
   }
 
@@ -61,10 +65,6 @@ export class RoomsInHand implements TableInHand {
 
   writeOut(): void {
     const { file, saved } = this.#house;
-    saveText(`${file.replace(/\.struckline$/, '')} rooms.csv`, writeRoomTable(saved), 'text/csv');
+    saveText(say`${file.replace(/\.struckline$/, '')} rooms.csv`, writeRoomTable(saved), 'text/csv');
   }
-}
-
-function count(number: number, what: string): string {
-  return `${number} ${what}${number === 1 ? '' : 's'}`;
 }

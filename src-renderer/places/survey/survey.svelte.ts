@@ -1,6 +1,7 @@
 import { freeId } from '../../../shared-core/base/index.ts';
-import { type Edit, encodeHouse, type Opening, REVEAL_SIDES, type Room, USUAL_SIDES, type Wall, withoutNotes } from '../../../shared-core/house/index.ts';
-import { type Ends, heightText, mirrorRoom, nextWallId, readTurnTyped, TURN_HELP } from '../../../shared-core/survey/index.ts';
+import { type Edit, encodeHouse, type Opening, OPENING_WORDS, REVEAL_SIDES, type Room, USUAL_SIDES, type Wall, withoutNotes } from '../../../shared-core/house/index.ts';
+import { type Ends, heightText, mirrorRoom, nextWallId, readTurnTyped, TURN_HELP, turnText } from '../../../shared-core/survey/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { alikeOpenings, emptyOpening, type NewOpening, type OpeningKind, openingLike } from './new-opening.ts';
@@ -21,7 +22,7 @@ export class SurveySheet {
   readonly #house: HouseState;
   wallId = $state<string | null>(null);
   /** The wall being typed at the foot of the sheet. */
-  newWall = $state({ length: '', turn: 'inside' });
+  newWall = $state({ length: '', turn: turnText('inside') });
   newWallTrouble = $state<string | null>(null);
   #newHeight = $state.raw<{ readonly text: string; readonly height: Ends } | null>(null);
   newOpening = $state.raw<NewOpening>(emptyOpening('door'));
@@ -78,7 +79,7 @@ export class SurveySheet {
     const id = this.#freeRoomId();
     // Rooms are measured storey by storey.
     const { storey } = this.room ?? {};
-    this.#startRoom({ kind: 'add-room', room: { id, name: `Room ${id.slice('room'.length)}`, ...(storey === undefined ? {} : { storey }) } }, id);
+    this.#startRoom({ kind: 'add-room', room: { id, name: say`Room ${id.slice('room'.length)}`, ...(storey === undefined ? {} : { storey }) } }, id);
   }
 
   /** Looks at the wall that was typed, in any case, or goes on looking at the same; gives what was wrong. */
@@ -87,7 +88,7 @@ export class SurveySheet {
     const ids = this.room?.walls.map(({ id }) => id) ?? [];
     const found = wallCalled(typed.trim(), ids);
     if (found !== undefined) this.wallId = found;
-    return found !== undefined ? null : `‘${typed}’ is no wall of this room; its walls are ${ids.join(', ')}.`;
+    return found !== undefined ? null : say`‘${typed}’ is no wall of this room; its walls are ${ids.join(', ')}.`;
   }
 
   /** Whether anything of the next opening is typed but its kind. */
@@ -159,12 +160,12 @@ export class SurveySheet {
     const height = this.#heightOfNew;
     if (!room) return false;
     this.newWallTrouble =
-      length === '' ? 'A wall wants its length.' : height === null ? 'Say how high the walls are, in the field above.' : read === null ? TURN_HELP : null;
+      length === '' ? say`A wall wants its length.` : height === null ? say`Say how high the walls are, in the field above.` : read === null ? TURN_HELP : null;
     if (this.newWallTrouble || read === null || height === null) return false;
     const id = this.nextWallId(room);
     this.newWallTrouble = sayFaults(this.#house.editAtOnce({ kind: 'add-wall', room: room.id, wall: { id, length, height, turn: read } }));
     if (this.newWallTrouble) return false;
-    this.newWall = { length: '', turn: 'inside' };
+    this.newWall = { length: '', turn: turnText('inside') };
     this.wallId = id;
     return true;
   }
@@ -198,7 +199,7 @@ export class SurveySheet {
     if (!reveal) return null;
     const sides = REVEAL_SIDES.filter((other) => reveal.sides.includes(other) !== (other === side));
     // Its depth is not thrown away for a side too few.
-    if (sides.length === 0) return 'A reveal is covered on one side at least; empty its depth if none is.';
+    if (sides.length === 0) return say`A reveal is covered on one side at least; empty its depth if none is.`;
     return this.changeOpening(id, { reveal: { depth: reveal.depth.typed, sides } });
   }
 
@@ -226,8 +227,8 @@ export class SurveySheet {
     const { room, wall } = this;
     const { kind, from, width, height, sill, reveal } = this.newOpening;
     if (!room || !wall) return false;
-    const missing = [from === '' && 'how far it is from the left end', width === '' && 'its width', height === '' && 'its height', sill === '' && 'the height of its sill'].find(Boolean);
-    this.newOpeningTrouble = missing ? `The ${kind} wants ${missing}.` : null;
+    const missing = [from === '' && say`how far it is from the left end`, width === '' && say`its width`, height === '' && say`its height`, sill === '' && say`the height of its sill`].find(Boolean);
+    this.newOpeningTrouble = missing ? say`The ${OPENING_WORDS[kind]} wants ${missing}.` : null;
     if (this.newOpeningTrouble) return false;
     const id = freeId(kind, wall.openings.map((opening) => opening.id));
     const opening = { id, kind, from, width, height, sill, ...this.entranceOf(kind), ...(reveal ? { reveal } : {}) };

@@ -1,5 +1,6 @@
 import { type Edit, LONGEST_PHOTO, MOST_PHOTOS, MOST_PHOTOS_OF_WALL, type Photo, type Room } from '../../../shared-core/house/index.ts';
 import { freeId } from '../../../shared-core/base/index.ts';
+import { say, spokenLanguage } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { LARGEST_PICTURE_FILE_BYTES, shrinkPicture } from '../../parts/shrink-picture.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -8,7 +9,7 @@ const LIMITS = { longestSidePixels: 1_280, longestText: LONGEST_PHOTO };
 /** Three bytes are four characters of a data URL. */
 const KEPT_KILOBYTES = (LONGEST_PHOTO * 3) / 4 / 1_000;
 
-export const PHOTO_LIMITS = `Each is kept at most ${LIMITS.longestSidePixels.toLocaleString('en')} pixels long and ${KEPT_KILOBYTES} kB, without the place it was taken at; ${MOST_PHOTOS_OF_WALL} of a wall, ${MOST_PHOTOS} of a house.`;
+export const PHOTO_LIMITS = say`Each is kept at most ${LIMITS.longestSidePixels.toLocaleString(spokenLanguage().code)} pixels long and ${KEPT_KILOBYTES} kB, without the place it was taken at; ${MOST_PHOTOS_OF_WALL} of a wall, ${MOST_PHOTOS} of a house.`;
 
 /** The photos of one wall, and those that are being made small for it. */
 export class WallPhotos {
@@ -49,7 +50,7 @@ export class WallPhotos {
 
   /** What a photo shows, as far as anybody said: 'Photo 2 of wall B, Bed 1'. */
   nameOf(photo: Photo): string {
-    return photo.caption ?? `Photo ${this.photos.indexOf(photo) + 1} of wall ${this.wallId}, ${this.room?.name ?? this.#roomId}`;
+    return photo.caption ?? say`Photo ${this.photos.indexOf(photo) + 1} of wall ${this.wallId}, ${this.room?.name ?? this.#roomId}`;
   }
 
   /** Makes pictures small and adds those that can be shown, all as one edit; says of each other one why it was left out. */
@@ -80,14 +81,14 @@ export class WallPhotos {
     this.#waiting.length = 0;
     this.progress = null;
     if (this.#isStopped) {
-      this.said = 'Stopped. No photo was added.';
+      this.said = `${say`Stopped.`} ${say`No photo was added.`}`;
       return;
     }
-    if (troubles.length > 0) troubles.push(`Photos are JPEG, PNG or WebP files of at most ${LARGEST_PICTURE_FILE_BYTES / 1_000_000} MB.`);
+    if (troubles.length > 0) troubles.push(say`Photos are JPEG, PNG or WebP files of at most ${LARGEST_PICTURE_FILE_BYTES / 1_000_000} MB.`);
     if (tooMany.length > 0) troubles.push(this.#sayTooMany(tooMany));
     const refused = images.length > 0 ? await this.#addImages(images) : null;
     this.troubles = refused === null ? troubles : [refused, ...troubles];
-    if (refused === null) this.said = images.length === 0 ? 'No photo was added.' : `${images.length} ${images.length === 1 ? 'photo' : 'photos'} added.`;
+    if (refused === null) this.said = sayAdded(images.length);
   }
 
   /** Gives up those that are being added. */
@@ -112,11 +113,17 @@ export class WallPhotos {
   }
 
   #sayTooMany([first, ...more]: readonly File[]): string {
-    const which = `${first!.name}${more.length === 0 ? ' was' : ` and ${more.length} more were`} left out`;
-    return this.#house.saved.photos.length + this.#left >= MOST_PHOTOS ? `${which}: a house takes ${MOST_PHOTOS} photos.` : `${which}: a wall takes ${MOST_PHOTOS_OF_WALL} photos.`;
+    const which = more.length === 0 ? say`${first!.name} was left out` : say`${first!.name} and ${more.length} more were left out`;
+    const isHouseFull = this.#house.saved.photos.length + this.#left >= MOST_PHOTOS;
+    return `${which}: ${isHouseFull ? say`a house takes ${MOST_PHOTOS} photos.` : say`a wall takes ${MOST_PHOTOS_OF_WALL} photos.`}`;
   }
 
   async #edit(edit: Edit): Promise<string | null> {
     return sayFaults(await this.#house.edit(edit));
   }
+}
+
+function sayAdded(count: number): string {
+  if (count === 0) return say`No photo was added.`;
+  return count === 1 ? say`1 photo added.` : say`${count} photos added.`;
 }
