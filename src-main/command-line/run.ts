@@ -3,6 +3,7 @@ import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Fault } from '../../shared-core/base/index.ts';
 import type { House } from '../../shared-core/house/index.ts';
+import { say } from '../../shared-core/words/index.ts';
 import { addRooms, type Desk, exportText, makeHouseFile, newHouse, openDesk, readHouse, replaceHouse, roomsCsv, schemaText } from '../office/index.ts';
 
 export interface CommandResult {
@@ -11,19 +12,23 @@ export interface CommandResult {
   readonly errors: string;
 }
 
-const USAGE = `struckline new FILE [--from house.json]   make a house file
-struckline plan FILE [--json]             the plan: rooms with their strips and rolls, the house's order
-struckline order FILE [--csv OUT]         the bulk order, grouped by pattern number and run number
-struckline import FILE house.json         replace the house in FILE; can be undone in the app
-struckline export FILE                    the house as an exchange document
-struckline rooms FILE [--csv OUT]         the rooms as CSV: a row for each wall and what is on it
-struckline add-rooms FILE rooms.csv       add the rooms of such a table to the house in FILE; can be undone in the app
-struckline schema                         the JSON Schema of the exchange document
-struckline check FILE                     faults and warnings
+const PROGRAM = 'struckline';
 
-FILE is a house file (.struckline) or an exchange document (.json). OUT may be - for standard output.
-Exit status: 0; 1 for bad input, with nothing changed; 3 where the plan can't be met.
-`;
+const USAGE = [
+  say`struckline new FILE [--from house.json]   make a house file`,
+  say`struckline plan FILE [--json]             the plan: rooms with their strips and rolls, the house's order`,
+  say`struckline order FILE [--csv OUT]         the bulk order, grouped by pattern number and run number`,
+  say`struckline import FILE house.json         replace the house in FILE; can be undone in the app`,
+  say`struckline export FILE                    the house as an exchange document`,
+  say`struckline rooms FILE [--csv OUT]         the rooms as CSV: a row for each wall and what is on it`,
+  say`struckline add-rooms FILE rooms.csv       add the rooms of such a table to the house in FILE; can be undone in the app`,
+  say`struckline schema                         the JSON Schema of the exchange document`,
+  say`struckline check FILE                     faults and warnings`,
+  '',
+  say`FILE is a house file (.struckline) or an exchange document (.json). OUT may be - for standard output.`,
+  say`Exit status: 0; 1 for bad input, with nothing changed; 3 where the plan can't be met.`,
+  '',
+].join('\n');
 
 /** Runs one command; what it prints is given back, so that it can be tested without a process. */
 export async function runCommandLine(words: readonly string[]): Promise<CommandResult> {
@@ -40,13 +45,18 @@ export async function runCommandLine(words: readonly string[]): Promise<CommandR
   const { values, positionals } = parsed;
   const [command, ...files] = positionals;
   if (values.help || command === 'help') return done(USAGE);
-  if (command === undefined) return misused('Say which command.');
+  if (command === undefined) return misused(say`Say which command.`);
   const expected = COMMANDS.get(command);
-  if (!expected) return misused(`‘${command}’ is not a command.`);
-  if (files.length !== expected.files) return misused(`${command} takes ${expected.files === 0 ? 'no file' : expected.files === 1 ? 'one file' : `${expected.files} files`}.`);
+  if (!expected) return misused(say`‘${command}’ is not a command.`);
+  if (files.length !== expected.files) return misused(filesTaken(command, expected.files));
   const strange = Object.keys(values).find((option) => !expected.options.includes(option));
-  if (strange !== undefined) return misused(`${command} has no option --${strange}.`);
+  if (strange !== undefined) return misused(say`${command} has no option --${strange}.`);
   return expected.run(files, values);
+}
+
+function filesTaken(command: string, files: number): string {
+  if (files === 0) return say`${command} takes no file.`;
+  return files === 1 ? say`${command} takes one file.` : say`${command} takes ${files} files.`;
 }
 
 interface Options {
@@ -82,30 +92,30 @@ async function order(file: string, csv: string | undefined): Promise<CommandResu
   if (csv === undefined || csv === '-') return withDesk(file, (desk) => (csv === '-' ? desk.orderCsv() : desk.orderText()));
   return withHouse(file, async (house) => {
     const desk = openDesk(house);
-    const faults = await writeNew(csv, desk.orderCsv(), 'The order was');
-    return faults.length > 0 ? finished(faults) : withProblems(desk, `The order was written to ${csv}.\n`);
+    const faults = await writeNew(csv, desk.orderCsv(), (why) => say`The order was not written: ${why}`);
+    return faults.length > 0 ? finished(faults) : withProblems(desk, say`The order was written to ${csv}.\n`);
   });
 }
 
 async function rooms(house: House, csv: string | undefined): Promise<CommandResult> {
   if (csv === undefined || csv === '-') return done(roomsCsv(house));
-  const faults = await writeNew(csv, roomsCsv(house), 'The rooms were');
-  return faults.length > 0 ? finished(faults) : done(`The rooms were written to ${csv}.\n`);
+  const faults = await writeNew(csv, roomsCsv(house), (why) => say`The rooms were not written: ${why}`);
+  return faults.length > 0 ? finished(faults) : done(say`The rooms were written to ${csv}.\n`);
 }
 
 /** Writes a file that is not there yet. */
-async function writeNew(path: string, text: string, what: string): Promise<readonly Fault[]> {
+async function writeNew(path: string, text: string, failed: (why: string) => string): Promise<readonly Fault[]> {
   try {
     await writeFile(path, text, { flag: 'wx' });
     return [];
   } catch (error) {
-    return [{ path: '', message: `${what} not written: ${error instanceof Error ? error.message : String(error)}` }];
+    return [{ path: '', message: failed(error instanceof Error ? error.message : String(error)) }];
   }
 }
 
 function checkText({ plan }: Desk): string {
-  const lines = [...plan.problems.map(({ message }) => `Can't be met: ${message}`), ...plan.warnings.map(({ message }) => `Look: ${message}`)];
-  return lines.length === 0 ? 'The facts are good and there is nothing to look at.\n' : `${lines.join('\n')}\n`;
+  const lines = [...plan.problems.map(({ message }) => say`Can't be met: ${message}`), ...plan.warnings.map(({ message }) => say`Look: ${message}`)];
+  return lines.length === 0 ? say`The facts are good and there is nothing to look at.\n` : `${lines.join('\n')}\n`;
 }
 
 async function withDesk(file: string, print: (desk: Desk) => string): Promise<CommandResult> {
@@ -116,7 +126,7 @@ async function withDesk(file: string, print: (desk: Desk) => string): Promise<Co
 }
 
 function withProblems({ plan }: Desk, output: string): CommandResult {
-  const errors = plan.problems.map(({ message }) => `struckline: ${message}\n`).join('');
+  const errors = plan.problems.map(({ message }) => `${PROGRAM}: ${message}\n`).join('');
   return { status: plan.problems.length > 0 ? 3 : 0, output, errors };
 }
 
@@ -127,7 +137,7 @@ async function withHouse(file: string, work: (house: House) => Promise<CommandRe
 
 function finished(faults: readonly Fault[]): CommandResult {
   if (faults.length === 0) return done('');
-  return { status: 1, output: '', errors: faults.map(({ path, message }) => `struckline: ${path === '' ? '' : `${path} `}${message}\n`).join('') };
+  return { status: 1, output: '', errors: faults.map(({ path, message }) => `${PROGRAM}: ${path === '' ? '' : `${path} `}${message}\n`).join('') };
 }
 
 function done(output: string): CommandResult {
@@ -135,5 +145,5 @@ function done(output: string): CommandResult {
 }
 
 function misused(why: string): CommandResult {
-  return { status: 1, output: '', errors: `struckline: ${why}\n\n${USAGE}` };
+  return { status: 1, output: '', errors: `${PROGRAM}: ${why}\n\n${USAGE}` };
 }

@@ -1,6 +1,7 @@
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, session } from 'electron';
+import { say } from '../../shared-core/words/index.ts';
 import { speakChosen } from '../office/speak-chosen.ts';
 
 const surroundings = { platform: process.platform, environment: process.env, homeFolder: homedir() };
@@ -31,6 +32,6 @@ startDesktop(
     openOffice: () => openOffice({ shell: 'desktop', ...houses, ownFolder: ownFolder(surroundings) }),
   },
 ).catch((error: unknown) => {
-  dialog.showErrorBox('Struckline could not start', `${error instanceof Error ? error.message : String(error)}\n\nHouses are kept in ${houses.folder}.`);
+  dialog.showErrorBox(say`Struckline could not start`, `${error instanceof Error ? error.message : String(error)}\n\n${say`Houses are kept in ${houses.folder}.`}`);
   app.exit(1);
 });

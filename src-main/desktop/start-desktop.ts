@@ -2,7 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { BrowserWindowConstructorOptions, MenuItemConstructorOptions } from 'electron';
 import { DESKTOP_CHANNEL, DESKTOP_DROP_CHANNEL } from '../../shared-core/contract/index.ts';
-import { type Office, SECURITY_HEADERS } from '../office/index.ts';
+import { say } from '../../shared-core/words/index.ts';
+import { type Office, PLAIN_TEXT_TYPE, SECURITY_HEADERS } from '../office/index.ts';
 import { answerCall, answerDrop } from './answer-call.ts';
 import type { ElectronCalls, PageCalls, WindowCalls } from './electron-calls.ts';
 import { APP_ADDRESS, APP_SCHEME, findProtocolFile, isOwnPage } from './security.ts';
@@ -97,7 +98,7 @@ async function serve(request: Request, rendererFolder: string): Promise<Response
   const content = file && (await readFile(join(rendererFolder, file.path)).catch(() => null));
   return content
     ? new Response(content, { headers: { ...SECURITY_HEADERS, 'Content-Type': file.type } })
-    : new Response('There is nothing at this address.', { status: 404, headers: { ...SECURITY_HEADERS, 'Content-Type': 'text/plain; charset=utf-8' } });
+    : new Response(say`There is nothing at this address.`, { status: 404, headers: { ...SECURITY_HEADERS, 'Content-Type': PLAIN_TEXT_TYPE } });
 }
 
 /** Holds the end of the app back until the office has closed every house file. */
@@ -123,5 +124,5 @@ function bringForward(window: WindowCalls): void {
 /** Electron's own menu would offer pages of the network and the developer tools. */
 function menuFor(platform: NodeJS.Platform): MenuItemConstructorOptions[] {
   const view: MenuItemConstructorOptions[] = [{ role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, { type: 'separator' }, { role: 'togglefullscreen' }];
-  return [...(platform === 'darwin' ? [{ role: 'appMenu' as const }] : []), { role: 'fileMenu' }, { role: 'editMenu' }, { label: 'View', submenu: view }, { role: 'windowMenu' }];
+  return [...(platform === 'darwin' ? [{ role: 'appMenu' as const }] : []), { role: 'fileMenu' }, { role: 'editMenu' }, { label: say`View`, submenu: view }, { role: 'windowMenu' }];
 }

@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { accessSync, constants, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { say } from '../../shared-core/words/index.ts';
 import { ownFolder, type OwnFolderSurroundings } from '../office/index.ts';
 
 export interface Machine extends OwnFolderSurroundings {
@@ -33,9 +34,9 @@ const CLOSING_MILLISECONDS = 5_000;
 
 /** Why no window may be opened from here, in a few words, or null. */
 export function findHindrance({ platform, environment, userId }: Machine): string | null {
-  if (platform === 'linux' && !environment['DISPLAY'] && !environment['WAYLAND_DISPLAY']) return 'no display here';
+  if (platform === 'linux' && !environment['DISPLAY'] && !environment['WAYLAND_DISPLAY']) return say`no display here`;
   // A browser started by root runs only without its sandbox; that is for the user to choose, not for us.
-  if (userId === 0) return 'no window is opened for root';
+  if (userId === 0) return say`no window is opened for root`;
   return null;
 }
 
@@ -72,14 +73,14 @@ export async function openWindow(address: string, machine: Machine): Promise<Ope
   const hindrance = findHindrance(machine);
   if (hindrance) return hindrance;
   const browser = findBrowser(machine);
-  if (!browser) return 'no Chromium-family browser found';
+  if (!browser) return say`no Chromium-family browser found`;
   const profiles = join(ownFolder(machine), 'window-profiles');
   const profile = join(profiles, String(process.pid));
   try {
     mkdirSync(profile, { recursive: true, mode: 0o700 });
     clearAbandoned(profiles);
   } catch (error) {
-    return `no folder for the browser's profile: ${(error as Error).message}`;
+    return say`no folder for the browser's profile: ${(error as Error).message}`;
   }
   const child = spawn(browser, [`--app=${address}`, `--user-data-dir=${profile}`, '--no-first-run', '--no-default-browser-check'], { stdio: 'ignore' });
   const isStarted = await new Promise<boolean>((resolve) => {
@@ -88,7 +89,7 @@ export async function openWindow(address: string, machine: Machine): Promise<Ope
   });
   if (!isStarted) {
     clear(profile);
-    return 'the browser did not start';
+    return say`the browser did not start`;
   }
   const closed = hasEnded(child) ? Promise.resolve() : new Promise<void>((resolve) => child.once('exit', () => resolve()));
   return {

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
+import { say } from '../../shared-core/words/index.ts';
 import { type Office, openOffice, ownFolder } from '../office/index.ts';
 import { openWindow } from './open-window.ts';
 import { serveOffice } from './serve-office.ts';
@@ -16,12 +17,12 @@ export async function runLoopback(argv: readonly string[], rendererFolder: strin
   const homeFolder = homedir();
   const settings = readSettings(argv, { environment: process.env, homeFolder, currentFolder: process.cwd() });
   if (typeof settings === 'string') return complain(settings, BAD_USAGE);
-  if (!existsSync(join(rendererFolder, 'index.html'))) return complain("Struckline's window is not built yet: run 'npm run build' first.", FAILED);
+  if (!existsSync(join(rendererFolder, 'index.html'))) return complain(say`Struckline's window is not built yet: run 'npm run build' first.`, FAILED);
   let office: Office;
   try {
     office = openOffice({ shell: 'loopback', ...settings, ownFolder: ownFolder({ platform: process.platform, environment: process.env, homeFolder }) });
   } catch (error) {
-    return complain(`Struckline cannot keep houses in ${settings.folder}: ${(error as Error).message}`, FAILED);
+    return complain(say`Struckline cannot keep houses in ${settings.folder}: ${(error as Error).message}`, FAILED);
   }
   try {
     await showUntilClosed(office, rendererFolder, homeFolder, stop);
@@ -44,7 +45,7 @@ async function showUntilClosed(office: Office, rendererFolder: string, homeFolde
     await opened.close();
     if (served.isSignedIn() || stop.aborted) return;
     // It handed the address on to something else, or fell over: the user should not be left with nothing.
-    printAddress(served.address, 'the browser window did not open');
+    printAddress(served.address, say`the browser window did not open`);
     await stopped;
   } finally {
     await served.close();
@@ -52,7 +53,7 @@ async function showUntilClosed(office: Office, rendererFolder: string, homeFolde
 }
 
 function printAddress(address: string, reason: string): void {
-  process.stdout.write(`Struckline is at ${address} (${reason}; open the address in a browser on this machine)\n`);
+  process.stdout.write(say`Struckline is at ${address} (${reason}; open the address in a browser on this machine)\n`);
 }
 
 function complain(sentence: string, exitCode: number): number {

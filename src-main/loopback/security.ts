@@ -1,5 +1,6 @@
 import { createHash, timingSafeEqual } from 'node:crypto';
 import type { IncomingHttpHeaders } from 'node:http';
+import { say } from '../../shared-core/words/index.ts';
 
 /** Compares in a time that does not depend on where two secrets differ, nor on how long the offered one is. */
 export function isSameSecret(offered: string, secret: string): boolean {
@@ -19,11 +20,11 @@ export interface Refusal {
  * other sites, and pages of other servers on this machine, to which the browser would send the cookie too.
  */
 export function findForeignness(method: string, headers: IncomingHttpHeaders, origin: string): Refusal | null {
-  if (origin !== `http://${headers.host}`) return { status: 403, message: `This server answers to ${origin} alone.` };
+  if (origin !== `http://${headers.host}`) return { status: 403, message: say`This server answers to ${origin} alone.` };
   const isReading = method === 'GET' || method === 'HEAD';
   const isOriginOwn = headers.origin === origin || (isReading && headers.origin === undefined);
   const site = headers['sec-fetch-site'];
   // A browser says 'none' where the user typed or opened the address.
   const isSiteOwn = site === undefined || site === 'same-origin' || (isReading && site === 'none');
-  return isOriginOwn && isSiteOwn ? null : { status: 403, message: 'This server answers to its own pages alone.' };
+  return isOriginOwn && isSiteOwn ? null : { status: 403, message: say`This server answers to its own pages alone.` };
 }

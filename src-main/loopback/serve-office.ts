@@ -5,15 +5,15 @@ import { join } from 'node:path';
 import cookies from '@fastify/cookie';
 import { type FastifyError, type FastifyReply, type FastifyRequest, fastify } from 'fastify';
 import { type ErrorCode, failure, LARGEST_CALL_BYTES, LOOPBACK_CALL_PATH, TOO_LARGE_CALL } from '../../shared-core/contract/index.ts';
-import { findServedFile, type Office, SECURITY_HEADERS } from '../office/index.ts';
+import { say } from '../../shared-core/words/index.ts';
+import { findServedFile, type Office, PLAIN_TEXT_TYPE, SECURITY_HEADERS } from '../office/index.ts';
 import { findForeignness, isSameSecret } from './security.ts';
 
 const SECRET_BYTES = 32;
 const REQUEST_MILLISECONDS = 30_000;
 const HEADERS_MILLISECONDS = 10_000;
 
-const USED_UP = 'This address of Struckline is used up or incomplete. Start Struckline again and use the address it gives then.\n';
-
+const USED_UP = say`This address of Struckline is used up or incomplete. Start Struckline again and use the address it gives then.\n`;
 
 export interface ServedOffice {
   /** The address to open, good for one window; it holds the token. */
@@ -40,7 +40,7 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
     requestTimeout: REQUEST_MILLISECONDS,
     http: { headersTimeout: HEADERS_MILLISECONDS },
     frameworkErrors: (_error, request, reply) => {
-      void refuse(request, reply.headers(SECURITY_HEADERS), 400, 'The address of this request is not understood.');
+      void refuse(request, reply.headers(SECURITY_HEADERS), 400, say`The address of this request is not understood.`);
     },
   });
   await server.register(cookies);
@@ -56,7 +56,7 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
     if (foreignness) return refuse(request, reply, foreignness.status, foreignness.message);
     if (isSigningIn(request)) return;
     if (!isSignedIn(request)) return refuse(request, reply, 401, USED_UP);
-    if (request.method !== (isCall(request) ? 'POST' : 'GET')) return refuse(request, reply, 405, 'Pages are read by GET, calls are made by POST.');
+    if (request.method !== (isCall(request) ? 'POST' : 'GET')) return refuse(request, reply, 405, say`Pages are read by GET, calls are made by POST.`);
   });
 
   server.get('/*', async (request, reply) => {
@@ -72,7 +72,7 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
     }
     const file = findServedFile(pathOf(request));
     const content = file && (await readFile(join(rendererFolder, file.path)).catch(() => null));
-    if (!content) return refuse(request, reply, 404, 'There is nothing at this address.');
+    if (!content) return refuse(request, reply, 404, say`There is nothing at this address.`);
     if (file.isImmutable) reply.header('Cache-Control', 'private, max-age=31536000, immutable');
     return reply.type(file.type).send(content);
   });
@@ -82,15 +82,15 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
   );
 
   server.setNotFoundHandler((request, reply) =>
-    refuse(request, reply, 404, `There is nothing at this address; calls are posted to ${LOOPBACK_CALL_PATH} and the name of a method.`),
+    refuse(request, reply, 404, say`There is nothing at this address; calls are posted to ${LOOPBACK_CALL_PATH} and the name of a method.`),
   );
 
   server.setErrorHandler((error: FastifyError, request, reply) => {
     if (error.statusCode === 413) return refuse(request, reply, 413, TOO_LARGE_CALL, 'too-large');
     const status = error.statusCode ?? 500;
     return status < 500
-      ? refuse(request, reply, status, `The call was not understood: ${error.message}.`)
-      : refuse(request, reply, 500, 'Struckline met a fault of its own and did not do this. Close the window and start Struckline again.', 'host-failure');
+      ? refuse(request, reply, status, say`The call was not understood: ${error.message}.`)
+      : refuse(request, reply, 500, say`Struckline met a fault of its own and did not do this. Close the window and start Struckline again.`, 'host-failure');
   });
 
   await server.listen({ host: '127.0.0.1', port: 0 });
@@ -103,7 +103,7 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
 /** A call is refused as a reply of the contract, a page as a line of plain text. */
 function refuse(request: FastifyRequest, reply: FastifyReply, status: number, message: string, code: ErrorCode = 'bad-argument'): FastifyReply {
   reply.code(status);
-  return isCall(request) ? reply.send(failure(code, message.trim())) : reply.type('text/plain; charset=utf-8').send(message);
+  return isCall(request) ? reply.send(failure(code, message.trim())) : reply.type(PLAIN_TEXT_TYPE).send(message);
 }
 
 function pathOf(request: FastifyRequest): string {

@@ -1,8 +1,9 @@
 import { basename, dirname, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { say } from '../../shared-core/words/index.ts';
 import { defaultFolder, type Surroundings } from '../office/index.ts';
 
-export const USAGE = 'usage: npm start -- [--folder DIR] [FILE.struckline]';
+export const USAGE = say`usage: npm start -- [--folder DIR] [FILE.struckline]`;
 
 export interface HouseChoice {
   readonly folder: string;
@@ -18,13 +19,13 @@ export function readSettings(argv: readonly string[], surroundings: Surroundings
     return `${(error as Error).message} (${USAGE})`;
   }
   const { values, positionals } = parsed;
-  if (values.folder === '') return `--folder takes the folder where houses are kept (${USAGE})`;
-  if (positionals.length > 1) return `${positionals.length} files were named; one can be opened at the start (${USAGE})`;
+  if (values.folder === '') return say`--folder takes the folder where houses are kept (${USAGE})`;
+  if (positionals.length > 1) return say`${positionals.length} files were named; one can be opened at the start (${USAGE})`;
   const folder = resolve(surroundings.currentFolder, values.folder ?? defaultFolder(surroundings));
   const [named] = positionals;
   if (named === undefined) return { folder, firstFile: null };
-  if (!named.endsWith('.struckline')) return `"${named}" is not the name of a house file, which ends in .struckline (${USAGE})`;
+  if (!named.endsWith('.struckline')) return say`"${named}" is not the name of a house file, which ends in .struckline (${USAGE})`;
   const file = resolve(surroundings.currentFolder, named);
-  if (values.folder !== undefined && dirname(file) !== folder) return `"${named}" does not lie in ${folder}; leave --folder out to open the folder that it lies in`;
+  if (values.folder !== undefined && dirname(file) !== folder) return say`"${named}" does not lie in ${folder}; leave --folder out to open the folder that it lies in`;
   return { folder: dirname(file), firstFile: basename(file) };
 }

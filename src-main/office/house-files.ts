@@ -3,6 +3,7 @@ import { extname } from 'node:path';
 import { bad, type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
 import { type Edit, encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, readDocument } from '../../shared-core/house/index.ts';
 import { LARGEST_ROOM_TABLE_BYTES, readRoomTable } from '../../shared-core/survey/index.ts';
+import { say } from '../../shared-core/words/index.ts';
 import { HouseStore } from '../store/index.ts';
 
 export const HOUSE_FILE_ENDING = '.struckline';
@@ -24,7 +25,7 @@ export async function readHouse(path: string): Promise<Outcome<House>> {
 
 /** Makes a house file; never in place of one that is there. */
 export async function makeHouseFile(path: string, house: House): Promise<readonly Fault[]> {
-  if (!isHouseFile(path)) return [{ path: '', message: `${path} is not the name of a house file; it takes a name that ends in ${HOUSE_FILE_ENDING}.` }];
+  if (!isHouseFile(path)) return [{ path: '', message: say`${path} is not the name of a house file; it takes a name that ends in ${HOUSE_FILE_ENDING}.` }];
   const store = await HouseStore.create(path, house);
   if (!store.ok) return store.faults;
   await store.value.close();
@@ -38,17 +39,17 @@ export async function replaceHouse(path: string, house: House): Promise<readonly
 
 /** Adds the rooms of a CSV file to the house in a house file, as one edit that can be undone; all of them or none. */
 export async function addRooms(path: string, tablePath: string): Promise<readonly Fault[]> {
-  const text = await readText(tablePath, LARGEST_ROOM_TABLE_BYTES, 'a table of rooms', 'a table of rooms is CSV text');
+  const text = await readText(tablePath, LARGEST_ROOM_TABLE_BYTES, say`a table of rooms`, say`a table of rooms is CSV text`);
   if (!text.ok) return text.faults;
   return changeHouse(path, (house) => {
     const { edit, faults, rows } = readRoomTable(text.value, house);
     if (edit) return good(edit);
-    return bad([...faults, ...rows.flatMap(({ line, troubles }) => troubles.map(({ words }) => ({ path: '', message: `Line ${line}: ${words}` })))]);
+    return bad([...faults, ...rows.flatMap(({ line, troubles }) => troubles.map(({ words }) => ({ path: '', message: say`Line ${line}: ${words}` })))]);
   });
 }
 
 async function changeHouse(path: string, editOf: (house: House) => Outcome<Edit>): Promise<readonly Fault[]> {
-  if (!isHouseFile(path)) return [{ path: '', message: `${path} is not a house file; a change is written into a file that ends in ${HOUSE_FILE_ENDING}.` }];
+  if (!isHouseFile(path)) return [{ path: '', message: say`${path} is not a house file; a change is written into a file that ends in ${HOUSE_FILE_ENDING}.` }];
   const store = await HouseStore.open(path);
   if (!store.ok) return store.faults;
   try {
@@ -58,14 +59,14 @@ async function changeHouse(path: string, editOf: (house: House) => Outcome<Edit>
     if (!edit.ok) return edit.faults;
     const changed = await store.value.edit(edit.value, read.value.revision);
     if (changed.ok) return [];
-    return changed.failure.code === 'refused' ? changed.failure.faults : [{ path: '', message: 'The house was changed meanwhile by another program; nothing was changed. Try again.' }];
+    return changed.failure.code === 'refused' ? changed.failure.faults : [{ path: '', message: say`The house was changed meanwhile by another program; nothing was changed. Try again.` }];
   } finally {
     await store.value.close();
   }
 }
 
 async function readDocumentFile(path: string): Promise<Outcome<House>> {
-  const text = await readText(path, LARGEST_DOCUMENT_CHARACTERS * MOST_BYTES_A_CHARACTER, 'a house document', 'a house document is JSON text');
+  const text = await readText(path, LARGEST_DOCUMENT_CHARACTERS * MOST_BYTES_A_CHARACTER, say`a house document`, say`a house document is JSON text`);
   return text.ok ? readDocument(text.value) : text;
 }
 
@@ -73,14 +74,14 @@ async function readText(path: string, mostBytes: number, what: string, form: str
   let bytes: Buffer;
   try {
     const { size } = await stat(path);
-    if (size > mostBytes) return fault('', `${path} is ${size} bytes, far larger than ${what}. Check that it is the right file.`);
+    if (size > mostBytes) return fault('', say`${path} is ${size} bytes, far larger than ${what}. Check that it is the right file.`);
     bytes = await readFile(path);
   } catch (error) {
-    return fault('', `${path} can't be read: ${error instanceof Error ? error.message : String(error)}`);
+    return fault('', say`${path} can't be read: ${error instanceof Error ? error.message : String(error)}`);
   }
   try {
     return good(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch {
-    return fault('', `${path} is not text in UTF-8; ${form}.`);
+    return fault('', say`${path} is not text in UTF-8; ${form}.`);
   }
 }

@@ -13,7 +13,7 @@ import {
   settingsSchema,
 } from '../../shared-core/contract/index.ts';
 import { decodeFacts, newHouse, readDocument, writeDocument } from '../../shared-core/house/index.ts';
-import { spokenLanguage } from '../../shared-core/words/index.ts';
+import { say, spokenLanguage } from '../../shared-core/words/index.ts';
 import type { StoredHouse, StoreFailure } from '../store/index.ts';
 import { demoHouse } from './demo.ts';
 import { HOUSE_FILE_ENDING } from './house-files.ts';
@@ -62,7 +62,7 @@ export function openOffice(settings: OfficeSettings): Office {
     'create-demo': () => houses.create(demoHouse()),
     'import-document': async ({ text }) => {
       const read = readDocument(text);
-      return read.ok ? houses.create(read.value) : failure('refused', 'The document was not taken; nothing was changed.', read.faults);
+      return read.ok ? houses.create(read.value) : failure('refused', say`The document was not taken; nothing was changed.`, read.faults);
     },
     'take-house-file': ({ name, bytes }) => houses.take(name, Buffer.from(bytes, 'base64')),
     'forget-house': async ({ file }) => {
@@ -81,28 +81,28 @@ export function openOffice(settings: OfficeSettings): Office {
     'export-document': ({ file }) =>
       houses.use(file, async (store, path) => {
         const read = await store.readWhole();
-        if (!read.ok) return failure('not-a-house', 'The house file could not be read.', read.faults);
+        if (!read.ok) return failure('not-a-house', say`The house file could not be read.`, read.faults);
         return { ok: true, value: { fileName: `${basename(path, HOUSE_FILE_ENDING)}.json`, text: writeDocument(read.value) } };
       }),
     'read-photo': ({ file, image }) =>
       houses.use(file, async (store) => {
         const read = await store.readPhoto(image);
-        return read === null ? failure('refused', 'This house file keeps no such photo.') : { ok: true, value: { image: read } };
+        return read === null ? failure('refused', say`This house file keeps no such photo.`) : { ok: true, value: { image: read } };
       }),
     'read-settings': async () => ({ ok: true, value: settingsFile.read() }),
     'save-settings': async ({ settings: chosen }) => ({ ok: true, value: settingsFile.save(settingsSchema.parse(chosen)) }),
   };
   const call: Office['call'] = async (method, argument) => {
-    if (!METHODS.includes(method as Method)) return failure('bad-argument', `The host knows no call of that name; it knows ${METHODS.join(', ')}.`);
+    if (!METHODS.includes(method as Method)) return failure('bad-argument', say`The host knows no call of that name; it knows ${METHODS.join(', ')}.`);
     const name = method as Method;
     const parsed = decodeFacts(argumentSchemas[name], argument, '');
-    if (!parsed.ok) return failure('bad-argument', `The call ${name} was not understood; nothing was changed.`, parsed.faults);
+    if (!parsed.ok) return failure('bad-argument', say`The call ${name} was not understood; nothing was changed.`, parsed.faults);
     // An edit is applied in the spelling it was sent in, which its schema has just found good.
     return (handlers[name] as (argument: unknown) => Promise<Reply<unknown>>)(argument);
   };
   /** What is asked is answered, whatever goes wrong, and no file is closed under it. */
   const guard = async <Value>(work: () => Promise<Reply<Value>>): Promise<Reply<Value>> => {
-    const answer = work().catch((error: unknown) => failure('host-failure', `The host failed: ${error instanceof Error ? error.message : String(error)}. What was saved before is still in the file.`));
+    const answer = work().catch((error: unknown) => failure('host-failure', say`The host failed: ${error instanceof Error ? error.message : String(error)}. What was saved before is still in the file.`));
     underWay.add(answer);
     try {
       return await answer;
@@ -124,5 +124,5 @@ function changed(file: string, outcome: { readonly ok: true; readonly value: Sto
   if (outcome.ok) return opened(file, { ok: true, value: outcome.value });
   return outcome.failure.code === 'refused'
     ? failure('refused', outcome.failure.message, outcome.failure.faults)
-    : failure('changed-elsewhere', 'The house was changed in another window meanwhile; this change was not made. Look at the house as it is now and make it again.');
+    : failure('changed-elsewhere', say`The house was changed in another window meanwhile; this change was not made. Look at the house as it is now and make it again.`);
 }

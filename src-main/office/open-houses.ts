@@ -3,6 +3,7 @@ import { basename, dirname, join, resolve } from 'node:path';
 import type { Outcome } from '../../shared-core/base/index.ts';
 import { failure, type HouseListing, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply } from '../../shared-core/contract/index.ts';
 import { encodeHouse, type House } from '../../shared-core/house/index.ts';
+import { say } from '../../shared-core/words/index.ts';
 import { HouseStore, type StoredHouse } from '../store/index.ts';
 import { HOUSE_FILE_ENDING, isHouseFile } from './house-files.ts';
 import type { RememberedHouses } from './remembered-houses.ts';
@@ -46,16 +47,16 @@ export class OpenHouses {
 
   /** Takes in the bytes of a house file as a copy under a name that is free; it is looked through before it is put there. */
   async take(name: string, bytes: Buffer): Promise<Reply<OpenedHouse>> {
-    if (bytes.length > LARGEST_HOUSE_FILE_BYTES) return failure('too-large', `${name} is larger than the ${LARGEST_HOUSE_FILE_BYTES / 1_000_000} MB that can be taken in so. Copy it into ${this.#folder} instead.`);
+    if (bytes.length > LARGEST_HOUSE_FILE_BYTES) return failure('too-large', say`${name} is larger than the ${LARGEST_HOUSE_FILE_BYTES / 1_000_000} MB that can be taken in so. Copy it into ${this.#folder} instead.`);
     const drafts = mkdtempSync(join(this.#folder, '.taken-'));
     try {
       const draft = join(drafts, name);
       writeFileSync(draft, bytes);
       const store = await HouseStore.open(draft);
-      if (!store.ok) return failure('not-a-house', `${name} was not taken in; nothing was changed.`, store.faults);
+      if (!store.ok) return failure('not-a-house', say`${name} was not taken in; nothing was changed.`, store.faults);
       const damage = await store.value.findDamage();
       await store.value.close();
-      if (damage !== null) return failure('not-a-house', `${name} was not taken in; nothing was changed. ${damage}`);
+      if (damage !== null) return failure('not-a-house', `${say`${name} was not taken in; nothing was changed.`} ${damage}`);
       const file = this.#freeName(name.slice(0, -HOUSE_FILE_ENDING.length));
       renameSync(draft, join(this.#folder, file));
       return await this.openHouse(file);
@@ -76,7 +77,7 @@ export class OpenHouses {
   async openPath(named: string): Promise<Reply<OpenedHouse>> {
     const path = resolve(named);
     const name = basename(path);
-    if (!isHouseFile(path)) return failure('refused', `${name} is not the name of a house file, which ends in ${HOUSE_FILE_ENDING}.`);
+    if (!isHouseFile(path)) return failure('refused', say`${name} is not the name of a house file, which ends in ${HOUSE_FILE_ENDING}.`);
     if (dirname(path) === this.#folder) return this.openHouse(name);
     const isKnown = this.#remembered.list().some((one) => one.path === path);
     const key = this.#remembered.remember(path, name);
@@ -87,8 +88,8 @@ export class OpenHouses {
 
   async use<Value>(file: string, work: (store: HouseStore, path: string) => Promise<Reply<Value>>): Promise<Reply<Value>> {
     const path = this.#pathOf(file);
-    if (path === null) return failure('no-such-house', 'That house is on the list no longer. Open it by its file again.');
-    if (!existsSync(path)) return failure('no-such-house', dirname(path) === this.#folder ? `There is no ${file} in the folder of houses.` : `${basename(path)} is no longer in ${dirname(path)}. It may have been moved or renamed.`);
+    if (path === null) return failure('no-such-house', say`That house is on the list no longer. Open it by its file again.`);
+    if (!existsSync(path)) return failure('no-such-house', dirname(path) === this.#folder ? say`There is no ${file} in the folder of houses.` : say`${basename(path)} is no longer in ${dirname(path)}. It may have been moved or renamed.`);
     const store = await this.#open(path);
     return store.ok ? work(store.value, path) : failure('not-a-house', store.faults.map(({ message }) => message).join(' '));
   }
@@ -133,7 +134,7 @@ export class OpenHouses {
 }
 
 export function opened(file: string, read: Outcome<StoredHouse>): Reply<OpenedHouse> {
-  if (!read.ok) return failure('not-a-house', 'The house file holds facts that contradict one another; nothing was changed.', read.faults);
+  if (!read.ok) return failure('not-a-house', say`The house file holds facts that contradict one another; nothing was changed.`, read.faults);
   const { house, revision, undo, redo } = read.value;
   return { ok: true, value: { file, revision, house: encodeHouse(house), undo, redo } };
 }
@@ -144,5 +145,5 @@ function changedAt(path: string): string | null {
 }
 
 function gone(file: string, path: string, name: string): HouseListing {
-  return { file, name, rooms: 0, trouble: `${basename(path)} is no longer there: it was moved, renamed or removed, or its disk is not connected.`, changed: null, folder: dirname(path) };
+  return { file, name, rooms: 0, trouble: say`${basename(path)} is no longer there: it was moved, renamed or removed, or its disk is not connected.`, changed: null, folder: dirname(path) };
 }

@@ -2,6 +2,7 @@ import { existsSync, readFileSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Settings, type SettingsRead, settingsSchema, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
 import { decodeFacts } from '../../shared-core/house/index.ts';
+import { say } from '../../shared-core/words/index.ts';
 import { SETTINGS_NAME, writeOwn } from './own-folder.ts';
 
 const VERSION = 1;
@@ -21,7 +22,7 @@ export class SettingsFile {
     if (!existsSync(this.#path)) return { settings: USUAL_SETTINGS, trouble: null };
     const read = this.#parse();
     if (typeof read !== 'string') return { settings: read, trouble: null };
-    return { settings: USUAL_SETTINGS, trouble: `The settings in ${this.#path} ${read}. The usual ones hold; a change makes a new file and keeps this one as ${SET_ASIDE}.` };
+    return { settings: USUAL_SETTINGS, trouble: `${read} ${say`The usual ones hold; a change makes a new file and keeps this one as ${SET_ASIDE}.`}` };
   }
 
   save(settings: Settings): SettingsRead {
@@ -30,18 +31,22 @@ export class SettingsFile {
     return { settings, trouble: null };
   }
 
-  /** The settings, or what is wrong with the file. */
+  /** The settings, or a sentence of what is wrong with the file. */
   #parse(): Settings | string {
     let raw: unknown;
     try {
       raw = JSON.parse(readFileSync(this.#path, 'utf8'));
     } catch (error) {
-      return `can't be read: ${(error as Error).message}`;
+      return this.#unreadable((error as Error).message);
     }
-    if (typeof raw !== 'object' || raw === null || !('version' in raw)) return 'are not settings of Struckline';
+    if (typeof raw !== 'object' || raw === null || !('version' in raw)) return say`The settings in ${this.#path} are not settings of Struckline.`;
     const { version, ...rest } = raw;
-    if (version !== VERSION) return `are of version ${JSON.stringify(version)}; this Struckline reads version ${VERSION}`;
+    if (version !== VERSION) return say`The settings in ${this.#path} are of version ${JSON.stringify(version)}; this Struckline reads version ${VERSION}.`;
     const decoded = decodeFacts(settingsSchema, rest, '');
-    return decoded.ok ? decoded.value : `can't be read: ${decoded.faults.map(({ path, message }) => `${path} ${message}`.trim()).join('; ')}`;
+    return decoded.ok ? decoded.value : this.#unreadable(decoded.faults.map(({ path, message }) => `${path} ${message}`.trim()).join('; '));
+  }
+
+  #unreadable(why: string): string {
+    return say`The settings in ${this.#path} can't be read: ${why}.`;
   }
 }

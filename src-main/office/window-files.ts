@@ -23,6 +23,8 @@ export const SECURITY_HEADERS = {
   'Cache-Control': 'no-store',
 } as const;
 
+export const PLAIN_TEXT_TYPE = 'text/plain; charset=utf-8';
+
 /** The only kinds of file that leave the folder of the built window. */
 export const SERVED_TYPES: Readonly<Record<string, string>> = {
   html: 'text/html; charset=utf-8',

@@ -5,7 +5,8 @@ import Database from 'better-sqlite3';
 import { Kysely, sql, SqliteDialect, type Transaction } from 'kysely';
 import { type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
 import { applyEdit, type Edit, type House, nameEdit } from '../../shared-core/house/index.ts';
-import { APPLICATION_ID, migrate, SCHEMA_VERSION } from './migrations.ts';
+import { say } from '../../shared-core/words/index.ts';
+import { APPLICATION_ID, migrate, SCHEMA_VERSION, SQLITE_HEADER } from './migrations.ts';
 import { dropLostPhotoImages, findPhotoImage, keepPhotoImages, withPhotoImages } from './photo-images.ts';
 import { changesBetween, fromRows, type RowChange, toRows } from './rows.ts';
 import { FACT_TABLES, type FactTable, type Tables } from './tables.ts';
@@ -23,7 +24,6 @@ export interface StoredHouse {
 
 type Changed = { readonly ok: true; readonly value: StoredHouse } | { readonly ok: false; readonly failure: StoreFailure };
 
-const SQLITE_HEADER = 'SQLite format 3\u0000';
 const BUSY_TIMEOUT_MILLISECONDS = 4_000;
 
 /** A house file that is open. Every edit is one transaction with its undo entry, on disk before it is answered. */
@@ -36,7 +36,7 @@ export class HouseStore {
 
   /** Makes a house file; it appears under its name only when it is whole, and never in place of another one. */
   static async create(path: string, house: House): Promise<Outcome<HouseStore>> {
-    if (existsSync(path)) return fault('', `${basename(path)} is there already; it was left as it is. Choose another name.`);
+    if (existsSync(path)) return fault('', say`${basename(path)} is there already; it was left as it is. Choose another name.`);
     const draft = join(dirname(path), `.${randomUUID()}.draft`);
     try {
       const database = new Database(draft);
@@ -51,7 +51,7 @@ export class HouseStore {
       });
       await store.close();
       if (!written.ok) return written;
-      if (existsSync(path)) return fault('', `${basename(path)} is there already; it was left as it is. Choose another name.`);
+      if (existsSync(path)) return fault('', say`${basename(path)} is there already; it was left as it is. Choose another name.`);
       renameSync(draft, path);
     } finally {
       rmSync(draft, { force: true });
@@ -69,12 +69,12 @@ export class HouseStore {
       configure(database);
       if (database.pragma('application_id', { simple: true }) !== APPLICATION_ID) {
         database.close();
-        return fault('', `${basename(path)} is a database of another program, not a house file. Nothing was changed.`);
+        return fault('', say`${basename(path)} is a database of another program, not a house file. Nothing was changed.`);
       }
       const version = database.pragma('user_version', { simple: true }) as number;
       if (version > SCHEMA_VERSION) {
         database.close();
-        return fault('', `${basename(path)} was written by a newer Struckline (file version ${version}, this one reads up to ${SCHEMA_VERSION}). Nothing was changed; open it with the newer one.`);
+        return fault('', say`${basename(path)} was written by a newer Struckline (file version ${version}, this one reads up to ${SCHEMA_VERSION}). Nothing was changed; open it with the newer one.`);
       }
       migrate(database);
       const store = new HouseStore(database);
@@ -83,7 +83,7 @@ export class HouseStore {
       return read.ok ? good(store) : read;
     } catch (error) {
       database?.close();
-      return fault('', `${basename(path)} can't be read: ${error instanceof Error ? error.message : String(error)}. Nothing was changed.`);
+      return fault('', say`${basename(path)} can't be read: ${error instanceof Error ? error.message : String(error)}. Nothing was changed.`);
     }
   }
 
@@ -108,9 +108,9 @@ export class HouseStore {
   async edit(edit: Edit, revision: number): Promise<Changed> {
     return this.#change(revision, async (transaction, stored) => {
       const edited = applyEdit(stored.house, edit);
-      if (!edited.ok) return refused('The edit was refused; nothing was changed.', edited.faults);
+      if (!edited.ok) return refused(say`The edit was refused; nothing was changed.`, edited.faults);
       const kept = await keepPhotoImages(transaction, edited.value, stored.house.photos);
-      if (!kept.ok) return refused('The edit was refused; nothing was changed.', kept.faults);
+      if (!kept.ok) return refused(say`The edit was refused; nothing was changed.`, kept.faults);
       const changes = changesBetween(toRows(stored.house), toRows(kept.value));
       if (changes.length === 0) return null;
       const dropped = await transaction.deleteFrom('edit').where('is_undone', '=', 1).executeTakeFirst();
@@ -129,7 +129,7 @@ export class HouseStore {
   async undo(revision: number): Promise<Changed> {
     return this.#change(revision, async (transaction) => {
       const entry = await transaction.selectFrom('edit').selectAll().where('is_undone', '=', 0).orderBy('number', 'desc').limit(1).executeTakeFirst();
-      if (!entry) return refused('There is nothing to undo.', []);
+      if (!entry) return refused(say`There is nothing to undo.`, []);
       await writeChanges(transaction, JSON.parse(entry.changes) as RowChange[], 'before');
       await transaction.updateTable('edit').set({ is_undone: 1 }).where('number', '=', entry.number).execute();
       return null;
@@ -139,7 +139,7 @@ export class HouseStore {
   async redo(revision: number): Promise<Changed> {
     return this.#change(revision, async (transaction) => {
       const entry = await transaction.selectFrom('edit').selectAll().where('is_undone', '=', 1).orderBy('number', 'asc').limit(1).executeTakeFirst();
-      if (!entry) return refused('There is nothing to redo.', []);
+      if (!entry) return refused(say`There is nothing to redo.`, []);
       await writeChanges(transaction, JSON.parse(entry.changes) as RowChange[], 'after');
       await transaction.updateTable('edit').set({ is_undone: 0 }).where('number', '=', entry.number).execute();
       return null;
@@ -149,9 +149,9 @@ export class HouseStore {
   /** Looks through the whole file, which opening does not: what is wrong with it, or null. For a file that somebody else sends. */
   async findDamage(): Promise<string | null> {
     const { rows: more } = await sql`select 1 from sqlite_schema where type in ('trigger', 'view') limit 1`.execute(this.#kysely);
-    if (more.length > 0) return 'It holds more than a house; another program has changed it.';
+    if (more.length > 0) return say`It holds more than a house; another program has changed it.`;
     const { rows } = await sql<{ integrity_check: string }>`pragma integrity_check(1)`.execute(this.#kysely);
-    return rows[0]?.integrity_check === 'ok' ? null : 'It is damaged in places that the house itself does not show.';
+    return rows[0]?.integrity_check === 'ok' ? null : say`It is damaged in places that the house itself does not show.`;
   }
 
   async close(): Promise<void> {
@@ -164,7 +164,7 @@ export class HouseStore {
       const counted = await transaction.updateTable('house').set((expression) => ({ revision: expression('revision', '+', 1) })).where('revision', '=', revision).executeTakeFirst();
       if (counted.numUpdatedRows === 0n) return failed({ code: 'changed-elsewhere' });
       const stored = await readStored(transaction);
-      const failure = stored.ok ? await work(transaction, stored.value) : refused('The house file holds facts that contradict one another.', stored.faults);
+      const failure = stored.ok ? await work(transaction, stored.value) : refused(say`The house file holds facts that contradict one another.`, stored.faults);
       if (failure) {
         await transaction.updateTable('house').set({ revision }).execute();
         return failed(failure);
@@ -194,9 +194,9 @@ function configure(database: Database.Database): void {
 /** What is wrong with a file before SQLite is asked, so that SQLite never makes one out of it. */
 function lookAt(path: string): string | null {
   const name = basename(path);
-  if (!existsSync(path)) return `${name} is not there.`;
+  if (!existsSync(path)) return say`${name} is not there.`;
   const { size } = statSync(path);
-  if (size === 0) return `${name} is empty; it holds no house. Nothing was changed. A back-up may still have it.`;
+  if (size === 0) return say`${name} is empty; it holds no house. Nothing was changed. A back-up may still have it.`;
   const head = Buffer.alloc(SQLITE_HEADER.length);
   const descriptor = openSync(path, 'r');
   try {
@@ -204,12 +204,12 @@ function lookAt(path: string): string | null {
   } finally {
     closeSync(descriptor);
   }
-  return head.toString('latin1') === SQLITE_HEADER ? null : `${name} is not a house file. Nothing was changed.`;
+  return head.toString('latin1') === SQLITE_HEADER ? null : say`${name} is not a house file. Nothing was changed.`;
 }
 
 async function readStored(transaction: Transaction<Tables>): Promise<Outcome<StoredHouse>> {
   const own = await transaction.selectFrom('house').select(['facts', 'revision']).executeTakeFirst();
-  if (!own) return fault('', 'The file holds no house.');
+  if (!own) return fault('', say`The file holds no house.`);
   const lists = {} as Record<FactTable, { position: number; facts: string }[]>;
   for (const table of FACT_TABLES) lists[table] = await transaction.selectFrom(table).select(['position', 'facts']).orderBy('position').execute();
   const house = fromRows(own.facts, lists);

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { Transaction } from 'kysely';
 import { bad, type Fault, good, type Outcome } from '../../shared-core/base/index.ts';
 import { type House, isKept, type Photo } from '../../shared-core/house/index.ts';
+import { say } from '../../shared-core/words/index.ts';
 import type { Tables } from './tables.ts';
 
 /**
@@ -18,7 +19,7 @@ export async function keepPhotoImages(transaction: Transaction<Tables>, house: H
     if (had.has(photo)) photos.push(photo);
     else if (!isKept(photo.image)) photos.push({ ...photo, image: await keep(transaction, photo.image) });
     else if ((await findPhotoImage(transaction, photo.image)) !== null) photos.push(photo);
-    else faults.push({ path: `photos[${index}].image`, message: 'stands for a photo that this house file does not keep; it takes the photo itself, as a data URL' });
+    else faults.push({ path: `photos[${index}].image`, message: say`stands for a photo that this house file does not keep; it takes the photo itself, as a data URL` });
   }
   return faults.length > 0 ? bad(faults) : good({ ...house, photos });
 }
@@ -29,7 +30,7 @@ export async function withPhotoImages(transaction: Transaction<Tables>, house: H
   const photos: Photo[] = [];
   for (const [index, photo] of house.photos.entries()) {
     const image = await findPhotoImage(transaction, photo.image);
-    if (image === null) faults.push({ path: `photos[${index}].image`, message: 'is missing from the house file' });
+    if (image === null) faults.push({ path: `photos[${index}].image`, message: say`is missing from the house file` });
     else photos.push({ ...photo, image });
   }
   return faults.length > 0 ? bad(faults) : good({ ...house, photos });

@@ -21,7 +21,9 @@ interface Node {
 /** Attributes whose text somebody reads or hears, of elements and of our own parts. */
 const READ_ATTRIBUTES = ['label', 'title', 'aria-label', 'placeholder', 'alt', 'hint', 'caption', 'empty'];
 /** Calls whose texts are read by machines. */
-const MACHINE_CALLS = ['querySelector', 'querySelectorAll', 'closest', 'matches', 'matchMedia', 'assert', 'execFile', 'prepare', 'raw'];
+const MACHINE_CALLS = ['querySelector', 'querySelectorAll', 'closest', 'matches', 'matchMedia', 'assert', 'execFile', 'prepare', 'raw', 'pragma', 'header'];
+/** Folders within one another, as in `Chromium.app/Contents/MacOS`. */
+const PATH = /\w\/[\w ]+\//;
 const WORDS = /\p{L}\S*\s+\S*\p{L}/u;
 /** A word that stands apart from what is put in, as in `…, 3 rolls`. */
 const WORD_AND_GAP = /\p{L}{2}.*\s|\s.*\p{L}{2}/su;
@@ -72,7 +74,7 @@ export function textsOf(file: string, text: string): Texts {
         return walk(parts.length > 0 ? parts.filter(({ type }) => type !== 'Text') : node.value);
       }
       case 'Literal':
-        if (typeof node.value === 'string' && WORDS.test(node.value)) unsaid.push(`${file}: ${node.value}`);
+        if (typeof node.value === 'string' && WORDS.test(node.value) && !PATH.test(node.value)) unsaid.push(`${file}: ${node.value}`);
         return;
       case 'TemplateLiteral': {
         const written = (node['quasis'] as readonly Node[]).map(({ value }) => (value as { cooked: string }).cooked).join('…');

@@ -16,6 +16,9 @@ const SAID = [
   ['src-renderer/*', 'window'] as const,
 ];
 
+/** Files whose texts are for programs: the columns of a table, what a browser is told, SQL. */
+const FOR_PROGRAMS = ['src-main/documents/order-csv.ts', 'src-main/office/window-files.ts', 'src-main/store/migrations.ts'];
+
 afterEach(() => speak(ENGLISH));
 
 describe('English', () => {
@@ -67,7 +70,7 @@ describe('another language', () => {
 
 describe('the texts of a file', () => {
   it('are found in code and markup, said and unsaid', () => {
-    expect(textsOf('a.ts', "const a = say`Run $" + "{b ? say`one` : 'of two'} has`; throw new Error('not for users'); find.closest('a b');")).toEqual({
+    expect(textsOf('a.ts', "const a = say`Run $" + "{b ? say`one` : 'of two'} has`; throw new Error('not for users'); find.closest('a b'); open('My App/Inner Folder/a b');")).toEqual({
       said: ['Run {0} has', 'one'],
       unsaid: ['a.ts: of two'],
     });
@@ -78,7 +81,8 @@ describe('the texts of a file', () => {
   });
 
   it.each(SAID.filter(([folder]) => folder.startsWith('src-')))('of %s are all said', (folder) => {
-    expect(textsOfFolder(ROOT, folder).unsaid).toEqual([]);
+    const { unsaid } = textsOfFolder(ROOT, folder);
+    expect(unsaid.filter((text) => !FOR_PROGRAMS.some((file) => text.startsWith(`${file}:`)))).toEqual([]);
   });
 });
 
