@@ -62,7 +62,7 @@ test('a room is set to a run that has too few, and the ways out are taken, from 
   await expect(page.getByRole('heading', { name: 'What would let every room hang' })).toBeVisible();
   await press(page, 'Choose anew', 'Shift+Tab');
   await expect(page.getByRole('alert')).toHaveCount(0);
-  await expect(page.getByLabel('Run of Back bedroom')).toHaveValue('(by the plan)');
+  await expect(page.getByLabel('Run of Back bedroom')).toHaveValue('');
   // The button is gone; who pressed it stands at the words that say what has become of it, and sees that.
   const why = page.locator('.why:focus-visible');
   await expect(why).toContainText('Run 2207 covers Nursery');

@@ -1,9 +1,11 @@
 import { freeId, idFor } from '../../../shared-core/base/index.ts';
 import { type Band, type Border, type Covering, type Edit, endsOf, type Room } from '../../../shared-core/house/index.ts';
 import { type LengthStyle, lengthOf, parseMeasure, printLength } from '../../../shared-core/units/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 import { readSpare, SPARE_TAKES } from '../../parts/read-spare.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
+import { NEW_WORDS } from './say-covering.ts';
 
 type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
 type Facts = Record<string, Json>;
@@ -21,6 +23,9 @@ interface NewCovering {
   /** Of a mural alone. */
   readonly panels: string;
 }
+
+/** Where a band begins or ends that goes as far as its walls do. */
+const EDGE_WORDS = { floor: say`floor`, ceiling: say`ceiling` };
 
 /** The coverings of the house, the one that is looked at, and the edits its sheet makes. */
 export class CoveringsSheet {
@@ -50,13 +55,13 @@ export class CoveringsSheet {
     const { draft } = this;
     if (!draft) return false;
     const { kind, patternNumber, name, width, rollLength, repeat, panels } = draft;
-    const lengthName = { wallcovering: 'the length of a roll', border: 'the length of a spool', lining: 'the length of a roll', mural: 'the height of its panels' }[kind];
+    const lengthName = { wallcovering: say`the length of a roll`, border: say`the length of a spool`, lining: say`the length of a roll`, mural: say`the height of its panels` }[kind];
     const missing = [
-      kind === 'mural' && !/^\d+$/.test(panels.trim()) && 'the number of its panels, a whole one',
-      width === '' && (kind === 'mural' ? 'the width of a panel' : 'its width'),
+      kind === 'mural' && !/^\d+$/.test(panels.trim()) && say`the number of its panels, a whole one`,
+      width === '' && (kind === 'mural' ? say`the width of a panel` : say`its width`),
       rollLength === '' && lengthName,
     ].find(Boolean);
-    this.draftTrouble = missing ? `The ${kind} wants ${missing}.` : null;
+    this.draftTrouble = missing ? NEW_WORDS[kind].lacks(missing) : null;
     if (missing) return false;
     const id = idFor(name || patternNumber, kind, this.#house.saved.coverings.map((covering) => covering.id));
     const named = { id, ...(patternNumber ? { patternNumber } : {}), ...(name ? { name } : {}) };
@@ -85,7 +90,7 @@ export class CoveringsSheet {
 
   changeNumber = (key: string) => async (typed: string) => {
     if (typed.trim() === '') return this.change({ [key]: null });
-    return /^\d+$/.test(typed.trim()) ? this.change({ [key]: Number(typed) }) : 'This takes a whole number.';
+    return /^\d+$/.test(typed.trim()) ? this.change({ [key]: Number(typed) }) : say`This takes a whole number.`;
   };
 
   changeSpare = async (typed: string) => {
@@ -134,8 +139,8 @@ export class CoveringsSheet {
   }
 
   async #setUnits(units: readonly TypedUnit[]): Promise<string | null> {
-    if (units.some(({ rolls }) => !/^\d+$/.test(rolls.trim()))) return 'A sale unit takes a whole number of rolls.';
-    if (units.some(({ atLeast }) => !/^\d*$/.test(atLeast.trim()))) return 'The least number of a sale unit is a whole number.';
+    if (units.some(({ rolls }) => !/^\d+$/.test(rolls.trim()))) return say`A sale unit takes a whole number of rolls.`;
+    if (units.some(({ atLeast }) => !/^\d*$/.test(atLeast.trim()))) return say`The least number of a sale unit is a whole number.`;
     const soldIn = units.map(({ rolls, price, atLeast, gtin }) => ({
       rolls: Number(rolls),
       ...(price.trim() === '' ? {} : { price: price.trim() }),
@@ -206,19 +211,19 @@ export class CoveringsSheet {
   }
 
   sayEdge = (room: Room, edge: Band['from' | 'to']): string => {
-    if (typeof edge === 'string') return edge;
+    if (typeof edge === 'string') return EDGE_WORDS[edge];
     return 'rail' in edge ? nameRail(room, edge.rail) : edge.typed;
   };
 
   setEdge = (room: Room, band: string, key: 'from' | 'to') => async (typed: string) => {
-    const word = key === 'from' ? 'floor' : 'ceiling';
+    const end = key === 'from' ? 'floor' : 'ceiling';
     const plain = typed.trim().toLowerCase();
-    if (plain === '' || word.startsWith(plain)) return this.changeBand(room.id, band, { [key]: word });
+    if ([end, EDGE_WORDS[end].toLowerCase()].some((word) => word.startsWith(plain))) return this.changeBand(room.id, band, { [key]: end });
     const rail = room.rails.find(({ id }) => plain === id.toLowerCase() || plain === nameRail(room, id).toLowerCase());
     if (rail) return this.changeBand(room.id, band, { [key]: { rail: rail.id } });
     const parsed = parseMeasure(typed, this.#house.shown.lengths);
-    const rails = room.rails.map(({ id }) => `‘${nameRail(room, id)}’`);
-    if (!parsed.ok) return `This takes ${[`‘${word}’`, ...rails].join(', ')} or a height above the floor. ${parsed.faults.map(({ message }) => message).join(' ')}.`;
+    const rails = room.rails.map(({ id }) => say`‘${nameRail(room, id)}’`);
+    if (!parsed.ok) return say`This takes ${[say`‘${EDGE_WORDS[end]}’`, ...rails].join(', ')} or a height above the floor. ${parsed.faults.map(({ message }) => message).join(' ')}.`;
     return this.changeBand(room.id, band, { [key]: parsed.value.typed });
   };
 

@@ -1,6 +1,7 @@
 import { nameCovering } from '../../../shared-core/house/index.ts';
 import { nameRoom } from '../../../shared-core/plan/index.ts';
 import { printLength, printMoney } from '../../../shared-core/units/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 import { copyTable, type TableCell } from '../../parts/copy-table.ts';
 import { lookingAt } from './looking-at.svelte.ts';
 import type { OrderSheet } from './order.svelte.ts';
@@ -11,7 +12,7 @@ export function copyOrder(sheet: OrderSheet): void {
   const { house } = sheet;
   if (lookingAt.view === 'room') {
     void copyTable(
-      ['Room', 'Pattern number', 'Run number', 'Cut alone', 'Whole run together'],
+      [say`Room`, say`Pattern number`, say`Run number`, say`Cut alone`, say`Whole run together`],
       sheet.rooms.map(({ room, line, rollsAlone }) => [room.name, nameCovering(house, line.covering), line.run ?? '', rollsAlone, line.rollsNeeded]),
     );
     return;
@@ -34,5 +35,5 @@ export function copyOrder(sheet: OrderSheet): void {
       line.price === null ? '' : printMoney(line.price, house.currency),
     ];
   });
-  void copyTable(['Pattern number', 'Run number', 'Supplier', 'Hung in', 'Room by room', 'Together', 'Spare', 'In hand', 'On order', 'To buy', 'As sold', sayPriceHead(house, sheet.suppliers)], rows);
+  void copyTable([say`Pattern number`, say`Run number`, say`Supplier`, say`Hung in`, say`Room by room`, say`Together`, say`Spare`, say`In hand`, say`On order`, say`To buy`, say`As sold`, sayPriceHead(house, sheet.suppliers)], rows);
 }

@@ -2,6 +2,7 @@ import { isSaid } from '../../../shared-core/base/index.ts';
 import type { Covering, Edit, House, PlacedOrder, Room, RunQuantity } from '../../../shared-core/house/index.ts';
 import { addAmounts, type Amounts, bySupplier, type CutList, type OrderLine, type SupplierLines, type WayOut } from '../../../shared-core/ordering/index.ts';
 import { type CoveringRuns, draftOrder, nameRoom, rollsAloneIn, toBePlaced } from '../../../shared-core/plan/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -31,7 +32,7 @@ export class OrderSheet {
   trouble = $state<Readonly<Record<RunList, string | null>>>({ stock: null, offers: null });
   #placed = $state<string | null>(null);
   /** What was just done, until it is undone. */
-  readonly said: string = $derived.by(() => (this.#house.saved.orders.some(({ id }) => id === this.#placed) ? `Order ${this.#placed} is placed and stays as it is.` : ''));
+  readonly said: string = $derived.by(() => (this.#placed !== null && this.#house.saved.orders.some(({ id }) => id === this.#placed) ? say`Order ${this.#placed} is placed and stays as it is.` : ''));
 
   readonly patterns: readonly PatternOrder[] = $derived.by(() => this.#found(groupByPattern(this.house, this.#house.plan?.order ?? [], this.#house.plan?.cuts ?? [], this.#house.plan?.runs ?? [])));
   readonly rooms: readonly RoomLine[] = $derived.by(() => this.#roomLines());
@@ -89,7 +90,7 @@ export class OrderSheet {
   }
 
   async addRun(list: RunList, covering: string, run: string, rolls: string): Promise<boolean> {
-    const trouble = run.trim() === '' ? 'The run wants its number, as it stands on the label.' : /^\d+$/.test(rolls.trim()) ? null : 'The rolls are a whole number.';
+    const trouble = run.trim() === '' ? say`The run wants its number, as it stands on the label.` : /^\d+$/.test(rolls.trim()) ? null : say`The rolls are a whole number.`;
     this.#say(list, trouble);
     return trouble === null && this.#setOrSay(list, [...this.#house.saved[list], { covering, run: run.trim(), rolls: Number(rolls) }]);
   }
@@ -207,7 +208,7 @@ export class OrderSheet {
 
 /** A run as it may be looked for: what others call a batch or a lot. */
 function sayRunFor(run: string | null): string {
-  return `run batch lot ${run ?? 'not known'}`;
+  return run === null ? say`run batch lot not known` : say`run batch lot ${run}`;
 }
 
 type WrittenOrders = Extract<Edit, { kind: 'set-orders' }>['orders'];

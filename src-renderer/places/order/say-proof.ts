@@ -1,6 +1,7 @@
 import { type House, nameCovering } from '../../../shared-core/house/index.ts';
 import type { OrderLine } from '../../../shared-core/ordering/index.ts';
 import { sayUnits } from '../../../shared-core/plan/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 
 /** How far the planner is. */
 export interface Looking {
@@ -23,16 +24,21 @@ export interface Proof {
 export function sayProof(house: House, order: readonly OrderLine[], planner: Looking): Proof {
   if (planner.isWorking && (planner.isQuick || planner.isLookingLonger)) {
     const { progress } = planner;
-    const far = progress && progress.of > 1 ? `: ${progress.done} of ${progress.of} patterns done` : '';
-    return { words: `${planner.isQuick ? 'Not yet proved: looking' : 'Looking'} ${planner.isLookingLonger ? 'longer ' : ''}for fewer rolls${far}. What is shown can be cut as it stands.`, isOpen: true, offer: 'stop' };
+    const far = progress && progress.of > 1 ? say`${sayLooking(planner)}: ${progress.done} of ${progress.of} patterns done.` : `${sayLooking(planner)}.`;
+    return { words: `${far} ${say`What is shown can be cut as it stands.`}`, isOpen: true, offer: 'stop' };
   }
   const open = [...new Set(order.filter(({ isProvenMinimum }) => !isProvenMinimum).map(({ covering }) => nameCovering(house, covering)))];
-  if (planner.isCutShort || planner.isQuick) return { words: 'Stopped. What is shown can be cut as it stands; fewer rolls may do.', isOpen: true, offer: 'look-longer' };
-  if (open.length === 0) return { words: 'Proved: no way of cutting these pieces takes fewer rolls.', isOpen: false, offer: null };
-  const names = open.length > 3 ? `${open.length} patterns` : open.join(', ');
+  if (planner.isCutShort || planner.isQuick) return { words: say`Stopped. What is shown can be cut as it stands; fewer rolls may do.`, isOpen: true, offer: 'look-longer' };
+  if (open.length === 0) return { words: say`Proved: no way of cutting these pieces takes fewer rolls.`, isOpen: false, offer: null };
+  const names = open.length > 3 ? say`${open.length} patterns` : open.join(', ');
   return planner.hasLookedLonger
-    ? { words: `Whether fewer rolls of ${names} would do could not be settled by looking longer.`, isOpen: true, offer: null }
-    : { words: `Whether fewer rolls of ${names} would do is not yet proved.`, isOpen: true, offer: 'look-longer' };
+    ? { words: say`Whether fewer rolls of ${names} would do could not be settled by looking longer.`, isOpen: true, offer: null }
+    : { words: say`Whether fewer rolls of ${names} would do is not yet proved.`, isOpen: true, offer: 'look-longer' };
+}
+
+function sayLooking({ isQuick, isLookingLonger }: Looking): string {
+  if (!isQuick) return say`Looking longer for fewer rolls`;
+  return isLookingLonger ? say`Not yet proved: looking longer for fewer rolls` : say`Not yet proved: looking for fewer rolls`;
 }
 
 /**
@@ -41,5 +47,5 @@ export function sayProof(house: House, order: readonly OrderLine[], planner: Loo
  * Example: '26 rolls; fewer than 25 will not do. Not yet proved.'
  */
 export function sayGap(house: House, line: OrderLine): string {
-  return `${sayUnits(house, line.covering, line.rollsNeeded)}; fewer than ${line.lowerBound} will not do. Not yet proved.`;
+  return say`${sayUnits(house, line.covering, line.rollsNeeded)}; fewer than ${line.lowerBound} will not do. Not yet proved.`;
 }
