@@ -1,48 +1,63 @@
 import { mkdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { chromium } from '@playwright/test';
+import { chromium, type Page } from '@playwright/test';
 import { BROWSER_ARGUMENTS, findBrowser } from './browser.ts';
+import { goTo, openDemo } from './demo.ts';
 import { startStruckline, temporaryFolder } from './struckline.ts';
 
-const PLACES = ['house', 'survey', 'coverings', 'set-out', 'order', 'deliveries'] as const;
 const SIZES = [
+  { width: 900, height: 600 },
   { width: 1280, height: 800 },
   { width: 1920, height: 1080 },
+];
+const SCHEMES = ['light', 'dark'] as const;
+
+/** Ten screens of the demo house, each with the way there from the one before. */
+const SCREENS: readonly (readonly [name: string, reach: (page: Page) => Promise<void>])[] = [
+  ['house', (page) => goTo(page, 'House')],
+  ['survey', (page) => goTo(page, 'Survey')],
+  ['wall', (page) => page.getByRole('textbox', { name: 'Length of wall B', exact: true }).click()],
+  ['coverings', (page) => goTo(page, 'Coverings')],
+  ['set-out', (page) => goTo(page, 'Set out')],
+  ['order', (page) => goTo(page, 'Order')],
+  ['cut-list', (page) => page.getByRole('button', { name: 'Cut list' }).first().click()],
+  ['deliveries', (page) => goTo(page, 'Deliveries')],
+  ['appearance', (page) => page.getByRole('button', { name: 'Appearance' }).click()],
 ];
 
 const README_PICTURES = ['house-light-1280', 'survey-light-1280', 'set-out-dark-1280', 'order-light-1280', 'coverings-dark-1280'];
 
-/** Pictures of every place of the demo house, light and dark, in the folder given; without one, the README's own. */
+/** Pictures of every screen, light and dark, at three sizes, in the folder given; without one, the README's own. */
 const [folderGiven] = process.argv.slice(2);
 const target = folderGiven ?? 'build-resources/pictures';
-const isWanted = (name: string) => folderGiven !== undefined || README_PICTURES.includes(name);
 const folder = await temporaryFolder();
 const running = await startStruckline(folder);
 const browser = await chromium.launch({ executablePath: findBrowser(), args: BROWSER_ARGUMENTS });
 await mkdir(target, { recursive: true });
-const context = await browser.newContext();
-const page = await context.newPage();
+const page = await (await browser.newContext({ viewport: SIZES[1]! })).newPage();
 page.on('console', (message) => message.type() === 'error' && process.stderr.write(`${message.text()}\n`));
 page.on('pageerror', (error) => process.stderr.write(`${error.stack}\n`));
-await page.goto(running.address);
-for (const colorScheme of ['light', 'dark'] as const) {
-  await page.emulateMedia({ colorScheme });
-  await page.setViewportSize(SIZES[0]!);
-  if (isWanted(`start-${colorScheme}`)) await page.screenshot({ path: join(target, `start-${colorScheme}.png`) });
-}
-await page.getByRole('button', { name: 'Open a demo house' }).click();
-await page.getByRole('table', { name: /bulk order/ }).waitFor();
-for (const place of PLACES) {
-  await page.getByRole('navigation', { name: 'Places' }).getByRole('button').nth(PLACES.indexOf(place)).click();
+
+async function take(screen: string): Promise<void> {
   for (const size of SIZES) {
-    await page.setViewportSize(size);
-    for (const colorScheme of ['light', 'dark'] as const) {
+    for (const colorScheme of SCHEMES) {
+      const name = `${screen}-${colorScheme}-${size.width}`;
+      if (folderGiven === undefined && !README_PICTURES.includes(name)) continue;
+      await page.setViewportSize(size);
       await page.emulateMedia({ colorScheme });
       await page.waitForTimeout(250);
-      const name = `${place}-${colorScheme}-${size.width}`;
-      if (isWanted(name)) await page.screenshot({ path: join(target, `${name}.png`) });
+      await page.screenshot({ path: join(target, `${name}.png`) });
     }
   }
+  await page.setViewportSize(SIZES[1]!);
+}
+
+await page.goto(running.address);
+await take('start');
+await openDemo(page, page.url());
+for (const [name, reach] of SCREENS) {
+  await reach(page);
+  await take(name);
 }
 await browser.close();
 await running.stop();
