@@ -82,7 +82,7 @@ test('a figure opens to how it was added up', async ({ page, running }) => {
   await openDelivered(page, running.address, orderedHouse({ deliveries: [delivery('fern', 'K-2041', '2214', 10, { damaged: 2, short: 1 }), delivery('fern', 'K-2041', '2214', 4)] }));
   await page.getByRole('button', { name: /^rolls come sound of K-2041, run 2214: 11/ }).click();
   const working = page.getByRole('region', { name: /^Working of rolls come sound/ });
-  await expect(working).toContainText('Package 1 of 2026-03-05: 10 on the label - 2 damaged - 1 missing = 7.');
+  await expect(working).toContainText('Package 1 of 5 Mar 2026: 10 on the label - 2 damaged - 1 missing = 7.');
   await expect(working).toContainText('7 + 4 = 11.');
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: /^rolls still to come of K-2041, run 2214: 6/ }).click();

@@ -85,7 +85,7 @@ describe('against the order', () => {
         if (figure.lines.length > 0) expect(figure.lines.at(-1)!.text, row.key).toMatch(new RegExp(`(= ${figure.rolls}\\.|^${figure.rolls} rolls? in order|: ${figure.rolls}( damaged| missing)?\\.)`));
       }
     }
-    expect(byRun.get('P-1 2214')!.sound.lines.map(({ text }) => text)).toEqual(['Package 1: 6 on the label - 2 damaged - 0 missing = 4.', 'Package 2 of 2026-03-05: 3 on the label - 0 damaged - 1 missing = 2.', '4 + 2 = 6.']);
+    expect(byRun.get('P-1 2214')!.sound.lines.map(({ text }) => text)).toEqual(['Package 1: 6 on the label - 2 damaged - 0 missing = 4.', 'Package 2 of 5 Mar 2026: 3 on the label - 0 damaged - 1 missing = 2.', '4 + 2 = 6.']);
     expect(byRun.get('P-1 2214')!.ofAnotherRun.lines[0]!.text).toBe('3 rolls kept of run 2215.');
     expect(byRun.get('P-1 2214')!.toCome.lines).toEqual([{ text: '10 ordered - 6 come sound - 3 of another run = 1.', rule: 'damaged and missing rolls stay still to come' }]);
     expect(byRun.get('P-1 2207')!.toCome.lines[0]!.text).toBe('4 ordered - 0 come sound - 0 of another run - 4 that will not come = 0.');

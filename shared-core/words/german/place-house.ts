@@ -1,4 +1,49 @@
 import type { Words } from '../say.ts';
 
 /** The German of what `src-renderer/places/house` says. */
-export const PLACE_HOUSE: Words = {};
+export const PLACE_HOUSE: Words = {
+  'The house at a glance': 'Haus im Überblick',
+  'Nothing is measured yet. Each room will stand here with its plan, how far it has come, what it takes and what is still open.':
+    'Noch ist nichts aufgemessen. Hier steht später jeder Raum mit seinem Grundriss, seinem Stand, seinem Bedarf und dem, was noch offen ist.',
+  'Survey the first room': 'Ersten Raum aufmessen',
+  'Counting the rolls': 'Die Rollen werden gezählt',
+  Rooms: 'Räume',
+  'Still to buy:': 'Noch zu kaufen:',
+  'not all priced': 'nicht alles hat einen Preis',
+  'Nothing is left to buy.': 'Es ist nichts mehr zu kaufen.',
+  'Ordered:': 'Bestellt:',
+  '{0} order': '{0} Bestellung',
+  '{0} orders': '{0} Bestellungen',
+  'Not yet proved.': 'Noch nicht bewiesen.',
+  'Open for the house': 'Offen für das Haus',
+  'No storey said': 'Ohne Geschoss',
+  'not measured yet': 'noch nicht aufgemessen',
+  'How far {0} has come': 'Stand von {0}',
+  'Next:': 'Als Nächstes:',
+  'no run has enough': 'keine Anfertigung reicht',
+  'Nothing from rolls hangs here.': 'Hier ist nichts aus Rollen vorgesehen.',
+  'Nothing hangs here yet.': 'Hier ist noch nichts vorgesehen.',
+  'cost of {0}': 'Kosten von {0}',
+  'Open in {0}': 'Offen in {0}',
+  'The plans are drawn to one scale. Rolls are what a room would take if it were cut alone.':
+    'Alle Grundrisse haben denselben Maßstab. Bei den Rollen steht, was ein Raum braucht, wenn er allein zugeschnitten wird.',
+
+  surveyed: 'aufgemessen',
+  'set out': 'eingeteilt',
+  ordered: 'bestellt',
+  'in hand': 'vorhanden',
+  hung: 'tapeziert',
+  yes: 'ja',
+  'in part': 'teilweise',
+  'not yet': 'noch nicht',
+  'Type its walls': 'Wände eingeben',
+  'Choose what hangs in it': 'Beläge wählen',
+  'Order what it takes': 'Bedarf bestellen',
+  'Take in what comes': 'Lieferungen annehmen',
+  'Hang it, and tick it off': 'Tapezieren und abhaken',
+  'See what can’t be met': 'Nachsehen, was nicht geht',
+  '{0} of {1}': '{0} von {1}',
+  '{0} of {1}, run {2}': '{0} von {1}, Anfertigung {2}',
+  '{0} of {1}, runs {2}': '{0} von {1}, Anfertigungen {2}',
+  '{0} by the length': '{0} nach Länge',
+};

@@ -1,5 +1,6 @@
 import type { House } from '../../../shared-core/house/index.ts';
 import type { LeftOfRun } from '../../../shared-core/ordering/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { notYetKept } from './leftovers.ts';
@@ -21,7 +22,7 @@ export class AfterHanging {
 
   runsOf(room: string): RunsOfRoom {
     const { plan, saved } = this.#house;
-    return plan ? runsOfRoom(saved, plan, room) : { trouble: 'The rooms are being planned.' };
+    return plan ? runsOfRoom(saved, plan, room) : { trouble: say`The rooms are being planned.` };
   }
 
   /** Records that a room hangs from the runs it is planned from, or takes that away again. */
@@ -40,7 +41,7 @@ export class AfterHanging {
 
   change = async (index: number, change: Partial<Written>): Promise<string | null> => sayFaults(await this.#house.edit(this.#edit(this.#written.map((one, place) => (place === index ? { ...one, ...change } : one)))));
 
-  changeCount = (index: number) => async (typed: string) => (/^\d{1,5}$/.test(typed.trim()) ? this.change(index, { count: Number(typed) }) : 'The count is a whole number from 1.');
+  changeCount = (index: number) => async (typed: string) => (/^\d{1,5}$/.test(typed.trim()) ? this.change(index, { count: Number(typed) }) : say`The count is a whole number from 1.`);
 
   changePlace = (index: number) => async (typed: string) => {
     const leftovers = this.#written.map((one, at) => {

@@ -1,6 +1,7 @@
 import type { House } from '../../../shared-core/house/index.ts';
 import { type CheckedDelivery, keepLedger, type Ledger } from '../../../shared-core/ordering/index.ts';
 import { sayUnits } from '../../../shared-core/plan/index.ts';
+import { say, sayList } from '../../../shared-core/words/index.ts';
 
 export type Decision = 'keep' | 'send-back';
 
@@ -24,14 +25,23 @@ export function sayKeeping(house: House, ledger: Ledger, { index, delivery: { co
   const replaced = kept.lines
     .map((line, place) => ({ run: line.run, rolls: ledger.lines[place]!.outstanding - line.outstanding }))
     .filter(({ rolls }) => rolls > 0)
-    .map(({ run, rolls }) => `${rolls} still to come${run === null ? '' : ` of run ${run}`}`);
-  const place = replaced.length > 0 ? `in place of ${replaced.join(' and ')}` : 'beyond what was ordered';
-  return `Its ${sayUnits(house, covering, sound)} ${sound === 1 ? 'counts' : 'count'} as in hand ${place}, and the rooms are planned anew, each from one run.`;
+    .map(({ run, rolls }) => (run === null ? say`${rolls} still to come` : say`${rolls} still to come of run ${run}`));
+  const units = sayUnits(house, covering, sound);
+  if (replaced.length === 0)
+    return sound === 1
+      ? say`Its ${units} counts as in hand beyond what was ordered, and the rooms are planned anew, each from one run.`
+      : say`Its ${units} count as in hand beyond what was ordered, and the rooms are planned anew, each from one run.`;
+  return sound === 1
+    ? say`Its ${units} counts as in hand in place of ${sayList(replaced)}, and the rooms are planned anew, each from one run.`
+    : say`Its ${units} count as in hand in place of ${sayList(replaced)}, and the rooms are planned anew, each from one run.`;
 }
 
 /** What it would mean to send it back: 'Its 3 rolls go back and hang nowhere; 4 rolls stay still to come.' */
 export function saySendingBack(house: House, ledger: Ledger, { delivery: { covering }, sound, gone }: CheckedDelivery): string {
   const toCome = ledger.lines.reduce((sum, { outstanding }) => sum + outstanding, 0);
-  const stays = toCome > 0 ? `; ${sayUnits(house, covering, toCome)} ${toCome === 1 ? 'stays' : 'stay'} still to come` : '';
-  return `Its ${sayUnits(house, covering, sound - gone)} ${sound - gone === 1 ? 'goes' : 'go'} back and ${sound - gone === 1 ? 'hangs' : 'hang'} nowhere${stays}.`;
+  const units = sayUnits(house, covering, sound - gone);
+  const goes = sound - gone === 1 ? say`Its ${units} goes back and hangs nowhere` : say`Its ${units} go back and hang nowhere`;
+  if (toCome === 0) return `${goes}.`;
+  const rest = sayUnits(house, covering, toCome);
+  return `${goes}; ${toCome === 1 ? say`${rest} stays still to come` : say`${rest} stay still to come`}.`;
 }

@@ -1,6 +1,7 @@
 import type { Delivery, House } from '../../../shared-core/house/index.ts';
 import { type CheckedDelivery, keepLedger, type Ledger, type ReturnLine } from '../../../shared-core/ordering/index.ts';
 import { nameRoom, sayUnits } from '../../../shared-core/plan/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -89,7 +90,7 @@ export class DeliveriesSheet {
     if (!one) return false;
     const refused = sayFaults(this.#house.editAtOnce({ kind: 'set-deliveries', deliveries: [...copies(this.#house.saved.deliveries), one] }));
     if (refused) {
-      this.next.refuse(`${refused} Nothing was recorded.`);
+      this.next.refuse(`${refused} ${say`Nothing was recorded.`}`);
       return false;
     }
     this.next.clear();
@@ -107,9 +108,9 @@ export class DeliveriesSheet {
     if (this.pasted.refused) return false;
     this.pasted.clear();
     const waiting = this.undecided.filter(({ index }) => index >= before).length;
-    const words = `${taken.length} ${taken.length === 1 ? 'package' : 'packages'} recorded.`;
-    const finding: Finding = waiting > 0 ? { sign: '≠', words: `${words} ${waiting} of them ${waiting === 1 ? 'waits' : 'wait'} for a decision.`, tone: 'stop' } : quiet(words);
-    this.#say(finding, before);
+    const words = taken.length === 1 ? say`${taken.length} package recorded.` : say`${taken.length} packages recorded.`;
+    const wait = waiting === 1 ? say`${waiting} of them waits for a decision.` : say`${waiting} of them wait for a decision.`;
+    this.#say(waiting > 0 ? { sign: '≠', words: `${words} ${wait}`, tone: 'stop' } : quiet(words), before);
     return true;
   }
 
@@ -126,16 +127,16 @@ export class DeliveriesSheet {
 
   /** A label's number: that of a covering of the house moves the package to it, another one stands as a wrong pattern. */
   changeLabel = async (index: number, typed: string): Promise<string | null> => {
-    if (typed.trim() === '') return 'The package wants its pattern number, as it stands on the label.';
+    if (typed.trim() === '') return say`The package wants its pattern number, as it stands on the label.`;
     const known = coveringsWithNumber(this.#house.saved, typed);
     return this.changePackage(index, { patternNumber: typed.trim(), ...(known.length === 1 ? { covering: known[0]!.id } : {}) });
   };
 
   changeRun = async (index: number, typed: string): Promise<string | null> =>
-    typed.trim() === '' ? 'The run wants its number, as it stands on the label.' : this.changePackage(index, { run: typed.trim() });
+    typed.trim() === '' ? say`The run wants its number, as it stands on the label.` : this.changePackage(index, { run: typed.trim() });
 
   changeCount = (index: number, field: 'rolls' | 'damaged' | 'short') => async (typed: string) =>
-    /^\d{1,6}$/.test(typed.trim()) ? this.changePackage(index, { [field]: Number(typed) }) : 'This takes a whole number.';
+    /^\d{1,6}$/.test(typed.trim()) ? this.changePackage(index, { [field]: Number(typed) }) : say`This takes a whole number.`;
 
   changeDay = (index: number) => async (typed: string) => {
     const day = received(typed);
@@ -183,12 +184,12 @@ export class DeliveriesSheet {
     // Undone meanwhile, or decided otherwise.
     if (!isAlike(house.deliveries[index], { ...delivery, decision })) return null;
     const { covering, run, patternNumber } = delivery;
-    if (decision === 'send-back') return `${sayUnits(house, covering, sound - gone)} of ${patternNumber}, run ${run}, go back: they stand under ‘To go back’ until they are gone.`;
-    const kept = `Run ${run} of ${patternNumber} is kept.`;
-    if (!this.isPlanned) return `${kept} The rooms are being planned anew.`;
+    if (decision === 'send-back') return say`${sayUnits(house, covering, sound - gone)} of ${patternNumber}, run ${run}, go back: they stand under ‘To go back’ until they are gone.`;
+    const kept = say`Run ${run} of ${patternNumber} is kept.`;
+    if (!this.isPlanned) return `${kept} ${say`The rooms are being planned anew.`}`;
     const rooms = this.#house.plan?.order.find((line) => line.covering === covering && line.run === run)?.rooms.map((room) => nameRoom(house, room)) ?? [];
-    if (rooms.length === 0) return `${kept} No room hangs from it.`;
-    return `${kept} ${rooms.join(', ')} ${rooms.length === 1 ? 'hangs' : 'hang'} from it now.`;
+    if (rooms.length === 0) return `${kept} ${say`No room hangs from it.`}`;
+    return `${kept} ${rooms.length === 1 ? say`${rooms[0]!} hangs from it now.` : say`${rooms.join(', ')} hang from it now.`}`;
   }
 }
 

@@ -1,21 +1,20 @@
 import { type House, nameCovering } from '../../../shared-core/house/index.ts';
 import { choosePacks, type ReturnLine, saleUnits } from '../../../shared-core/ordering/index.ts';
-
-const NOT_NEEDED = 'more than the rooms and the spare take';
+import { say } from '../../../shared-core/words/index.ts';
 
 /** Why rolls go back, or need not come. */
 export function sayWhy(house: House, { covering, run, why }: ReturnLine): string {
   switch (why) {
     case 'not-needed':
-      return NOT_NEEDED;
+      return say`more than the rooms and the spare take`;
     case 'not-sent':
-      return `${NOT_NEEDED}, and still to come: ask the supplier to keep it`;
+      return say`more than the rooms and the spare take, and still to come: ask the supplier to keep it`;
     case 'wrong-pattern':
-      return `came for ${nameCovering(house, covering)}`;
+      return say`came for ${nameCovering(house, covering)}`;
     case 'run-not-ordered':
-      return `run ${run} was not ordered`;
+      return say`run ${run ?? ''} was not ordered`;
     case 'not-kept':
-      return 'not kept when it came';
+      return say`not kept when it came`;
   }
 }
 

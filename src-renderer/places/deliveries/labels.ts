@@ -1,5 +1,6 @@
 import { type Covering, type House, nameCovering } from '../../../shared-core/house/index.ts';
 import { isCalendarDay } from '../../../shared-core/ordering/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 
 /** The coverings that come in rolls, spools or panels, so that packages of them come. */
 export function deliveredCoverings(house: House): readonly Covering[] {
@@ -14,8 +15,10 @@ export function coveringsWithNumber(house: House, label: string): readonly Cover
 
 /** That a label's number is of no covering, or of more than one, and what has to be said then. */
 export function sayUnknown(house: House, label: string): string {
-  const is = coveringsWithNumber(house, label).length === 0 ? `No covering of this house has the number ${label.trim()}` : `More than one covering of this house has the number ${label.trim()}`;
-  return `${is}: for which pattern did it come?`;
+  const number = label.trim();
+  return coveringsWithNumber(house, label).length === 0
+    ? say`No covering of this house has the number ${number}: for which pattern did it come?`
+    : say`More than one covering of this house has the number ${number}: for which pattern did it come?`;
 }
 
 /** A day as typed: none, or a day of the calendar; otherwise what is wrong with it. */
@@ -24,5 +27,5 @@ export function received(typed: string): { readonly received?: string } | { read
   if (day === '') return {};
   const [, year, month, date] = (/^(\d{4})-(\d{2})-(\d{2})$/.exec(day) ?? []).map(Number);
   const isDay = year !== undefined && isCalendarDay(year, month!, date!);
-  return isDay ? { received: day } : { trouble: `‘${day}’ is no day; a date takes year, month and day, such as 2026-03-02.` };
+  return isDay ? { received: day } : { trouble: say`‘${day}’ is no day; a date takes year, month and day, such as 2026-03-02.` };
 }

@@ -2,6 +2,7 @@ import type { House } from '../../../shared-core/house/index.ts';
 import { asCut, isRollGoods, type LeftOfRun } from '../../../shared-core/ordering/index.ts';
 import { sayUnits } from '../../../shared-core/plan/index.ts';
 import { floorDivide, type Length, lengthOf, type LengthStyle, type Measure, printLength, showLength, UNITS_PER_INCH, UNITS_PER_MILLIMETRE } from '../../../shared-core/units/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 
 /** A leftover as it is sent to be recorded. */
 export interface NewLeftover {
@@ -13,8 +14,8 @@ export interface NewLeftover {
 
 /** What is left of a run, whole rolls first, then the longest: '1 roll not begun', '4 of 5\' 5"'. */
 export function sayLeft(house: House, { covering, wholeRolls, lengths }: LeftOfRun): readonly string[] {
-  const whole = wholeRolls > 0 ? [`${sayUnits(house, covering, wholeRolls)} not begun`] : [];
-  return [...whole, ...lengths.map(({ length, count }) => `${count} of ${showLength(atLeast(length, house.lengths), house.lengths)}`)];
+  const whole = wholeRolls > 0 ? [say`${sayUnits(house, covering, wholeRolls)} not begun`] : [];
+  return [...whole, ...lengths.map(({ length, count }) => say`${count} of ${showLength(atLeast(length, house.lengths), house.lengths)}`)];
 }
 
 /**

@@ -1,5 +1,6 @@
 import { type House, nameCovering } from '../../../shared-core/house/index.ts';
 import { findByGtin, type PackageRow, readScan, type Scan } from '../../../shared-core/ordering/index.ts';
+import { say } from '../../../shared-core/words/index.ts';
 import { today } from '../../parts/today.ts';
 import { coveringsWithNumber, received } from './labels.ts';
 
@@ -73,10 +74,10 @@ export class NextPackage {
     if (!read.ok) return this.#refuse('code', `${read.faults.map(({ message }) => message).join('. ')}.`);
     const says = this.#saidBy(read.value);
     const clash = (['patternNumber', 'run', 'rolls'] as const).find((field) => says[field] !== undefined && this.at(field).trim() !== '' && this.at(field).trim() !== says[field]);
-    if (clash) return this.#refuse('code', `This code says ${FIELD_WORDS[clash]} ${says[clash]}, and ${this.at(clash)} stands in its field. Empty that field, or this one.`);
+    if (clash) return this.#refuse('code', say`This code says ${FIELD_WORDS[clash]} ${says[clash]!}, and ${this.at(clash)} stands in its field. Empty that field, or this one.`);
     this.#typed = { ...this.#typed, ...says };
     const { gtin } = read.value;
-    if (gtin !== null && says.patternNumber === undefined) this.codeNote = `No sale unit of this house has the GTIN ${gtin}. Type what the label says.`;
+    if (gtin !== null && says.patternNumber === undefined) this.codeNote = say`No sale unit of this house has the GTIN ${gtin}. Type what the label says.`;
     return this.firstEmpty;
   }
 
@@ -93,19 +94,19 @@ export class NextPackage {
     const house = this.#house();
     const patternNumber = this.at('patternNumber').trim();
     const run = this.at('run').trim();
-    if (patternNumber === '') return this.#fault('patternNumber', 'The package wants its pattern number, as it stands on the label.');
-    if (run === '') return this.#fault('run', 'The run wants its number, as it stands on the label.');
+    if (patternNumber === '') return this.#fault('patternNumber', say`The package wants its pattern number, as it stands on the label.`);
+    if (run === '') return this.#fault('run', say`The run wants its number, as it stands on the label.`);
     const rolls = countOf(this.at('rolls'));
-    if (rolls === null || rolls === 0) return this.#fault('rolls', 'The rolls on the label are a whole number from 1.');
+    if (rolls === null || rolls === 0) return this.#fault('rolls', say`The rolls on the label are a whole number from 1.`);
     const damaged = countOf(this.at('damaged') || '0');
-    if (damaged === null || damaged > rolls) return this.#fault('damaged', `Damaged are a whole number of the ${rolls} on the label.`);
+    if (damaged === null || damaged > rolls) return this.#fault('damaged', say`Damaged are a whole number of the ${rolls} on the label.`);
     const short = countOf(this.at('short') || '0');
-    if (short === null || short > rolls - damaged) return this.#fault('short', `Missing are a whole number of the ${rolls - damaged} that are not damaged.`);
+    if (short === null || short > rolls - damaged) return this.#fault('short', say`Missing are a whole number of the ${rolls - damaged} that are not damaged.`);
     const day = received(this.at('received'));
     if ('trouble' in day) return this.#fault('received', day.trouble);
     const known = coveringsWithNumber(house, patternNumber);
     const cameFor = known.length === 1 ? known[0]!.id : this.at('cameFor');
-    if (cameFor === '') return this.#fault('cameFor', `Say for which pattern ${patternNumber} came.`);
+    if (cameFor === '') return this.#fault('cameFor', say`Say for which pattern ${patternNumber} came.`);
     const label = known.length === 1 ? nameCovering(house, cameFor) : patternNumber;
     return { covering: cameFor, patternNumber: label, run, rolls, damaged, short, ...day };
   }
@@ -141,7 +142,7 @@ export class NextPackage {
   }
 }
 
-const FIELD_WORDS = { patternNumber: 'pattern number', run: 'run', rolls: 'rolls' } as const;
+const FIELD_WORDS = { patternNumber: say`pattern number`, run: say`run`, rolls: say`rolls` } as const;
 
 function countOf(typed: string): number | null {
   return /^\d{1,6}$/.test(typed.trim()) ? Number(typed) : null;

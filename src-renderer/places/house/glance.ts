@@ -1,20 +1,28 @@
+import { capital } from '../../../shared-core/base/index.ts';
 import type { Drawing } from '../../../shared-core/drawing/index.ts';
 import { type House, nameCovering, type Room } from '../../../shared-core/house/index.ts';
 import { isBought, ROOM_STEPS, type RoomGlance, type RoomStep, type RoomTake, type StepState, sayUnits } from '../../../shared-core/plan/index.ts';
 import type { OrderLine } from '../../../shared-core/ordering/index.ts';
 import { lengthOf, showLength } from '../../../shared-core/units/index.ts';
-import { sayList } from '../../../shared-core/words/index.ts';
+import { say, sayList } from '../../../shared-core/words/index.ts';
 import type { Place } from '../../state/places.ts';
 
-export const STEP_WORDS: Readonly<Record<RoomStep, string>> = { surveyed: 'Surveyed', 'set-out': 'Set out', ordered: 'Ordered', 'in-hand': 'In hand', hung: 'Hung' };
-export const STATE_WORDS: Readonly<Record<StepState, string>> = { done: 'yes', part: 'in part', open: 'not yet' };
+/** Said with small letters: ‘Set out’ is a place, and ‘Hung’ a direction. */
+export const STEP_WORDS: Readonly<Record<RoomStep, string>> = {
+  surveyed: capital(say`surveyed`),
+  'set-out': capital(say`set out`),
+  ordered: capital(say`ordered`),
+  'in-hand': capital(say`in hand`),
+  hung: capital(say`hung`),
+};
+export const STATE_WORDS: Readonly<Record<StepState, string>> = { done: say`yes`, part: say`in part`, open: say`not yet` };
 
 const NEXT: Readonly<Record<RoomStep, { readonly words: string; readonly place: Place }>> = {
-  surveyed: { words: 'Type its walls', place: 'survey' },
-  'set-out': { words: 'Choose what hangs in it', place: 'coverings' },
-  ordered: { words: 'Order what it takes', place: 'order' },
-  'in-hand': { words: 'Take in what comes', place: 'deliveries' },
-  hung: { words: 'Hang it, and tick it off', place: 'deliveries' },
+  surveyed: { words: say`Type its walls`, place: 'survey' },
+  'set-out': { words: say`Choose what hangs in it`, place: 'coverings' },
+  ordered: { words: say`Order what it takes`, place: 'order' },
+  'in-hand': { words: say`Take in what comes`, place: 'deliveries' },
+  hung: { words: say`Hang it, and tick it off`, place: 'deliveries' },
 };
 
 /** What is to be done next in a room, and where; null where nothing is. Walls that do not close are a question, no hindrance. */
@@ -22,7 +30,7 @@ export function nextStep({ steps }: Pick<RoomGlance, 'steps'>): (typeof NEXT)[Ro
   const next = steps.find(({ step, state }) => state === 'open' || (state === 'part' && step !== 'surveyed'))?.step;
   if (next === undefined) return null;
   const isHanging = steps.some(({ step, state }) => step === 'set-out' && state !== 'open');
-  return next === 'set-out' && isHanging ? { words: 'See what can’t be met', place: 'coverings' } : NEXT[next];
+  return next === 'set-out' && isHanging ? { words: say`See what can’t be met`, place: 'coverings' } : NEXT[next];
 }
 
 /** How many rooms have come how far: of each step those that are through with it. */
@@ -33,8 +41,10 @@ export function countSteps(rooms: readonly RoomGlance[]): readonly { readonly st
 /** '9 rolls of K-2041, run 2214' */
 export function sayTake(house: House, { covering, runs, rolls }: RoomTake): string {
   const known = runs.flatMap((run) => run ?? []);
-  const from = known.length === 0 ? '' : `, ${known.length === 1 ? 'run' : 'runs'} ${sayList(known)}`;
-  return `${sayUnits(house, covering, rolls)} of ${nameCovering(house, covering)}${from}`;
+  const units = sayUnits(house, covering, rolls);
+  const name = nameCovering(house, covering);
+  if (known.length === 0) return say`${units} of ${name}`;
+  return known.length === 1 ? say`${units} of ${name}, run ${known[0]!}` : say`${units} of ${name}, runs ${sayList(known)}`;
 }
 
 /** '14 rolls and 2 spools' of what is still to be bought; null where nothing is. */
@@ -44,7 +54,7 @@ export function sayToBuy(house: House, order: readonly OrderLine[]): string | nu
   const counted = Map.groupBy(lines.filter(({ running }) => !running), ({ covering }) => sayUnits(house, covering, 2));
   const parts = [
     ...[...counted.values()].map((own) => sayUnits(house, own[0]!.covering, own.reduce((sum, { toBuy }) => sum + toBuy, 0))),
-    ...(byLength > 0 ? [`${showLength(lengthOf(byLength), house.lengths)} by the length`] : []),
+    ...(byLength > 0 ? [say`${showLength(lengthOf(byLength), house.lengths)} by the length`] : []),
   ];
   return parts.length === 0 ? null : sayList(parts);
 }
