@@ -5,7 +5,7 @@ const COMMAND_LINE: Words = {
   "struckline plan FILE [--json]             the plan: rooms with their strips and rolls, the house's order":
     'struckline plan DATEI [--json]            der Plan: Räume mit Bahnen und Rollen, die Bestellung des Hauses',
   'struckline order FILE [--csv OUT]         the bulk order, grouped by pattern number and run number':
-    'struckline order DATEI [--csv ZIEL]       die Sammelbestellung, nach Musternummer und Anfertigungsnummer',
+    'struckline order DATEI [--csv ZIEL]       die Gesamtbestellung, nach Musternummer und Anfertigungsnummer',
   'struckline import FILE house.json         replace the house in FILE; can be undone in the app':
     'struckline import DATEI haus.json         das Haus in DATEI ersetzen; in der App rückgängig zu machen',
   'struckline export FILE                    the house as an exchange document': 'struckline export DATEI                   das Haus als Austauschdokument',

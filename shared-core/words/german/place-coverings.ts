@@ -141,7 +141,7 @@ const COVERINGS: Words = {
   'Load another picture': 'Anderes Bild laden',
   'Load a picture': 'Bild laden',
   'Take it away': 'Wegnehmen',
-  '{0} Nothing was changed. {1}': '{0} Nichts wurde geändert. {1}',
+  '{0} Nothing was changed. {1}': '{0} Es wurde nichts geändert. {1}',
 };
 
 const WHERE: Words = {

@@ -23,7 +23,7 @@ const ALLOWANCES: Words = {
   'Pencil marks apart at most': 'Bleistiftmarken höchstens alle',
   'Longer takes two people': 'Zu zweit, wenn länger als',
   'Offcuts are kept from': 'Reststücke aufheben ab',
-  'The currency is its three letters, such as USD. Nothing was changed.': 'Die Währung besteht aus drei Buchstaben, zum Beispiel EUR. Nichts wurde geändert.',
+  'The currency is its three letters, such as USD. Nothing was changed.': 'Die Währung besteht aus drei Buchstaben, zum Beispiel EUR. Es wurde nichts geändert.',
 };
 
 const VIEWS: Words = {
@@ -44,7 +44,7 @@ const VIEWS: Words = {
   'run batch lot {0}': 'Anfertigung Charge Partie Los {0}',
   'Nothing here matches ‘{0}’.': 'Hier passt nichts zu „{0}“.',
 
-  'The bulk order, grouped by pattern number and run number': 'Die Sammelbestellung, nach Musternummer und Anfertigungsnummer',
+  'The bulk order, grouped by pattern number and run number': 'Die Gesamtbestellung, nach Musternummer und Anfertigungsnummer',
   'Pattern and run': 'Muster und Anfertigung',
   'Hung in': 'Für die Räume',
   'Room by room': 'Raum für Raum',
@@ -83,7 +83,7 @@ const VIEWS: Words = {
   '{0} rooms': '{0} Räume',
 
   'The bulk order by room: what hangs there, from which run, and what each room would take alone':
-    'Die Sammelbestellung nach Raum: was dort geklebt wird, aus welcher Anfertigung, und was jeder Raum allein bräuchte',
+    'Die Gesamtbestellung nach Raum: was dort geklebt wird, aus welcher Anfertigung, und was jeder Raum allein bräuchte',
   'Room and pattern': 'Raum und Muster',
   Run: 'Anfertigung',
   'Cut alone': 'Allein zugeschnitten',
@@ -93,10 +93,10 @@ const VIEWS: Words = {
   none: 'keine',
 
   'The bulk order by supplier, by pattern number and run number, with its price and tax':
-    'Die Sammelbestellung nach Lieferant, nach Musternummer und Anfertigungsnummer, mit Preis und Steuer',
+    'Die Gesamtbestellung nach Lieferant, nach Musternummer und Anfertigungsnummer, mit Preis und Steuer',
   'Supplier and pattern': 'Lieferant und Muster',
   'No supplier named': 'Kein Lieferant angegeben',
-  'any one run': 'eine, gleich welche',
+  'any one run': 'eine beliebige Anfertigung',
   'Without the {0} % of tax that the prices hold': 'Ohne die in den Preisen enthaltene Steuer von {0} %',
   'Before tax': 'Netto',
   'No tax recorded': 'Keine Steuer angegeben',
