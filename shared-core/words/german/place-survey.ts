@@ -148,7 +148,7 @@ export const PLACE_SURVEY: Words = {
   'Add photos': 'Fotos hinzufügen',
   'or drop them here, or paste them': 'oder hier ablegen oder einfügen',
   'Making photo {0} of {1} small': 'Foto {0} von {1} wird verkleinert',
-  Stop: 'Abbrechen',
+  Stop: 'Anhalten',
 
   'Distance from the left of {0}': 'Abstand von links bei {0}',
   'width of {0}': 'Breite von {0}',
