@@ -1,5 +1,6 @@
 import { type Drawing, type DrawnPoint, type Fill, type Pen, type Shape, type Spot, type Subject, textWidth } from '../../shared-core/drawing/index.ts';
 import { inches, millimetres } from '../../shared-core/units/index.ts';
+import { say, sayDecimal } from '../../shared-core/words/index.ts';
 
 /** How a drawing is looked at: the box it fills, the height of its text, and how far it is enlarged and moved. */
 export interface View {
@@ -52,8 +53,8 @@ const LEAST_TEXT_HEIGHT = 8;
 /** Pixels of a landscape page within its margins, less what a figure keeps around it, on the smaller of the usual papers. */
 const PAPER = { width: 960, height: 600 };
 const SCALE_BARS = {
-  metric: [0.5, 1, 2, 5, 10, 20].map((metres) => ({ length: millimetres(metres * 1000), text: `${metres} m` })),
-  imperial: [1, 3, 6, 10, 20, 50].map((feet) => ({ length: inches(feet * 12), text: `${feet} ft` })),
+  metric: [0.5, 1, 2, 5, 10, 20].map((metres) => ({ length: millimetres(metres * 1000), text: sayDecimal(`${metres} m`) })),
+  imperial: [1, 3, 6, 10, 20, 50].map((feet) => ({ length: inches(feet * 12), text: say`${feet} ft` })),
 } as const;
 
 /** Pixels in one unit at which a drawing and what stands beside it just fill the box. */

@@ -23,5 +23,5 @@ export function tilingKey({ picture, x, y, width, height, fall, isTurned }: Pict
 /** The transform that puts a tile drawn from 0, 0 in its place, sheared where it follows a slope. */
 export function tileTransform({ x, y, width, fall }: PictureTile): string {
   const round = (value: number, digits: number) => String(Math.round(value * 10 ** digits) / 10 ** digits);
-  return `matrix(1 ${round(fall / width, 6)} 0 1 ${round(x, 3)} ${round(y, 3)})`;
+  return `matrix(${[1, round(fall / width, 6), 0, 1, round(x, 3), round(y, 3)].join(' ')})`;
 }

@@ -2,6 +2,7 @@
 import { BRIDGE_NAME, type DesktopBridge, type Host, LOOPBACK_CALL_PATH } from '../../shared-core/contract/host.ts';
 import type { Argument, Method, OpenedHouse, Replies } from '../../shared-core/contract/index.ts';
 import { failure, type Reply } from '../../shared-core/contract/reply.ts';
+import { say } from '../../shared-core/words/index.ts';
 
 /** The host behind this window: the desktop app's bridge where there is one, else the loopback server. */
 export function connectHost(): Host {
@@ -10,7 +11,7 @@ export function connectHost(): Host {
     try {
       return (await answer()) as Reply<Value>;
     } catch {
-      return failure('host-failure', 'The program behind this window does not answer. What was saved is in the house file; start Struckline again.');
+      return failure('host-failure', say`The program behind this window does not answer. What was saved is in the house file; start Struckline again.`);
     }
   };
   const send = bridge ? (method: string, argument: unknown) => bridge.call(method, argument) : post;

@@ -1,3 +1,4 @@
+import { say } from '../../shared-core/words/index.ts';
 import { separatedCell } from '../../shared-core/units/index.ts';
 import { lineAtFoot, sayAtFoot } from './say-at-foot.ts';
 
@@ -18,8 +19,8 @@ export async function copyTable(head: readonly string[], rows: readonly (readonl
   lineAtFoot();
   try {
     await navigator.clipboard.writeText(tabSeparated(head, rows));
-    sayAtFoot(`Copied ${rows.length} ${rows.length === 1 ? 'row' : 'rows'} under a head, to paste into a spreadsheet.`);
+    sayAtFoot(rows.length === 1 ? say`Copied ${rows.length} row under a head, to paste into a spreadsheet.` : say`Copied ${rows.length} rows under a head, to paste into a spreadsheet.`);
   } catch {
-    sayAtFoot('Nothing was copied: this browser does not give out its clipboard here.');
+    sayAtFoot(say`Nothing was copied: this browser does not give out its clipboard here.`);
   }
 }

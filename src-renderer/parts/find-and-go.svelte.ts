@@ -1,3 +1,5 @@
+import { say } from '../../shared-core/words/index.ts';
+
 /** What is typed into the field that finds, what it found, and which of that Enter goes to. */
 export class FindAndGoState<Hit extends { readonly name: string; readonly what: string }> {
   readonly #find: (typed: string) => { readonly found: readonly Hit[]; readonly left: number };
@@ -44,9 +46,9 @@ export class FindAndGoState<Hit extends { readonly name: string; readonly what: 
   }
 
   /** What a key does: the hit it goes to, nothing more, or that it is none of this field's. */
-  press(key: 'before' | 'next' | 'go' | 'close'): Hit | null | 'not mine' {
+  press(key: 'before' | 'next' | 'go' | 'close'): Hit | null | 'other' {
     if (key === 'close') {
-      if (this.typed === '') return 'not mine';
+      if (this.typed === '') return 'other';
       if (this.isOpen) this.#isClosed = true;
       else this.clear();
       return null;
@@ -62,7 +64,7 @@ export class FindAndGoState<Hit extends { readonly name: string; readonly what: 
 
   #say(): string {
     if (!this.isOpen) return '';
-    if (this.hits.length === 0) return 'Nothing found.';
-    return `${this.hits.length + this.left} found.`;
+    if (this.hits.length === 0) return say`Nothing found.`;
+    return say`${this.hits.length + this.left} found.`;
   }
 }

@@ -14,7 +14,7 @@ export function lineAtFoot(): HTMLElement {
   const there = document.querySelector<HTMLElement>('.said-at-foot');
   if (there) return there;
   const line = document.createElement('p');
-  line.className = 'said-at-foot small';
+  line.classList.add('said-at-foot', 'small');
   line.setAttribute('role', 'status');
   document.body.append(line);
   return line;

@@ -1,20 +1,11 @@
 import type { Fault } from '../../shared-core/base/index.ts';
-
-const KEY_WORDS: Readonly<Record<string, string>> = {
-  at: 'the place',
-  from: 'its beginning',
-  to: 'its upper edge',
-  walls: 'what it covers',
-  turn: 'the corner',
-  lengths: 'the way of measuring',
-};
+import { FACT_WORDS } from './fact-words.ts';
 
 /** A fault as a sentence: 'Width is 3 m: …' from the last word of its path and what is said of it. */
 export function sayFault({ path, message }: Fault): string {
   const key = path.split('.').at(-1) ?? '';
-  const isOneOfMany = /\[\d+\]$/.test(key);
-  const plain = key.replace(isOneOfMany ? /s?\[\d+\]$/ : '', '');
-  const words = KEY_WORDS[plain] ?? plain.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  const plain = key.replace(/ies\[\d+\]$/, 'y').replace(/s?\[\d+\]$/, '');
+  const words = FACT_WORDS[plain] ?? plain.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
   const sentence = words === '' ? message : `${words} ${message}`;
   const closed = /[.?]$/.test(sentence) ? sentence : `${sentence}.`;
   return closed.charAt(0).toUpperCase() + closed.slice(1);

@@ -1,3 +1,5 @@
+import { say } from '../../shared-core/words/index.ts';
+
 interface Shortcut {
   /** Each alone does it: `Ctrl+Shift+Z`, `Escape`, `?`; Ctrl is the command key too. `Digit` is any of 1 to 9, `Arrow` any arrow. */
   readonly keys: readonly string[];
@@ -18,83 +20,83 @@ interface ShortcutGroup {
  */
 export const SHORTCUTS = {
   window: {
-    title: 'Anywhere',
+    title: say`Anywhere`,
     shortcuts: {
-      keys: { keys: ['F1', '?'], does: 'This sheet; ? where nothing is being typed' },
-      find: { keys: ['Ctrl+K', '/'], does: 'To the field that finds anything; / where nothing is being typed' },
-      place: { keys: ['Ctrl+Shift+Digit'], does: 'To a place, counted from the top of the row of places' },
-      undo: { keys: ['Ctrl+Z'], does: 'Undo; in a field that holds something new, only what was typed' },
-      redo: { keys: ['Ctrl+Y', 'Ctrl+Shift+Z'], does: 'Do again what was undone' },
+      keys: { keys: ['F1', '?'], does: say`This sheet; ? where nothing is being typed` },
+      find: { keys: ['Ctrl+K', '/'], does: say`To the field that finds anything; / where nothing is being typed` },
+      place: { keys: ['Ctrl+Shift+Digit'], does: say`To a place, counted from the top of the row of places` },
+      undo: { keys: ['Ctrl+Z'], does: say`Undo; in a field that holds something new, only what was typed` },
+      redo: { keys: ['Ctrl+Y', 'Ctrl+Shift+Z'], does: say`Do again what was undone` },
     },
   },
   find: {
-    title: 'In the field that finds anything',
+    title: say`In the field that finds anything`,
     shortcuts: {
-      before: { keys: ['ArrowUp'], does: 'To what was found before it' },
-      next: { keys: ['ArrowDown'], does: 'To what was found next' },
-      go: { keys: ['Enter'], does: 'Goes there' },
-      close: { keys: ['Escape'], does: 'Closes the list; again, forgets what was typed' },
+      before: { keys: ['ArrowUp'], does: say`To what was found before it` },
+      next: { keys: ['ArrowDown'], does: say`To what was found next` },
+      go: { keys: ['Enter'], does: say`Goes there` },
+      close: { keys: ['Escape'], does: say`Closes the list; again, forgets what was typed` },
     },
   },
   rooms: {
-    title: 'Where there is a row of rooms',
+    title: say`Where there is a row of rooms`,
     shortcuts: {
-      before: { keys: ['Alt+PageUp'], does: 'To the room before' },
-      after: { keys: ['Alt+PageDown'], does: 'To the room after' },
+      before: { keys: ['Alt+PageUp'], does: say`To the room before` },
+      after: { keys: ['Alt+PageDown'], does: say`To the room after` },
     },
   },
   survey: {
-    title: 'In the survey',
+    title: say`In the survey`,
     shortcuts: {
-      room: { keys: ['Ctrl+Enter'], does: 'Adds a room and goes to its name' },
+      room: { keys: ['Ctrl+Enter'], does: say`Adds a room and goes to its name` },
     },
   },
   fields: {
-    title: 'In a field',
+    title: say`In a field`,
     shortcuts: {
-      next: { keys: ['Enter'], does: 'Takes what was typed and goes on to the next field; in the last field of a new row, adds the row' },
-      back: { keys: ['Escape'], does: 'Forgets what was typed, as long as the field is not left; in a table being pasted, closes it' },
+      next: { keys: ['Enter'], does: say`Takes what was typed and goes on to the next field; in the last field of a new row, adds the row` },
+      back: { keys: ['Escape'], does: say`Forgets what was typed, as long as the field is not left; in a table being pasted, closes it` },
     },
   },
   drawing: {
-    title: 'In a drawing',
+    title: say`In a drawing`,
     shortcuts: {
-      left: { keys: ['ArrowLeft'], does: 'To the strip, wall or mark on the left' },
-      right: { keys: ['ArrowRight'], does: 'To the strip, wall or mark on the right' },
-      up: { keys: ['ArrowUp'], does: 'To the kind of mark before' },
-      down: { keys: ['ArrowDown'], does: 'To the next kind of mark' },
-      first: { keys: ['Home'], does: 'To the first of its kind' },
-      last: { keys: ['End'], does: 'To the last of its kind' },
-      pick: { keys: ['Enter', ' '], does: 'Picks it' },
-      leave: { keys: ['Escape'], does: 'Points at nothing any more' },
-      larger: { keys: ['+', '='], does: 'Larger' },
-      smaller: { keys: ['-'], does: 'Smaller' },
-      fit: { keys: ['0'], does: 'The whole drawing' },
+      left: { keys: ['ArrowLeft'], does: say`To the strip, wall or mark on the left` },
+      right: { keys: ['ArrowRight'], does: say`To the strip, wall or mark on the right` },
+      up: { keys: ['ArrowUp'], does: say`To the kind of mark before` },
+      down: { keys: ['ArrowDown'], does: say`To the next kind of mark` },
+      first: { keys: ['Home'], does: say`To the first of its kind` },
+      last: { keys: ['End'], does: say`To the last of its kind` },
+      pick: { keys: ['Enter', ' '], does: say`Picks it` },
+      leave: { keys: ['Escape'], does: say`Points at nothing any more` },
+      larger: { keys: ['+', '='], does: say`Larger` },
+      smaller: { keys: ['-'], does: say`Smaller` },
+      fit: { keys: ['0'], does: say`The whole drawing` },
     },
   },
   opening: {
-    title: 'In the drawing of a wall, with an opening of it pointed at',
+    title: say`In the drawing of a wall, with an opening of it pointed at`,
     shortcuts: {
-      take: { keys: ['Enter'], does: 'Takes the opening in hand; again, puts it down where it is' },
-      move: { keys: ['Arrow', 'Shift+Arrow'], does: 'Moves what is in hand; with Shift further' },
-      size: { keys: ['Alt+Arrow', 'Alt+Shift+Arrow'], does: 'Makes it wider, narrower, higher or lower; with Shift by more' },
-      giveUp: { keys: ['Escape', 'Ctrl+Z'], does: 'Leaves it as it was' },
+      take: { keys: ['Enter'], does: say`Takes the opening in hand; again, puts it down where it is` },
+      move: { keys: ['Arrow', 'Shift+Arrow'], does: say`Moves what is in hand; with Shift further` },
+      size: { keys: ['Alt+Arrow', 'Alt+Shift+Arrow'], does: say`Makes it wider, narrower, higher or lower; with Shift by more` },
+      giveUp: { keys: ['Escape', 'Ctrl+Z'], does: say`Leaves it as it was` },
     },
   },
   photos: {
-    title: 'In a photo of a wall',
+    title: say`In a photo of a wall`,
     shortcuts: {
-      before: { keys: ['ArrowLeft'], does: 'The photo before' },
-      next: { keys: ['ArrowRight'], does: 'The next photo' },
+      before: { keys: ['ArrowLeft'], does: say`The photo before` },
+      next: { keys: ['ArrowRight'], does: say`The next photo` },
     },
   },
   working: {
-    title: 'In the working of a figure',
-    shortcuts: { close: { keys: ['Escape'], does: 'Closes it and goes back to its figure' } },
+    title: say`In the working of a figure`,
+    shortcuts: { close: { keys: ['Escape'], does: say`Closes it and goes back to its figure` } },
   },
   deliveries: {
-    title: 'In the code of a package',
-    shortcuts: { separator: { keys: ['Ctrl+]'], does: 'The separator within a code, as readers send it' } },
+    title: say`In the code of a package`,
+    shortcuts: { separator: { keys: ['Ctrl+]'], does: say`The separator within a code, as readers send it` } },
   },
 } as const satisfies Readonly<Record<string, ShortcutGroup>>;
 
@@ -125,7 +127,24 @@ function isTypedInto(target: EventTarget | null): boolean {
   return target instanceof HTMLInputElement || target instanceof HTMLSelectElement || target instanceof HTMLTextAreaElement;
 }
 
-const SAID: Readonly<Record<string, string>> = { ' ': 'Space', 'Digit': '1 to 9', 'Arrow': 'an arrow', 'ArrowLeft': '←', 'ArrowRight': '→', 'ArrowUp': '↑', 'ArrowDown': '↓', 'PageUp': 'Page up', 'PageDown': 'Page down', 'Escape': 'Esc' };
+const SAID: Readonly<Record<string, string>> = {
+  'Ctrl': say`Ctrl`,
+  'Alt': say`Alt`,
+  'Shift': say`Shift`,
+  ' ': say`Space`,
+  'Digit': say`1 to 9`,
+  'Arrow': say`an arrow`,
+  'ArrowLeft': '←',
+  'ArrowRight': '→',
+  'ArrowUp': '↑',
+  'ArrowDown': '↓',
+  'PageUp': say`Page up`,
+  'PageDown': say`Page down`,
+  'Home': say`Home`,
+  'End': say`End`,
+  'Enter': say`Enter`,
+  'Escape': say`Esc`,
+};
 
 /** The keys of a combination as they are written on the sheet: `Alt+PageUp` is Alt and Page up. */
 export function sayKeys(combination: string): readonly string[] {

@@ -1,3 +1,5 @@
+import { say } from '../../shared-core/words/index.ts';
+
 /** What a picture is made small enough for. */
 export interface PictureLimits {
   readonly longestSidePixels: number;
@@ -7,7 +9,7 @@ export interface PictureLimits {
 
 export type ShrunkPicture = { readonly image: string } | { readonly trouble: string };
 
-export const PICTURES_TAKEN = 'Choose a photograph or a scan saved as JPEG, PNG or WebP.';
+export const PICTURES_TAKEN = say`Choose a photograph or a scan saved as JPEG, PNG or WebP.`;
 
 /** Larger files would take more memory than a window has. */
 export const LARGEST_PICTURE_FILE_BYTES = 60_000_000;
@@ -22,23 +24,22 @@ const TRIES = [1, 0.75, 0.5].flatMap((part) => [0.85, 0.7, 0.55, 0.4].map((quali
  * where it was taken.
  */
 export async function shrinkPicture(file: File, limits: PictureLimits): Promise<ShrunkPicture> {
-  const refused = (why: string) => ({ trouble: `${file.name} ${why}.` });
-  if (file.size > LARGEST_PICTURE_FILE_BYTES) return refused(`is larger than ${LARGEST_PICTURE_FILE_BYTES / 1_000_000} MB`);
+  if (file.size > LARGEST_PICTURE_FILE_BYTES) return { trouble: say`${file.name} is larger than ${LARGEST_PICTURE_FILE_BYTES / 1_000_000} MB.` };
   let bytes: ArrayBuffer;
   try {
     bytes = await file.arrayBuffer();
   } catch {
-    return refused('can’t be read');
+    return { trouble: say`${file.name} can’t be read.` };
   }
   let bitmap: ImageBitmap;
   try {
     bitmap = await createImageBitmap(new Blob([bytes], { type: file.type }), { imageOrientation: 'from-image' });
   } catch {
-    return refused('is no picture that can be shown');
+    return { trouble: say`${file.name} is no picture that can be shown.` };
   }
   const image = toDataAddress(bitmap, limits);
   bitmap.close();
-  return image === null ? refused('can’t be made small enough') : { image };
+  return image === null ? { trouble: say`${file.name} can’t be made small enough.` } : { image };
 }
 
 function toDataAddress(bitmap: ImageBitmap, { longestSidePixels, longestText }: PictureLimits): string | null {

@@ -1,3 +1,4 @@
+import { say } from '../../shared-core/words/index.ts';
 import { type Host, type HostFacts, type HouseListing, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply, type SettingsRead } from '../../shared-core/contract/index.ts';
 import { AppearanceState } from './appearance.svelte.ts';
 import { HouseState } from './house.svelte.ts';
@@ -61,20 +62,24 @@ export class AppState {
     try {
       beginning = await file.slice(0, BEGINNING_BYTES).text();
     } catch {
-      return this.say(`${file.name} can't be read. If it is a folder, take the file that lies in it.`);
+      return this.say(say`${file.name} can't be read. If it is a folder, take the file that lies in it.`);
     }
     const kind = kindOfFile(file.name, beginning);
-    if (kind === null) return this.say(`${file.name} was not taken. ${FILES_TAKEN}`);
+    if (kind === null) return this.say(say`${file.name} was not taken. ${FILES_TAKEN}`);
     if (kind === 'house' && this.#host.openDropped) return this.#enter(() => this.#host.openDropped!(file), 'order');
     const most = kind === 'house' ? LARGEST_HOUSE_FILE_BYTES : LARGEST_CALL_BYTES;
     if (file.size > most) {
-      const instead = kind === 'house' ? ` Copy it into ${this.facts?.folder ?? 'the folder of houses'}; it stands on the list then.` : ' A house is far smaller: check that it is the right file.';
-      return this.say(`${file.name} is larger than the ${most / 1_000_000} MB that can be taken in so.${instead}`);
+      const instead = kind === 'house' ? say`Copy it into ${this.#folder}; it stands on the list then.` : say`A house is far smaller: check that it is the right file.`;
+      return this.say(`${say`${file.name} is larger than the ${most / 1_000_000} MB that can be taken in so.`} ${instead}`);
     }
     if (kind === 'document') return this.importDocument(await file.text());
     const bytes = new Uint8Array(await file.arrayBuffer());
     await this.#enter(() => this.#host.call('take-house-file', { name: plainFileName(file.name), bytes: toBase64(bytes) }), 'order');
-    if (this.open && !this.trouble) this.notice = `${file.name} was taken in as a copy, ${this.open.file} in ${this.facts?.folder ?? 'the folder of houses'}. The file itself stays as it was.`;
+    if (this.open && !this.trouble) this.notice = say`${file.name} was taken in as a copy, ${this.open.file} in ${this.#folder}. The file itself stays as it was.`;
+  }
+
+  get #folder(): string {
+    return this.facts?.folder ?? say`the folder of houses`;
   }
 
   /** Takes a house off the list that lies elsewhere; its file stays where it is. */
@@ -87,7 +92,7 @@ export class AppState {
   openInWindow(file: string): void {
     const opened = window.open(this.#addressOf(file), '_blank', `popup,width=${innerWidth},height=${innerHeight}`);
     // The desktop shell opens the window itself and gives nothing back.
-    if (!opened && this.facts?.shell === 'loopback') this.say('The browser did not open another window. Let this address open windows, then try again.');
+    if (!opened && this.facts?.shell === 'loopback') this.say(say`The browser did not open another window. Let this address open windows, then try again.`);
   }
 
   /** A window of the desktop shell asks nobody whether it may close: it does, as soon as all is on the disk. */

@@ -1,5 +1,5 @@
 import { type Host, type Reply, type Settings, type SettingsRead, TEXT_SIZES, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
-import { languageChosen, spokenLanguage } from '../../shared-core/words/index.ts';
+import { languageChosen, say, spokenLanguage } from '../../shared-core/words/index.ts';
 
 export { type Settings, TEXT_SIZES };
 
@@ -24,7 +24,7 @@ export class AppearanceState {
     this.settings = { ...this.settings, ...part };
     this.#dress();
     const reply = await this.#host.call('save-settings', { settings: this.settings });
-    this.trouble = reply.ok ? null : `This was not kept for the next start. ${reply.error.message}`;
+    this.trouble = reply.ok ? null : say`This was not kept for the next start. ${reply.error.message}`;
     if (reply.ok && languageChosen(this.settings.language, navigator.language) !== spokenLanguage()) location.reload();
   }
 

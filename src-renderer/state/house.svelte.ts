@@ -1,3 +1,4 @@
+import { say } from '../../shared-core/words/index.ts';
 import { assert, type Fault } from '../../shared-core/base/index.ts';
 import type { Host, OpenedHouse, Reply } from '../../shared-core/contract/index.ts';
 import { applyEdit, decodeHouse, type Edit, type House, type Room } from '../../shared-core/house/index.ts';
@@ -6,7 +7,7 @@ import { PhotoImages } from './photo-images.svelte.ts';
 import { Planner } from './planner.svelte.ts';
 
 /** Said of edits that were made on top of facts which another window has changed since. */
-const MADE_ON_OLD_FACTS = 'The house was changed in another window meanwhile; this change was not made. Look at the house as it is now and make it again.';
+const MADE_ON_OLD_FACTS = say`The house was changed in another window meanwhile; this change was not made. Look at the house as it is now and make it again.`;
 
 /** The house that is open: its facts as saved, the draft being typed, and the plan of what is shown. */
 export class HouseState {
@@ -45,7 +46,7 @@ export class HouseState {
   /** The same room with the draft in it: what its drawings show. */
   readonly shownRoom: Room | null = $derived(this.shown.rooms.find(({ id }) => id === this.room?.id) ?? null);
   readonly isSaved = $derived(this.pending === 0);
-  readonly saveWord: 'Saving' | 'Saved' | 'Not saved' = $derived(!this.isSaved ? 'Saving' : this.#isLost ? 'Not saved' : 'Saved');
+  readonly saveWord: string = $derived(!this.isSaved ? say`Saving` : this.#isLost ? say`Not saved` : say`Saved`);
 
   constructor(host: Host, opened: OpenedHouse) {
     this.#host = host;

@@ -1,3 +1,4 @@
+import { say } from '../../shared-core/words/index.ts';
 import { type House, nameCovering } from '../../shared-core/house/index.ts';
 import type { CheckedDelivery } from '../../shared-core/ordering/index.ts';
 import { type HousePlan, sayUnits } from '../../shared-core/plan/index.ts';
@@ -32,11 +33,11 @@ export function openQuestions(house: House, plan: HousePlan): readonly OpenQuest
   const ask = (place: Place, room: string | null, words: string): OpenQuestion => ({ place, room, words, stops: false });
   const questions = [
     ...plan.problems.map(({ place, room, message }): OpenQuestion => ({ place, room, words: message, stops: true })),
-    ...withoutWalls(house).map(({ id, name }) => ask('survey', id, `${name} has no walls yet.`)),
-    ...(house.rooms.length > 0 && house.coverings.length === 0 ? [ask('coverings', null, 'No covering is chosen yet.')] : []),
-    ...(house.coverings.length > 0 ? bareRooms(house).map(({ id, name }) => ask('coverings', id, `Nothing hangs in ${name} yet.`)) : []),
-    ...[...new Set(unpriced(plan).map(({ covering }) => covering))].map((covering) => ask('coverings', null, `${nameCovering(house, covering)} has no price.`)),
-    ...unknownRuns(plan).map(({ covering }) => ask('order', null, `The run of ${nameCovering(house, covering)} is not known. Ask the supplier which runs there are.`)),
+    ...withoutWalls(house).map(({ id, name }) => ask('survey', id, say`${name} has no walls yet.`)),
+    ...(house.rooms.length > 0 && house.coverings.length === 0 ? [ask('coverings', null, say`No covering is chosen yet.`)] : []),
+    ...(house.coverings.length > 0 ? bareRooms(house).map(({ id, name }) => ask('coverings', id, say`Nothing hangs in ${name} yet.`)) : []),
+    ...[...new Set(unpriced(plan).map(({ covering }) => covering))].map((covering) => ask('coverings', null, say`${nameCovering(house, covering)} has no price.`)),
+    ...unknownRuns(plan).map(({ covering }) => ask('order', null, say`The run of ${nameCovering(house, covering)} is not known. Ask the supplier which runs there are.`)),
     ...plan.warnings.filter(({ isAdvice }) => !isAdvice).map(({ place, room, message }) => ask(place, room, message)),
   ];
   return questions.toSorted((one, other) => Number(other.stops) - Number(one.stops) || PLACES.indexOf(one.place) - PLACES.indexOf(other.place));
@@ -48,44 +49,45 @@ const unpriced = (plan: HousePlan) => plan.order.filter(({ price }) => price ===
 const unknownRuns = (plan: HousePlan) => plan.order.filter(({ run, shortfall }) => run === null && shortfall === 0);
 
 function surveyPoint(house: House, plan: HousePlan | null): OpenPoint | null {
-  if (house.rooms.length === 0) return look('no room yet');
+  if (house.rooms.length === 0) return look(say`no room yet`);
   const bare = withoutWalls(house).length;
-  if (bare > 0) return look(count(bare, 'room without walls', 'rooms without walls'));
+  if (bare > 0) return look(bare === 1 ? say`${bare} room without walls` : say`${bare} rooms without walls`);
   const gaping = plan?.rooms.filter(({ outline }) => outline.isClosed && outline.closingError > CLOSING_ERROR_WORTH_A_LOOK).length ?? 0;
-  return gaping > 0 ? look(count(gaping, 'room does not close', 'rooms do not close')) : null;
+  return gaping > 0 ? look(gaping === 1 ? say`${gaping} room does not close` : say`${gaping} rooms do not close`) : null;
 }
 
 function coveringsPoint(house: House): OpenPoint | null {
-  if (house.coverings.length === 0) return look('none yet');
+  if (house.coverings.length === 0) return look(say`none yet`);
   const bare = bareRooms(house).length;
-  return bare > 0 ? look(count(bare, 'room bare', 'rooms bare')) : null;
+  return bare > 0 ? look(bare === 1 ? say`${bare} room bare` : say`${bare} rooms bare`) : null;
 }
 
 function setOutPoint(plan: HousePlan | null): OpenPoint | null {
   const bands = plan?.rooms.flatMap((room) => room.bands) ?? [];
   const slivers = bands.flatMap((band) => (band.kind === 'strips' ? band.stretches : [])).reduce((sum, stretch) => sum + stretch.slivers.length, 0);
-  return slivers > 0 ? look(count(slivers, 'sliver', 'slivers')) : null;
+  return slivers > 0 ? look(slivers === 1 ? say`${slivers} sliver` : say`${slivers} slivers`) : null;
 }
 
 function orderPoint(plan: HousePlan | null): OpenPoint | null {
   if (!plan) return null;
-  if (plan.problems.length > 0) return { words: count(plan.problems.length, "thing can't be met", "things can't be met"), stops: true };
+  const unmet = plan.problems.length;
+  if (unmet > 0) return { words: unmet === 1 ? say`${unmet} thing can't be met` : say`${unmet} things can't be met`, stops: true };
   const withoutPrice = unpriced(plan).length;
-  if (withoutPrice > 0) return look(count(withoutPrice, 'line without price', 'lines without price'));
+  if (withoutPrice > 0) return look(withoutPrice === 1 ? say`${withoutPrice} line without price` : say`${withoutPrice} lines without price`);
   const unknown = unknownRuns(plan).length;
-  return unknown > 0 ? look(count(unknown, 'run not known', 'runs not known')) : null;
+  return unknown > 0 ? look(unknown === 1 ? say`${unknown} run not known` : say`${unknown} runs not known`) : null;
 }
 
 function deliveriesPoint(house: House, plan: HousePlan | null): OpenPoint | null {
   const ledgers = plan?.runs.map(({ ledger }) => ledger) ?? [];
   const undecided = ledgers.flatMap(({ deliveries }) => deliveries).filter(isUndecided).length;
-  if (undecided > 0) return { words: count(undecided, 'package to decide', 'packages to decide'), stops: true };
+  if (undecided > 0) return { words: undecided === 1 ? say`${undecided} package to decide` : say`${undecided} packages to decide`, stops: true };
   const toCome = ledgers.map(({ covering, lines }) => ({ covering, rolls: lines.reduce((sum, { outstanding }) => sum + outstanding, 0) })).filter(({ rolls }) => rolls > 0);
   const [first] = toCome;
   if (!first) return null;
   const all = toCome.reduce((sum, { rolls }) => sum + rolls, 0);
   const isOneKind = new Set(toCome.map(({ covering }) => sayUnits(house, covering, all))).size === 1;
-  return look(isOneKind ? `${sayUnits(house, first.covering, all)} to come` : `${all} rolls and spools to come`);
+  return look(isOneKind ? say`${sayUnits(house, first.covering, all)} to come` : say`${all} rolls and spools to come`);
 }
 
 /** Whether a package waits for a word on what becomes of it: not as ordered, nothing decided, and not gone back. */
@@ -95,8 +97,4 @@ export function isUndecided({ verdict, sound, gone }: CheckedDelivery): boolean 
 
 function look(words: string): OpenPoint {
   return { words, stops: false };
-}
-
-function count(number: number, one: string, many: string): string {
-  return `${number} ${number === 1 ? one : many}`;
 }

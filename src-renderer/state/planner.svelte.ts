@@ -1,6 +1,6 @@
 import type { House } from '../../shared-core/house/index.ts';
 import type { HousePlan } from '../../shared-core/plan/index.ts';
-import { spokenLanguage } from '../../shared-core/words/index.ts';
+import { say, spokenLanguage } from '../../shared-core/words/index.ts';
 import type { PlanAnswer, PlanRequest } from './answer-plan.ts';
 import { factsOfPlans } from './facts-of-plans.ts';
 import { isAlike } from './is-alike.ts';
@@ -85,7 +85,7 @@ export class Planner {
     const worker = new PlanWorker({ name: spokenLanguage().code });
     worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => this.#take(data));
     worker.addEventListener('error', (event) => {
-      this.trouble = `The plan could not be made (${event.message || 'the planner stopped'}). The house is saved; undo the last change to see its plan again.`;
+      this.trouble = say`The plan could not be made (${event.message || say`the planner stopped`}). The house is saved; undo the last change to see its plan again.`;
       this.#finish();
     });
     return worker;

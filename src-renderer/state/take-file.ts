@@ -1,3 +1,5 @@
+import { say } from '../../shared-core/words/index.ts';
+
 const HOUSE_FILE_ENDING = '.struckline';
 const LONGEST_NAME = 150;
 
@@ -13,7 +15,7 @@ export function kindOfFile(name: string, beginning: string): FileKind | null {
   return lower.endsWith('.json') || beginning.trimStart().startsWith('{') ? 'document' : null;
 }
 
-export const FILES_TAKEN = 'Struckline takes house files, which end in .struckline, and house documents, which end in .json.';
+export const FILES_TAKEN = say`Struckline takes house files, which end in .struckline, and house documents, which end in .json.`;
 
 /** The name of a house file as every disk takes it. Example: '.Mill: 3.STRUCKLINE' is 'Mill 3.struckline'. */
 export function plainFileName(name: string): string {

@@ -32,7 +32,7 @@ test.each(['run 2214', 'batch 2214', 'lot 2214 k2041', '2214 fern'])('%j finds t
     'order: line fern 2214 false', 'order: offers 0', 'order: placed 7 0', 'deliveries: package 0',
   ]);
   expect(names(typed).slice(1)).toEqual([
-    'Run 2214 of K-2041: 24 rolls on offer', 'Run 2214 of K-2041: 17 rolls in order 7', 'Run 2214 of K-2041: package 1, 8 rolls come 2026-03-02',
+    'Run 2214 of K-2041: 24 rolls on offer', 'Run 2214 of K-2041: 17 rolls in order 7', 'Run 2214 of K-2041: package 1, 8 rolls come 2 Mar 2026',
   ]);
 });
 
@@ -40,7 +40,7 @@ describe('everything is found, and says what it is and where', () => {
   test.each([
     ['upper floor', 'Upper floor: storey of 4 rooms', { place: 'survey', room: 'bed1', mark: 'room bed1' }],
     ['weir', 'Weir & Loom: supplier', { place: 'order', mark: 'supplier Weir & Loom' }],
-    ['order 7', 'Order 7: placed 2026-02-20 with Northgate Papers', { place: 'order', mark: 'placed 7' }],
+    ['order 7', 'Order 7: placed 20 Feb 2026 with Northgate Papers', { place: 'order', mark: 'placed 7' }],
     ['loft tank', 'Run 118 of K-3310: leftover, 2 × 9 ft, Loft, behind the tank', { place: 'deliveries', mark: 'leftover 0' }],
     ['fireplace', "Wall D of Sitting room: wall of 1500 mm, fireplace", { place: 'survey', room: 'sitting', mark: 'wall D' }],
     ['drops study', 'T-118 in Study: hung on walls A, B, C, D', { place: 'set-out', room: 'study', mark: 'band main' }],

@@ -1,3 +1,4 @@
+import { say } from '../../../shared-core/words/index.ts';
 import type { Subject } from '../../../shared-core/drawing/index.ts';
 import { type Band, type Border, type Covering, type Edit, hungBand, type HungBand, type Layout, type Lining, type Mural, nameCovering, type Room, type Wallcovering } from '../../../shared-core/house/index.ts';
 import { type BandPlan, CEILING, type CeilingPlan, type PieceRoll, piecesOf, type PlannedStretch, type RoomPlan, rollsOfBand } from '../../../shared-core/plan/index.ts';
@@ -16,6 +17,13 @@ type BandFacts = Readonly<Record<string, Json>>;
 /** A length as it was typed; one that nobody typed, in the house's own unit. */
 export function typedOf(measure: Measure, style: LengthStyle): string {
   return measure.length === 0 ? printLength(measure.length, style) : measure.typed;
+}
+
+/** How many there are of what a band hangs in. */
+export function sayCount(count: number, kind: BandPlan['kind'] | 'panels'): string {
+  if (kind === 'panels') return count === 1 ? say`${count} panel` : say`${count} panels`;
+  if (kind === 'strips') return count === 1 ? say`${count} strip` : say`${count} strips`;
+  return count === 1 ? say`${count} length` : say`${count} lengths`;
 }
 
 export interface LayoutTyped {
@@ -218,10 +226,10 @@ export class SetOutSheet {
   get fixed(): { readonly title: string; readonly words: string } | null {
     const { covering } = this;
     if (covering?.kind === 'wallcovering' && covering.panels === 'equal') {
-      return { title: 'Equal panels', words: 'Every wall is divided in equal strips no wider than the roll; both edges of each are trimmed. Seams and steps of shade will show.' };
+      return { title: say`Equal panels`, words: say`Every wall is divided in equal strips no wider than the roll; both edges of each are trimmed. Seams and steps of shade will show.` };
     }
     if (covering?.kind === 'lining' && covering.direction === 'across') {
-      return { title: 'Hung across', words: 'In courses from the top down, each from inside corner to inside corner; the last is as high as what is left.' };
+      return { title: say`Hung across`, words: say`In courses from the top down, each from inside corner to inside corner; the last is as high as what is left.` };
     }
     return null;
   }
@@ -234,10 +242,10 @@ export class SetOutSheet {
   /** What decided where the line is struck, for want of a choice. */
   get reason(): string {
     const { covering } = this;
-    if (covering?.kind === 'lining') return 'Its seams are kept off those of what hangs over it, until you choose or drag the line.';
-    if (covering?.kind === 'wallcovering') return 'The best that the search found, until you choose or drag the line.';
+    if (covering?.kind === 'lining') return say`Its seams are kept off those of what hangs over it, until you choose or drag the line.`;
+    if (covering?.kind === 'wallcovering') return say`The best that the search found, until you choose or drag the line.`;
     const isAtFrame = this.stretch?.axis.isClosed && this.stretch.kill === null;
-    return isAtFrame ? 'From the side of the door, where its ends never meet, until you choose.' : 'From the first inside corner, until you choose.';
+    return isAtFrame ? say`From the side of the door, where its ends never meet, until you choose.` : say`From the first inside corner, until you choose.`;
   }
 
   get isChosen(): boolean {
