@@ -48,7 +48,7 @@ const PLAN_TEXT: Words = {
   '{0}, {1} piece, {2} alone': '{0}, {1} Zuschnitt, allein {2}',
   '{0}, {1} pieces, {2} alone': '{0}, {1} Zuschnitte, allein {2}',
   'from wall {0} at {1}': 'ab Wand {0} bei {1}',
-  '{0} mismatch at the kill point': '{0} Versprung an der Schlussnaht',
+  '{0} mismatch at the kill point': '{0} Abweichung an der Schlussnaht',
   '  {0} on the ceiling: {1} along wall {2}, {3} alone': '  {0} an der Decke: {1} entlang Wand {2}, allein {3}',
   '{0} strip': '{0} Bahn',
   '{0} strips': '{0} Bahnen',
