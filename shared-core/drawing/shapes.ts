@@ -128,6 +128,8 @@ export interface TextShape extends Belonging {
   readonly within?: number;
   /** Where other text is in the way: how often it may move one line, up (-) or down (+), before it is left out. */
   readonly mayMove?: number;
+  /** Other places for it, tried in turn where something stands in its own. */
+  readonly otherwise?: readonly Spot[];
   /** Never left out. */
   readonly isNeeded?: boolean;
 }

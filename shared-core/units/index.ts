@@ -33,3 +33,4 @@ export { parseLength, parseMeasure } from './parse-length.ts';
 export { readSeparated, separatedCell, type Separator, separatorOf, type TableLine, writeSeparated } from './separated-values.ts';
 export { columnOf, type ColumnWords, readHeading, wordsIn } from './table-heading.ts';
 export { MAX_LENGTH_TEXT, type Measure } from './read-length.ts';
+export { spillsOver } from './spills-over.ts';

@@ -209,16 +209,18 @@ function layOutText(shape: Extract<Shape, { kind: 'text' }>, { place, scale, h, 
   const size = shape.height === 'label' ? h * 1.15 : h;
   const width = textWidth(shape.text) * size;
   if (shape.within !== undefined && width > shape.within * scale && !shape.isNeeded) return [];
-  const { x, y } = place(shape.at);
-  const left = x - (shape.anchor === 'start' ? 0 : shape.anchor === 'end' ? width : width / 2);
-  const boxAt = (moved: number): Box => ({ left, top: y + moved * size * 1.25 - size * 0.6, right: left + width, bottom: y + moved * size * 1.25 + size * 0.6 });
+  const boxAt = ({ x, y }: { readonly x: number; readonly y: number }): Box => {
+    const left = x - (shape.anchor === 'start' ? 0 : shape.anchor === 'end' ? width : width / 2);
+    return { left, top: y - size * 0.6, right: left + width, bottom: y + size * 0.6 };
+  };
+  const own = place(shape.at);
   const most = shape.mayMove ?? 0;
-  const moves = Array.from({ length: Math.abs(most) + 1 }, (_, count) => count * Math.sign(most || 1));
-  const free = moves.find((moved) => !taken.some((other) => overlap(boxAt(moved), other)));
-  if (free === undefined && !shape.isNeeded) return [];
-  const moved = free ?? 0;
-  taken.push(boxAt(moved));
-  return [{ kind: 'text', x, y: y + moved * size * 1.25, anchor: shape.anchor, size, text: shape.text, turn: 0, pen: shape.pen, subject: shape.subject }];
+  const moved = Array.from({ length: Math.abs(most) + 1 }, (_, count) => ({ ...own, y: own.y + count * Math.sign(most) * size * 1.25 }));
+  const free = [...moved, ...(shape.otherwise ?? []).map(place)].find((spot) => !taken.some((other) => overlap(boxAt(spot), other)));
+  if (!free && !shape.isNeeded) return [];
+  const { x, y } = free ?? own;
+  taken.push(boxAt({ x, y }));
+  return [{ kind: 'text', x, y, anchor: shape.anchor, size, text: shape.text, turn: 0, pen: shape.pen, subject: shape.subject }];
 }
 
 /** Extension lines, a dimension line with oblique strokes, and the figure along it. */

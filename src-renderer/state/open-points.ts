@@ -46,7 +46,8 @@ export function openQuestions(house: House, plan: HousePlan): readonly OpenQuest
 const withoutWalls = (house: House) => house.rooms.filter(({ walls }) => walls.length === 0);
 const bareRooms = (house: House) => house.rooms.filter((room) => room.walls.length > 0 && room.bands.length === 0 && !room.ceiling);
 const unpriced = (plan: HousePlan) => plan.order.filter(({ price }) => price === null);
-const unknownRuns = (plan: HousePlan) => plan.order.filter(({ run, shortfall }) => run === null && shortfall === 0);
+/** Whose rolls are on their way, any one run, is answered when they come. */
+const unknownRuns = (plan: HousePlan) => plan.order.filter(({ run, shortfall, onOrder, toBuy }) => run === null && shortfall === 0 && (onOrder === 0 || toBuy > 0));
 
 function surveyPoint(house: House, plan: HousePlan | null): OpenPoint | null {
   if (house.rooms.length === 0) return look(say`no room yet`);

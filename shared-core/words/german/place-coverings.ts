@@ -106,7 +106,10 @@ const COVERINGS: Words = {
   'A new border': 'Neue Bordüre',
   'A new lining': 'Neue Makulatur',
   'A new mural': 'Neues Wandbild',
-  'As the label and the sample book say.': 'Wie auf dem Etikett und im Musterbuch angegeben.',
+  'As the label and the sample book say. Supplier, match, sale units and prices come next, once it is added.':
+    'Wie auf Etikett und im Musterbuch. Lieferant, Ansatz, Verkaufseinheiten und Preise kommen danach, sobald der Belag hinzugefügt ist.',
+  '2 where the supplier calls it a double roll': '2, wo der Lieferant sie Doppelrolle nennt',
+  'how high it stands on the wall': 'so hoch steht sie an der Wand',
   'leave empty where nothing has to match': 'leer lassen, wenn nichts passen muss',
   'Add this wallcovering': 'Diese Tapete hinzufügen',
   'Add this border': 'Diese Bordüre hinzufügen',

@@ -24,6 +24,8 @@ const ALLOWANCES: Words = {
   'Longer takes two people': 'Zu zweit, wenn länger als',
   'Offcuts are kept from': 'Reststücke aufheben ab',
   'The currency is its three letters, such as USD. Nothing was changed.': 'Die Währung besteht aus drei Buchstaben, zum Beispiel EUR. Es wurde nichts geändert.',
+  'Further down:': 'Weiter unten:',
+  'In hand and on offer': 'Vorhanden und lieferbar',
 };
 
 const VIEWS: Words = {

@@ -225,4 +225,5 @@ export const PLACE_SURVEY: Words = {
   'a wall takes {0} photos.': 'eine Wand fasst {0} Fotos.',
   '1 photo added.': '1 Foto hinzugefügt.',
   '{0} photos added.': '{0} Fotos hinzugefügt.',
+  'as in {0}': 'wie in {0}',
 };

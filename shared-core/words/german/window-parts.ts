@@ -191,4 +191,5 @@ export const WINDOW_PARTS: Words = {
   '{0} can’t be read.': '{0} lässt sich nicht lesen.',
   '{0} is no picture that can be shown.': '{0} ist kein Bild, das sich zeigen lässt.',
   '{0} can’t be made small enough.': '{0} lässt sich nicht klein genug machen.',
+  'read as {0}': 'gelesen als {0}',
 };

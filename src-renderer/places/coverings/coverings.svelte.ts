@@ -215,6 +215,9 @@ export class CoveringsSheet {
     return 'rail' in edge ? nameRail(room, edge.rail) : edge.typed;
   };
 
+  /** What a band may begin or end at that has a name: the end of the walls, or a rail. */
+  edgesOf = (room: Room, key: 'from' | 'to'): readonly string[] => [EDGE_WORDS[key === 'from' ? 'floor' : 'ceiling'], ...room.rails.map(({ id }) => nameRail(room, id))];
+
   setEdge = (room: Room, band: string, key: 'from' | 'to') => async (typed: string) => {
     const end = key === 'from' ? 'floor' : 'ceiling';
     const plain = typed.trim().toLowerCase();
@@ -222,8 +225,7 @@ export class CoveringsSheet {
     const rail = room.rails.find(({ id }) => plain === id.toLowerCase() || plain === nameRail(room, id).toLowerCase());
     if (rail) return this.changeBand(room.id, band, { [key]: { rail: rail.id } });
     const parsed = parseMeasure(typed, this.#house.shown.lengths);
-    const rails = room.rails.map(({ id }) => say`‘${nameRail(room, id)}’`);
-    if (!parsed.ok) return say`This takes ${[say`‘${EDGE_WORDS[end]}’`, ...rails].join(', ')} or a height above the floor. ${parsed.faults.map(({ message }) => message).join(' ')}.`;
+    if (!parsed.ok) return say`This takes ${this.edgesOf(room, key).map((name) => say`‘${name}’`).join(', ')} or a height above the floor. ${parsed.faults.map(({ message }) => message).join(' ')}.`;
     return this.changeBand(room.id, band, { [key]: parsed.value.typed });
   };
 

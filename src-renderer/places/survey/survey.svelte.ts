@@ -51,15 +51,26 @@ export class SurveySheet {
     return walls.find(({ id }) => id === this.wallId) ?? walls[0] ?? null;
   }
 
-  /** The height that a new wall gets: as typed, else that of the last wall. */
+  /** The height that a new wall gets: as typed, else that of the last wall, else as in the room measured before on the storey. */
   get height(): string {
-    const last = this.room?.walls.at(-1)?.height;
+    const last = this.#lastHeight;
     return this.#newHeight?.text ?? (last ? heightText(last) : '');
   }
 
   get #heightOfNew(): Ends | null {
-    const last = this.room?.walls.at(-1)?.height;
+    const last = this.#lastHeight;
     return this.#newHeight?.height ?? (last ? ('typed' in last ? last.typed : [last[0].typed, last[1].typed]) : null);
+  }
+
+  get #lastHeight(): Wall['height'] | undefined {
+    return this.room?.walls.at(-1)?.height ?? this.roomOfHeight?.walls.at(-1)?.height;
+  }
+
+  /** The room from which the height of one without walls is taken as long as none is typed; null where there is none. */
+  get roomOfHeight(): Room | null {
+    const { room } = this;
+    if (!room || room.walls.length > 0 || this.#newHeight) return null;
+    return this.#house.saved.rooms.findLast(({ id, storey, walls }) => id !== room.id && storey === room.storey && walls.length > 0) ?? null;
   }
 
   extrasOf(room: string): RoomExtras {
