@@ -117,7 +117,7 @@ export function layOut(drawing: Drawing, view: View): readonly Mark[] {
 /** What no number may stand on, whichever is painted first. */
 function reservedBoxes(shapes: readonly Shape[], place: Sheet['place'], h: number): Box[] {
   return shapes.flatMap((shape) => {
-    if (shape.kind !== 'sign' || shape.sign !== 'lozenge') return [];
+    if (shape.kind !== 'sign' || (shape.sign !== 'lozenge' && shape.sign !== 'sight')) return [];
     const { x, y } = place(shape.at);
     return [{ left: x - h * 0.75, top: y - h * 0.9, right: x + h * 0.75, bottom: y + h * 0.9 }];
   });
