@@ -12,8 +12,8 @@ export const WINDOW: Words = {
   'Size of text': 'Schriftgröße',
   Motion: 'Bewegung',
   none: 'keine',
-  'What is written to files and what the file system answers is said in the new language once Struckline is started again.':
-    'Was in Dateien geschrieben wird und was das Dateisystem antwortet, steht nach einem Neustart von Struckline in der neuen Sprache.',
+  'What is undone, written to files and answered by the file system is said in the new language once Struckline is started again.':
+    'Was rückgängig gemacht wird, was in Dateien geschrieben wird und was das Dateisystem antwortet, steht in der neuen Sprache da, sobald Struckline neu gestartet ist.',
   'For every house on this machine, kept between starts.': 'Für alle Häuser auf diesem Rechner, auch nach einem Neustart.',
   'as the system says': 'wie im System',
 
