@@ -114,7 +114,7 @@ export const DRAWING: Words = {
   '{0}, and the two strips stand {1} apart in height': '{0}, und die beiden Bahnen sind in der Höhe um {1} versetzt',
   'no match': 'ansatzfrei',
   meets: 'geht auf',
-  over: 'zu viel',
+  over: 'zu weit',
   short: 'zu wenig',
   '{0} drop': '{0} Höhenversatz',
   '{0} high': '{0} hoch',

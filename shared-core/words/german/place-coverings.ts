@@ -47,7 +47,7 @@ const FACTS: Words = {
   butted: 'auf Stoß',
   'double-cut': 'Doppelnahtschnitt',
   Cut: 'Zuschnitt',
-  'from the fewest rolls': 'aus möglichst wenig Rollen',
+  'from the fewest rolls': 'möglichst sparsam',
   'in the roll’s own sequence': 'in der Reihenfolge der Rolle',
   Strips: 'Bahnen',
   'as wide as the roll': 'so breit wie die Rolle',

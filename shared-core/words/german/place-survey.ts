@@ -17,7 +17,7 @@ export const PLACE_SURVEY: Words = {
   'Remove {0}': '{0} entfernen',
   'What the next opening is': 'Art der nächsten Öffnung',
   'measured already': 'schon gemessen',
-  'Enter adds it': 'Enter fügt hinzu',
+  'Enter adds it': 'Enter fügt an',
 
   'Photos of wall {0}': 'Fotos von Wand {0}',
   'Wall {0}, photo {1} of {2}': 'Wand {0}, Foto {1} von {2}',

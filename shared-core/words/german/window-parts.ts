@@ -178,7 +178,7 @@ export const WINDOW_PARTS: Words = {
   Shift: 'Umschalt',
   Space: 'Leertaste',
   '1 to 9': '1 bis 9',
-  'an arrow': 'eine Pfeiltaste',
+  'an arrow': 'Pfeiltaste',
   'Page up': 'Bild auf',
   'Page down': 'Bild ab',
   Home: 'Pos1',
