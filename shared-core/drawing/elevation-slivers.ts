@@ -1,15 +1,11 @@
 import type { StretchLayout } from '../setting-out/index.ts';
 import { type LengthStyle, lengthOf } from '../units/index.ts';
 import { say } from '../words/index.ts';
-import { between } from './geometry.ts';
-import { areaBetween, type Edge, partOfSpan, type WallSpan } from './spans.ts';
+import { areaBetween, ceilingAt, type Edge, partOfSpan, type WallSpan } from './spans.ts';
 import type { Shape, Subject } from './shapes.ts';
 import { placeNamed, sized } from './words.ts';
 
-/** How far up the band a sliver's width is written: clear of the numbers at eye height and of the kill point. */
-const WIDTH_AT = 0.22;
-
-/** Each sliver outlined over the height of the band, its width beside it. */
+/** Each sliver outlined over the height of the band, its width over the ceiling line. */
 export function sliverShapes(spans: readonly WallSpan[], { slivers }: Pick<StretchLayout, 'slivers'>, { top, bottom }: { readonly top: Edge; readonly bottom: Edge }, style: LengthStyle): readonly Shape[] {
   const end = spans.at(-1)?.to ?? 0;
   return slivers.flatMap(({ seam, from, to }): readonly Shape[] => {
@@ -21,11 +17,9 @@ export function sliverShapes(spans: readonly WallSpan[], { slivers }: Pick<Stret
     const place = placeNamed({ wall: holder.wall.id, at: lengthOf(seam - holder.shift) }, style);
     const subject: Subject = { kind: 'mark', id: `sliver ${seam}`, says: say`A sliver: the seam ${place} leaves ${width} to the corner or the opening's edge. So narrow a part is hard to hold plumb and soon lifts; another start may avoid it.` };
     const isAtEnd = to > end - (end - spans[0]!.from) / 10;
-    const x = isAtEnd ? from : to;
-    const y = -between(bottom(first, first.from), top(first, first.from), WIDTH_AT);
     return [
       ...parts.map((part): Shape => ({ kind: 'polygon', points: areaBetween(part, top, bottom), pen: 'warn', fill: 'none', subject })),
-      { kind: 'text', at: { x, y, right: isAtEnd ? -0.4 : 0.4 }, anchor: isAtEnd ? 'end' : 'start', height: 'mark', text: say`sliver ${width}`, pen: 'warn', mayMove: -3, subject },
+      { kind: 'text', at: { x: first.from, y: -ceilingAt(first, first.from), down: -1.1, right: isAtEnd ? 0.2 : -0.2 }, anchor: isAtEnd ? 'end' : 'start', height: 'mark', text: say`sliver ${width}`, pen: 'warn', mayMove: -2, subject },
     ];
   });
 }
