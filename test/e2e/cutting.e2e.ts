@@ -36,6 +36,7 @@ test('what is needed opens to what other rolls would take and to the textbooks, 
 
 test('rooms that share a pattern are added up, each way with how often it falls short', async ({ page, running }) => {
   await openDemo(page, running.address);
+  await expect(page.getByText(/^Proved: /)).toBeVisible();
   const line = page.getByRole('row', { name: /Sitting room, Hall/ });
   await line.getByRole('button', { name: /^rolls needed/ }).click();
   const table = page.getByRole('region', { name: 'Working of rolls needed' }).getByRole('table');
