@@ -9,7 +9,7 @@ const PLACES = ['House', 'Survey', 'Coverings', 'Set out', 'Order', 'Deliveries'
 test('the demo house has its order one click away, and every figure opens to its working', async ({ page, running }) => {
   await openDemo(page, running.address);
   const order = page.getByRole('table', { name: /bulk order/ });
-  await expect(order.getByRole('row', { name: /^Run 2214/ })).toContainText('Front bedroom, Back bedroom');
+  await expect(order.getByRole('row', { name: /^Run 2214/ })).toContainText('Front bedroom, Nursery');
   await expect(page.getByText(/^Cut together the house takes \d+ rolls and \d+ spools; room by room it would take \d+ rolls and \d+ spools\. That saves \d+ rolls?\b.*\.$/)).toBeVisible();
   await order.getByRole('row', { name: /^Run 2214/ }).getByRole('button', { name: /^rolls to buy/ }).click();
   const working = page.getByRole('region', { name: 'Working of rolls to buy' });
@@ -145,7 +145,7 @@ test('a document read in and written out again gives the same house', async ({ p
   const written = await (await download).path();
   await page.getByRole('button', { name: 'All houses' }).click();
   await page.getByLabel('Read in a house document (JSON)').setInputFiles(written);
-  await expect(page.getByRole('row', { name: /^Run 2214/ })).toContainText('Front bedroom, Back bedroom');
+  await expect(page.getByRole('row', { name: /^Run 2214/ })).toContainText('Front bedroom, Nursery');
   await expect(page.getByLabel('Name of the house')).toHaveValue('Larkfield, Mill Lane 3');
 });
 
