@@ -8,7 +8,7 @@ import { startStruckline, temporaryFolder } from '../e2e/struckline.ts';
 import { benchHouse } from './houses.ts';
 
 const ROOMS = 40;
-const EDITS = 20;
+const EDITS = 50;
 
 interface Shown {
   readonly at: number;
