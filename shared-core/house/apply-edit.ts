@@ -66,7 +66,10 @@ function change(house: House, edit: DecodedEdit): Outcome<House> {
     case 'set-returns':
     case 'set-leftovers':
     case 'set-matching':
-    case 'set-run-choices': {
+    case 'set-run-choices':
+    case 'set-tasks':
+    case 'set-materials':
+    case 'set-expenses': {
       const list = LIST_EDITS[edit.kind];
       const changed = { ...house, [list]: edit[list as keyof typeof edit] } as House;
       return good(edit.kind === 'set-deliveries' ? { ...changed, orders: afterRemoval(house, changed.deliveries) } : changed);
@@ -140,7 +143,7 @@ function changeWall(wall: Wall, edit: WallEdit): Outcome<Wall> {
 
 /** Everything of a house that points at a covering, in words. */
 function whereUsed(house: House, covering: string): readonly string[] {
-  const rooms = house.rooms.filter((room) => room.ceiling?.covering === covering || room.bands.some((band) => band.covering === covering));
+  const rooms = house.rooms.filter((room) => room.ceiling?.covering === covering || room.woodwork?.covering === covering || room.bands.some((band) => band.covering === covering));
   const lists: readonly (readonly [string, readonly { readonly covering?: string | undefined }[]])[] = [
     [say`the rolls in hand`, house.stock],
     [say`what can still be had`, house.offers],

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { checkGtin } from '../units/index.ts';
-import { facts, fraction, id, listOf, measure, oneOf, price, quoteValue, spare, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { facts, fraction, id, listOf, measure, oneOf, percent, price, quoteValue, spare, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
 import { say } from '../words/index.ts';
 
 const gtin = z.string({ error: takes(say`the 8, 12, 13 or 14 digits under the bar code`) }).superRefine((written, context) => {
@@ -106,6 +106,9 @@ export const paint = facts(say`a paint`, {
   ...named,
   kind: z.literal('paint'),
   spreadingRate: text(say`a spreading rate, such as "12 m2/L"`, 40).optional(),
+  /** In percent of its volume, and how thick one coat dries, in micrometres: what it spreads to where the tin does not say. */
+  solids: percent.optional(),
+  film: wholeNumber(1, 2000, say`a dry film in micrometres`).optional(),
   coats: wholeNumber(1, 20).prefault(2),
   soldIn: listOf(tin, say`tins`, 20).optional(),
 });

@@ -52,6 +52,9 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('set-leftovers', { leftovers: houseLists.leftovers.unwrap() }),
   edit('set-matching', { matching: houseLists.matching.unwrap() }),
   edit('set-run-choices', { runChoices: houseLists.runChoices.unwrap() }),
+  edit('set-tasks', { tasks: houseLists.tasks.unwrap() }),
+  edit('set-materials', { materials: houseLists.materials.unwrap() }),
+  edit('set-expenses', { expenses: houseLists.expenses.unwrap() }),
   edit('set-picture', { covering: id(), image: pictureImage.nullable() }),
   edit('add-photos', { photos: listOf(photo, say`photos`, MOST_PHOTOS_OF_WALL).min(1, { error: say`holds no photo; it takes one or more` }) }),
   edit('change-photo', { photo: id(), facts: changedFacts }),
@@ -69,6 +72,9 @@ export const LIST_EDITS = {
   'set-leftovers': 'leftovers',
   'set-matching': 'matching',
   'set-run-choices': 'runChoices',
+  'set-tasks': 'tasks',
+  'set-materials': 'materials',
+  'set-expenses': 'expenses',
 } as const;
 
 /** An edit as it is sent: in the exchange document's spelling. */

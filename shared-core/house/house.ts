@@ -4,7 +4,11 @@ import { covering } from './covering.ts';
 import { delivery, leftover, matching, placedOrder, returned, runChoice, runQuantity, supplier, tax } from './order-facts.ts';
 import { MOST_PHOTOS, photo } from './photo.ts';
 import { room } from './room.ts';
+import { expense, ownMaterial, taskChoice, work } from './work-facts.ts';
 import { say } from '../words/index.ts';
+
+/** NRM2 (SMM7), DIN 18363 (VOB part C) and IS 1200 part 13. */
+export const OPENING_RULES = ['none', 'nrm2', 'din-18363', 'is-1200-13'] as const;
 
 /** Allowances of the trade (common practice, no source), each open to change for a house. */
 export const rules = facts(say`the rules`, {
@@ -18,6 +22,8 @@ export const rules = facts(say`the rules`, {
   keptFrom: measure.prefault('1 ft'),
   spareRolls: spare.prefault(1),
   pooling: oneOf(['house', 'room']).prefault('house'),
+  /** Which openings are taken off the area that is painted: none, or by a published rule. */
+  openings: oneOf(OPENING_RULES).prefault('none'),
 });
 
 /** Far more than a house has. */
@@ -47,6 +53,7 @@ export const houseFacts = {
   tax: tax.optional(),
   /** Goes on the order. */
   orderNote: text(say`a note`, 2000).optional(),
+  work: work.optional(),
 };
 
 /** The lists of a house; each thing in them is kept by itself. */
@@ -64,6 +71,9 @@ export const houseLists = {
   runChoices: listOf(runChoice, say`choices of run`, 5000).prefault([]),
   pictures: listOf(picture, say`pictures`, 500).prefault([]),
   photos: listOf(photo, say`photos`, MOST_PHOTOS).prefault([]),
+  tasks: listOf(taskChoice, say`choices for tasks`, 5000).prefault([]),
+  materials: listOf(ownMaterial, say`materials`, 200).prefault([]),
+  expenses: listOf(expense, say`expenses`, 2000).prefault([]),
 };
 
 export const house = facts(say`a house`, {

@@ -8,6 +8,7 @@ import { MOST_PHOTOS_OF_WALL } from './photo.ts';
 import { findCovering, type Report, reportRepeatedIds, sayLength } from './report.ts';
 import { findRoomFaults } from './room-invariants.ts';
 import type { House } from './types.ts';
+import { findWorkFaults } from './work-invariants.ts';
 import { say } from '../words/index.ts';
 
 const SMALLEST_SPACING = millimetres(10);
@@ -28,6 +29,7 @@ export function findFaults(house: House): readonly Fault[] {
   house.coverings.forEach((covering, index) => findCoveringFaults(covering, house, `coverings[${index}]`, report));
   house.rooms.forEach((room, index) => findRoomFaults(room, house, `rooms[${index}]`, report));
   findOrderFaults(house, report);
+  findWorkFaults(house, report);
   findPictureFaults(house, report);
   findPhotoFaults(house, report);
   return faults;

@@ -46,6 +46,12 @@ export function nameEdit(house: House, edit: Edit): string {
       return say`change which rooms must match`;
     case 'set-run-choices':
       return say`change the run of a room`;
+    case 'set-tasks':
+      return say`change what is said of the tasks`;
+    case 'set-materials':
+      return say`change what materials are sold in`;
+    case 'set-expenses':
+      return say`change what was spent`;
     case 'set-picture':
       return edit.image === null ? say`take away the picture of ${nameCovering(house, edit.covering)}` : say`hang the picture of ${nameCovering(house, edit.covering)}`;
     case 'add-photos': {
@@ -119,6 +125,7 @@ const WORDS: Readonly<Record<ChangedKey, string>> = {
   rules: say`rules`,
   tax: say`tax`,
   orderNote: say`note on the order`,
+  work: say`work`,
   kind: say`kind`,
   patternNumber: say`pattern number`,
   supplier: say`supplier`,
@@ -148,6 +155,8 @@ const WORDS: Readonly<Record<ChangedKey, string>> = {
   panelHeight: say`panel height`,
   spreadingRate: say`spreading rate`,
   coats: say`coats`,
+  solids: say`solids`,
+  film: say`dry film`,
   storey: say`storey`,
   walls: say`walls`,
   focalWall: say`wall looked at most`,
@@ -161,6 +170,11 @@ const WORDS: Readonly<Record<ChangedKey, string>> = {
   turn: say`corner`,
   plumbRight: say`lean`,
   openings: say`openings`,
+  surface: say`surface`,
+  ceilingSurface: say`surface of the ceiling`,
+  woodwork: say`woodwork`,
+  stairs: say`stair tower`,
+  keptUsable: say`whether it stays usable`,
   entrance: say`entrance`,
   from: say`from`,
   sill: say`sill`,

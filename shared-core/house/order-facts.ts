@@ -1,10 +1,9 @@
-import { z } from 'zod';
-import { facts, id, listOf, measure, oneOf, percent, price, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { facts, id, listOf, measure, oneOf, percent, price, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { day } from './work-facts.ts';
 import { say } from '../words/index.ts';
 
 const run = text(say`a run number`, 60);
 const rolls = wholeNumber(0, 100_000);
-const day = z.iso.date({ error: takes(say`a date such as "2026-03-02"`) });
 const note = text(say`a note`, 2000);
 
 /** Tax on what is bought: its rate, and whether the prices hold it already. */
@@ -55,6 +54,8 @@ const placedLine = facts(say`a line of a placed order`, {
 export const placedOrder = facts(say`a placed order`, {
   id: id(),
   placed: day,
+  /** When the supplier says that it comes. */
+  expected: day.optional(),
   /** How many packages had been recorded before it: those did not come for it. */
   earlier: wholeNumber(0, 5000).prefault(0),
   supplier: text(say`a supplier`, 60).optional(),

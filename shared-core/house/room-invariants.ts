@@ -23,6 +23,12 @@ export function findRoomFaults(room: Room, house: House, path: string, report: R
     if (room.ceiling.along !== undefined) findWall(room.ceiling.along, room, `${path}.ceiling.along`, report);
     reportRange(`${path}.ceiling.position`, room.ceiling.position, { least: ZERO_LENGTH, most: LONGEST_WALL }, report);
   }
+  if (room.woodwork) {
+    const { covering, skirting } = room.woodwork;
+    const painted = findCovering(covering, house, `${path}.woodwork.covering`, report);
+    if (painted && painted.kind !== 'paint') report(`${path}.woodwork.covering`, say`is "${painted.id}", ${A_COVERING[painted.kind]}; woodwork takes a paint`);
+    reportRange(`${path}.woodwork.skirting`, skirting, { least: ZERO_LENGTH, most: HIGHEST_WALL }, report);
+  }
   room.rails.forEach((rail, index) => findRailFaults(rail, room, house, `${path}.rails[${index}]`, report));
   room.furniture.forEach((piece, index) => findFurnitureFaults(piece, room, house, `${path}.furniture[${index}]`, report));
   room.bands.forEach((band, index) => findBandFaults(band, room, house, `${path}.bands[${index}]`, report));

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { facts, id, LENGTH_EXAMPLES, listOf, measure, note, oneOf, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { surface, woodwork } from './surface-facts.ts';
 import { say } from '../words/index.ts';
 
 export const OPENING_KINDS = ['door', 'window', 'archway', 'fireplace', 'furniture'] as const;
@@ -47,6 +48,7 @@ export const wall = facts(say`a wall`, {
   turn: turn.prefault('inside'),
   plumbRight: measure.optional(),
   openings: listOf(opening, say`openings`, 50).prefault([]),
+  surface: surface.optional(),
   note: note().optional(),
 });
 
@@ -125,5 +127,11 @@ export const room = facts(say`a room`, {
   furniture: listOf(furniture, say`pieces of furniture`, 100).prefault([]),
   bands: listOf(band, say`bands`, 100).prefault([]),
   ceiling: ceiling.optional(),
+  ceilingSurface: surface.optional(),
+  woodwork: woodwork.optional(),
+  /** A stair tower: its walls are reached from ladders over stairs. */
+  stairs: yesOrNo().optional(),
+  /** It has to be used while the work goes on: no other such room is out of use on the same day. */
+  keptUsable: yesOrNo().optional(),
   note: note().optional(),
 });

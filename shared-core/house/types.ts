@@ -34,6 +34,17 @@ export type Rail = Room['rails'][number];
 export type Furniture = Room['furniture'][number];
 export type Ceiling = NonNullable<Room['ceiling']>;
 export type Band = Room['bands'][number];
+export type Surface = NonNullable<Wall['surface']>;
+export type SurfaceKind = Surface['kind'];
+export type SurfaceState = Surface['states'][number];
+export type Woodwork = NonNullable<Room['woodwork']>;
+export type Paint = DeepReadonly<z.output<typeof coverings.paint>>;
+/** Who works when, and at what rate. */
+export type Work = NonNullable<House['work']>;
+export type TaskChoice = House['tasks'][number];
+export type OwnMaterial = House['materials'][number];
+export type Expense = House['expenses'][number];
+export type OpeningRule = Rules['openings'];
 export type Layout = DeepReadonly<z.output<typeof rooms.layout>>;
 /** The lists of a house that are set as a whole. */
 export type HouseList = Exclude<keyof typeof houses.houseLists, 'coverings' | 'rooms' | 'pictures' | 'photos'>;

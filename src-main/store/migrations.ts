@@ -37,6 +37,7 @@ const MIGRATIONS: readonly (readonly string[])[] = [
       image text not null
     ) strict`,
   ],
+  ['task_choice', 'own_material', 'expense'].map(factTable),
 ];
 
 export const SCHEMA_VERSION = MIGRATIONS.length;

@@ -33,6 +33,9 @@ const LIST_OF = {
   run_choice: 'runChoices',
   picture: 'pictures',
   photo: 'photos',
+  task_choice: 'tasks',
+  own_material: 'materials',
+  expense: 'expenses',
 } as const satisfies Readonly<Record<FactTable, keyof House>>;
 
 export type Rows = ReadonlyMap<string, FactPlace & StoredFacts>;

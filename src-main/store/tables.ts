@@ -14,6 +14,9 @@ export interface Tables {
   run_choice: FactRow;
   picture: FactRow;
   photo: FactRow;
+  task_choice: FactRow;
+  own_material: FactRow;
+  expense: FactRow;
   photo_image: PhotoImageRow;
   edit: EditRow;
 }
@@ -45,5 +48,5 @@ export interface EditRow {
   is_undone: 0 | 1;
 }
 
-export const FACT_TABLES = ['covering', 'room', 'supplier', 'stock', 'offer', 'placed_order', 'delivery', 'sent_back', 'leftover', 'matching', 'run_choice', 'picture', 'photo'] as const;
+export const FACT_TABLES = ['covering', 'room', 'supplier', 'stock', 'offer', 'placed_order', 'delivery', 'sent_back', 'leftover', 'matching', 'run_choice', 'picture', 'photo', 'task_choice', 'own_material', 'expense'] as const;
 export type FactTable = (typeof FACT_TABLES)[number];

@@ -43,7 +43,7 @@ test('each is a row of its own, by its covering', async () => {
 test('a house file from before there were pictures is brought forward with all that is in it', async () => {
   await (await kept(HouseStore.create(file.path, exampleHouse()))).close();
   const database = new Database(file.path);
-  for (const later of ['picture', 'supplier', 'placed_order', 'sent_back', 'leftover', 'matching', 'run_choice', 'photo', 'photo_image']) database.exec(`drop table ${later}`);
+  for (const later of ['picture', 'supplier', 'placed_order', 'sent_back', 'leftover', 'matching', 'run_choice', 'photo', 'photo_image', 'task_choice', 'own_material', 'expense']) database.exec(`drop table ${later}`);
   database.pragma('user_version = 1');
   database.close();
 

@@ -1,5 +1,6 @@
 import type { Words } from '../say.ts';
 import { HOUSE_FACTS } from './house-facts.ts';
+import { HOUSE_WORK } from './house-work.ts';
 
 const FAULTS: Words = {
   'is still used by {0}; take it away there first': 'wird noch gebraucht: {0}; zuerst dort wegnehmen',
@@ -215,4 +216,4 @@ const EDITS: Words = {
 };
 
 /** The German of what `shared-core/house` says. */
-export const HOUSE: Words = { ...HOUSE_FACTS, ...FAULTS, ...EDITS };
+export const HOUSE: Words = { ...HOUSE_FACTS, ...HOUSE_WORK, ...FAULTS, ...EDITS };
