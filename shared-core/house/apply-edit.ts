@@ -8,7 +8,7 @@ import { findFaults } from './invariants.ts';
 import { photo as photoSchema } from './photo.ts';
 import { band as bandSchema, opening as openingSchema, room as roomSchema, wall as wallSchema } from './room.ts';
 import { facts } from './accepted.ts';
-import type { House, PlacedOrder, Room, Wall } from './types.ts';
+import type { House, PlacedOrder, Room, Surface, Wall } from './types.ts';
 import { say } from '../words/index.ts';
 
 interface Identified {
@@ -97,6 +97,8 @@ function changeRoom(room: Room, edit: Exclude<RoomEdit, { kind: 'remove-room' }>
   switch (edit.kind) {
     case 'change-room':
       return overlay(roomSchema, room, edit.facts, 'room') as Outcome<Room>;
+    case 'set-surfaces':
+      return edit.surfaces.reduce<Outcome<Room>>((changed, { of, surface }) => (changed.ok ? setSurface(changed.value, of, surface ?? undefined) : changed), good(room));
     case 'add-wall':
       return good({ ...room, walls: [...room.walls, edit.wall] } as Room);
     case 'add-walls':
@@ -127,6 +129,20 @@ function withoutRow({ walls }: Room, taking: readonly Identified[]): readonly st
 }
 
 type WallEdit = Extract<DecodedEdit, { kind: 'change-wall' | 'add-opening' | 'change-opening' | 'remove-opening' }>;
+
+type Surfaces = Extract<DecodedEdit, { kind: 'set-surfaces' }>['surfaces'][number];
+
+function setSurface(room: Room, of: Surfaces['of'], surface: Surface | undefined): Outcome<Room> {
+  if (of === 'ceiling') return good(withFact(room, 'ceilingSurface', surface));
+  if (of === 'woodwork') return room.woodwork ? good({ ...room, woodwork: withFact(room.woodwork, 'surface', surface) }) : fault('surfaces', say`name the woodwork, which is not painted in ${room.name}; say first what it is painted with`);
+  return within(room.walls, of.wall, 'wall', (wall) => good(withFact(wall, 'surface', surface)), (walls) => ({ ...room, walls }));
+}
+
+/** Without the key where there is no fact. */
+function withFact<Facts extends object, Key extends keyof Facts>(facts: Facts, key: Key, fact: Facts[Key] | undefined): Facts {
+  const { [key]: _before, ...rest } = facts;
+  return (fact === undefined ? rest : { ...rest, [key]: fact }) as Facts;
+}
 
 function changeWall(wall: Wall, edit: WallEdit): Outcome<Wall> {
   switch (edit.kind) {

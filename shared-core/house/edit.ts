@@ -1,10 +1,11 @@
 import { z } from 'zod';
-import { facts, id, listOf } from './accepted.ts';
+import { facts, id, listOf, oneOf } from './accepted.ts';
 import { covering } from './covering.ts';
 import { house, houseLists, pictureImage } from './house.ts';
 import { placedOrder } from './order-facts.ts';
 import { MOST_PHOTOS_OF_WALL, photo } from './photo.ts';
-import { band, opening, room, wall } from './room.ts';
+import { band, MOST_WALLS, opening, room, wall } from './room.ts';
+import { surface } from './surface-facts.ts';
 import { say } from '../words/index.ts';
 
 const changedFacts = z.record(z.string().max(60), z.json(), { error: say`takes the changed facts by their keys` });
@@ -30,6 +31,11 @@ export const editSchema = z.discriminatedUnion('kind', [
   edit('add-rooms', { rooms: houseLists.rooms.unwrap() }),
   edit('change-room', { room: id(), facts: changedFacts }),
   edit('remove-room', { room: id() }),
+  edit('set-surfaces', {
+    room: id(),
+    /** Of walls by their ids, of the ceiling and of the woodwork; null: nothing is known of it any more. */
+    surfaces: listOf(facts(say`what a surface is`, { of: z.union([facts(say`a wall`, { wall: id() }), oneOf(['ceiling', 'woodwork'])]), surface: surface.nullable() }), say`surfaces`, MOST_WALLS + 2),
+  }),
   edit('add-wall', { room: id(), wall }),
   edit('add-walls', { room: id(), walls }),
   edit('replace-walls', { room: id(), walls }),

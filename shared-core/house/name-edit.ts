@@ -3,7 +3,7 @@ import type { houseFacts } from './house.ts';
 import { OPENING_WORDS } from './kind-words.ts';
 import { nameCovering } from './readings.ts';
 import type { Band, Covering, House, Opening, Photo, Room, Wall } from './types.ts';
-import { say } from '../words/index.ts';
+import { say, sayList } from '../words/index.ts';
 
 /**
  * What an edit does, in the words of the undo command: 'change length of wall A in Front bedroom'.
@@ -84,6 +84,8 @@ function nameRoomEdit(edit: Extract<Edit, { room: string }>, room: string): stri
       return say`change ${keysOf(edit.facts)} of ${room}`;
     case 'remove-room':
       return say`remove room ${room}`;
+    case 'set-surfaces':
+      return say`change the surface of ${sayList(edit.surfaces.map(({ of }) => (typeof of === 'object' ? say`wall ${of.wall}` : of === 'ceiling' ? say`ceiling` : say`woodwork`)))} in ${room}`;
     case 'add-wall':
       return say`add wall ${edit.wall.id} in ${room}`;
     case 'add-walls':

@@ -3,6 +3,11 @@ import type { Words } from '../say.ts';
 /** The German of what `shared-core/house` says of surfaces and of the work. */
 export const HOUSE_WORK: Words = {
   'a surface': 'ein Untergrund',
+  'what a surface is': 'was ein Untergrund ist',
+  surfaces: 'Untergründe',
+  'name the woodwork, which is not painted in {0}; say first what it is painted with': 'nennen das Holzwerk, das in {0} nicht gestrichen wird; zuerst sagen, womit es gestrichen wird',
+  'change the surface of {0} in {1}': 'Untergrund von {0} in {1} ändern',
+  'wall {0}': 'Wand {0}',
   'states of a surface': 'Zustände eines Untergrunds',
   'a share in percent': 'ein Anteil in Prozent',
   'a year': 'ein Jahr',
