@@ -1,16 +1,17 @@
 import { freeId, idFor } from '../../../shared-core/base/index.ts';
-import { type Band, type Border, type Covering, type Edit, endsOf, type Room } from '../../../shared-core/house/index.ts';
+import { type Band, type Border, type Covering, type Edit, encodeHouse, endsOf, type Room } from '../../../shared-core/house/index.ts';
 import { type LengthStyle, lengthOf, parseMeasure, printLength } from '../../../shared-core/units/index.ts';
 import { say } from '../../../shared-core/words/index.ts';
 import { readSpare, SPARE_TAKES } from '../../parts/read-spare.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { NEW_WORDS } from './say-covering.ts';
+import { readTins, type TypedTin } from './tins.ts';
 
 type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
 type Facts = Record<string, Json>;
 
-export type NewKind = 'wallcovering' | 'border' | 'lining' | 'mural';
+export type NewKind = Covering['kind'];
 
 interface NewCovering {
   readonly kind: NewKind;
@@ -22,6 +23,8 @@ interface NewCovering {
   readonly repeat: string;
   /** Of a mural alone. */
   readonly panels: string;
+  /** Of a paint alone. */
+  readonly spreadingRate: string;
 }
 
 /** Where a band begins or ends that goes as far as its walls do. */
@@ -47,28 +50,31 @@ export class CoveringsSheet {
   }
 
   begin(kind: NewCovering['kind']): void {
-    this.draft = { kind, patternNumber: '', name: '', width: '', rollLength: '', repeat: '', panels: '' };
+    this.draft = { kind, patternNumber: '', name: '', width: '', rollLength: '', repeat: '', panels: '', spreadingRate: '' };
     this.draftTrouble = null;
   }
 
   async add(): Promise<boolean> {
     const { draft } = this;
     if (!draft) return false;
-    const { kind, patternNumber, name, width, rollLength, repeat, panels } = draft;
-    const lengthName = { wallcovering: say`the length of a roll`, border: say`the length of a spool`, lining: say`the length of a roll`, mural: say`the height of its panels` }[kind];
+    const { kind, patternNumber, name, width, rollLength, repeat, panels, spreadingRate } = draft;
+    const lengthName = { wallcovering: say`the length of a roll`, border: say`the length of a spool`, lining: say`the length of a roll`, mural: say`the height of its panels`, paint: '' }[kind];
     const missing = [
       kind === 'mural' && !/^\d+$/.test(panels.trim()) && say`the number of its panels, a whole one`,
-      width === '' && (kind === 'mural' ? say`the width of a panel` : say`its width`),
-      rollLength === '' && lengthName,
+      kind === 'paint' && name === '' && say`the name of the paint`,
+      kind !== 'paint' && width === '' && (kind === 'mural' ? say`the width of a panel` : say`its width`),
+      kind !== 'paint' && rollLength === '' && lengthName,
     ].find(Boolean);
     this.draftTrouble = missing ? NEW_WORDS[kind].lacks(missing) : null;
     if (missing) return false;
     const id = idFor(name || patternNumber, kind, this.#house.saved.coverings.map((covering) => covering.id));
     const named = { id, ...(patternNumber ? { patternNumber } : {}), ...(name ? { name } : {}) };
     const covering =
-      kind === 'mural'
-        ? { ...named, kind, panels: Number(panels), panelWidth: width, panelHeight: rollLength }
-        : { ...named, kind, width, rollLength, ...(repeat && kind !== 'lining' ? { repeat } : {}) };
+      kind === 'paint'
+        ? { ...named, kind, ...(spreadingRate ? { spreadingRate } : {}) }
+        : kind === 'mural'
+          ? { ...named, kind, panels: Number(panels), panelWidth: width, panelHeight: rollLength }
+          : { ...named, kind, width, rollLength, ...(repeat && kind !== 'lining' ? { repeat } : {}) };
     this.draftTrouble = sayFaults(await this.#house.edit({ kind: 'add-covering', covering }));
     if (this.draftTrouble) return false;
     this.draft = null;
@@ -148,6 +154,21 @@ export class CoveringsSheet {
       ...(gtin.trim() === '' ? {} : { gtin: gtin.replace(/[\s-]/g, '') }),
     }));
     return this.change({ soldIn: soldIn.length === 0 ? null : soldIn });
+  }
+
+  setTins = (typed: readonly TypedTin[]): Promise<string | null> => {
+    const tins = readTins(typed);
+    return tins ? this.change({ soldIn: tins.length === 0 ? null : tins.map((tin) => ({ ...tin })) }) : Promise.resolve(say`A tin takes its litres, such as 2.5.`);
+  };
+
+  /** Paints the woodwork of a room with the chosen paint in place of what painted it, or no longer. */
+  async toggleWoodwork(room: Room): Promise<void> {
+    const { chosen } = this;
+    if (!chosen) return;
+    // As it is written out: what else is known of the woodwork stays.
+    const [written] = encodeHouse({ ...this.#house.saved, rooms: [room] }).rooms ?? [];
+    const woodwork = room.woodwork?.covering === chosen.id ? null : { ...written?.woodwork, covering: chosen.id };
+    this.ceilingTrouble = await this.#edit({ kind: 'change-room', room: room.id, facts: { woodwork } } as Edit);
   }
 
   /** The picture of one repeat of the chosen covering, as a data URL. */

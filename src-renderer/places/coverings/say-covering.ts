@@ -16,10 +16,11 @@ interface SoldWords {
 }
 
 /** What is said where a covering of a kind is typed in. */
-export const NEW_WORDS: Readonly<Record<Exclude<Covering['kind'], 'paint'>, NewWords>> = {
+export const NEW_WORDS: Readonly<Record<Covering['kind'], NewWords>> = {
   wallcovering: { title: say`A new wallcovering`, add: say`Add this wallcovering`, length: say`Length of a roll`, lacks: (missing) => say`The wallcovering wants ${missing}.` },
   border: { title: say`A new border`, add: say`Add this border`, length: say`Length of a spool`, lacks: (missing) => say`The border wants ${missing}.` },
   lining: { title: say`A new lining`, add: say`Add this lining`, length: say`Length of a roll`, lacks: (missing) => say`The lining wants ${missing}.` },
+  paint: { title: say`A new paint`, add: say`Add this paint`, length: '', lacks: (missing) => say`The paint wants ${missing}.` },
   mural: { title: say`A new mural`, add: say`Add this mural`, length: say`Height of the panels`, lacks: (missing) => say`The mural wants ${missing}.` },
 };
 
