@@ -3,14 +3,16 @@ import type { Money } from '../units/index.ts';
 /** One line of what the work costs and what the customer pays for it. */
 export interface CostLine {
   readonly kind: 'covering' | 'paint' | 'material' | 'labour';
-  /** The covering, the material or the task it stands for. */
+  /** The covering, the material or the job it stands for. */
   readonly of: string;
   readonly words: string;
   /** The room of labour; null for what is bought for the house together. */
   readonly room: string | null;
-  /** Of labour. */
+  /** Of labour, those of all its people together. */
   readonly minutes: number | null;
-  /** Null where no price or rate is known. */
+  /** Of labour, what it took them so far; null where nothing was recorded. */
+  readonly spentMinutes: number | null;
+  /** Net of tax; null where no price or rate is known. */
   readonly cost: Money | null;
 }
 
@@ -21,7 +23,9 @@ export interface CostPlan {
   readonly materials: Money | null;
   readonly labour: Money | null;
   readonly markup: Money | null;
-  /** Before tax, rounded as the house says. */
+  /** What rounding up to the house's multiple adds. */
+  readonly rounding: Money | null;
+  /** Before tax: materials, labour, markup and rounding. */
   readonly net: Money | null;
   readonly tax: Money | null;
   readonly gross: Money | null;

@@ -1,5 +1,5 @@
 export { type CoveringOrder, orderCovering, orderMural, orderOfNone, saleUnits } from './order.ts';
-export type { CutList, OrderLine } from './order-line.ts';
+export { type CutList, isBought, type OrderLine } from './order-line.ts';
 export { choosePacks, fewestSold, type Pack, type Purchase, type SaleUnit } from './packs.ts';
 export { asCut, type Cutting, cutPieces, cuttingProblem, isInSequence, isRollGoods, longestPiece, type RollGoods, rollOf } from './pool.ts';
 export { cutInSequence, type SequencePlan } from './in-sequence.ts';
@@ -13,7 +13,7 @@ export type { RoomPieces } from './units.ts';
 export type { WayOut } from './ways-out.ts';
 export type { CutRoll, PlacedPiece, RollCut } from './cut-roll.ts';
 export { findLeft, leftOfRoll, type LeftOfRun } from './offcuts.ts';
-export { addAmounts, type Amounts, amountsOf, amountsOfOrder, bySupplier, type SupplierLines, taxOf } from './money.ts';
+export { addAmounts, type Amounts, amountsOf, amountsOfOrder, bySupplier, percentOf, type SupplierLines, taxOf } from './money.ts';
 export { findReadiness, type RoomReadiness, type Wait } from './ready.ts';
 export { findByGtin, type FoundUnit, type SoldCoverings } from './find-by-gtin.ts';
 export { readScan, type Scan } from './scan.ts';

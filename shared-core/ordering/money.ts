@@ -26,13 +26,21 @@ export interface SupplierLines extends Amounts {
 export function amountsOf(sum: Money | null, tax: Tax | null): Amounts {
   if (sum === null) return { net: null, tax: null, gross: null };
   if (tax === null) return { net: sum, tax: moneyOf(0), gross: sum };
-  const thousandths = thousandthsOf(tax.rate);
   if (tax.included) {
-    const net = scaleMoney(sum, 100_000, 100_000 + thousandths);
+    const net = scaleMoney(sum, 100_000, 100_000 + thousandthsOf(tax.rate));
     return { net, tax: moneyOf(sum - net), gross: sum };
   }
-  const added = scaleMoney(sum, thousandths, 100_000);
+  const added = percentOf(sum, tax.rate);
   return { net: sum, tax: added, gross: moneyOf(sum + added) };
+}
+
+/**
+ * So many percent of an amount, rounded once to the smallest unit of money, a half away from zero.
+ *
+ * Takes a rate as the facts write it, up to three decimals. Example: 7.25 % of 420.00 are 30.45.
+ */
+export function percentOf(sum: Money, rate: string): Money {
+  return scaleMoney(sum, thousandthsOf(rate), 100_000);
 }
 
 /** A rate in percent as thousandths of a percent: "7.25" is 7250. */

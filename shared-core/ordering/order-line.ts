@@ -31,6 +31,11 @@ export interface OrderLine {
   readonly problems: readonly CuttingProblem[];
 }
 
+/** Whether something of a line is still to be bought. */
+export function isBought({ toBuy, running }: Pick<OrderLine, 'toBuy' | 'running'>): boolean {
+  return running ? running.units > 0 : toBuy > 0;
+}
+
 export interface CutList {
   readonly covering: string;
   readonly run: string | null;

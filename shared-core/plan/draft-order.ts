@@ -1,5 +1,5 @@
 import type { Edit, House } from '../house/index.ts';
-import { bySupplier, type OrderLine, type SupplierLines } from '../ordering/index.ts';
+import { bySupplier, isBought, type OrderLine, type SupplierLines } from '../ordering/index.ts';
 import { printLength, printMoney } from '../units/index.ts';
 
 type PlaceOrder = Extract<Edit, { kind: 'place-order' }>;
@@ -52,9 +52,4 @@ export function draftOrder(house: House, order: readonly OrderLine[], supplier: 
 export function toBePlaced(house: House, order: readonly OrderLine[]): readonly SupplierLines[] {
   const isOpen = ({ covering, shortfall }: OrderLine) => shortfall > 0 && house.offers.some((offer) => offer.covering === covering);
   return bySupplier(house, order.filter((line) => isBought(line) && !isOpen(line)));
-}
-
-/** Whether something of a line is still to be bought. */
-export function isBought({ toBuy, running }: Pick<OrderLine, 'toBuy' | 'running'>): boolean {
-  return running ? running.units > 0 : toBuy > 0;
 }

@@ -16,4 +16,4 @@ export { cutSheet, sayMark, type SheetCut, type SheetRoll } from './cut-sheet.ts
 export { explainByRoom, explainInHand, explainOnOrder, explainSpare, rollsAloneIn } from './explain-run.ts';
 export { glanceAtRooms, ROOM_STEPS, type RoomCost, type RoomGlance, type RoomStep, type RoomTake, type StepState } from './room-glance.ts';
 export { explainRoomCost } from './explain-cost.ts';
-export { draftOrder, isBought, toBePlaced } from './draft-order.ts';
+export { draftOrder, toBePlaced } from './draft-order.ts';

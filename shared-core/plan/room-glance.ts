@@ -1,8 +1,7 @@
 import type { House, Room } from '../house/index.ts';
-import type { RoomReadiness } from '../ordering/index.ts';
+import { isBought, type RoomReadiness } from '../ordering/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK } from '../survey/index.ts';
 import { type Money, moneyOf, parseMoney, splitMoney } from '../units/index.ts';
-import { isBought } from './draft-order.ts';
 import { rollsAloneIn } from './explain-run.ts';
 import type { HousePlan, RoomPlan } from './house-plan.ts';
 

@@ -1,5 +1,7 @@
 import type { Language } from '../say.ts';
+import { CALENDAR } from './calendar.ts';
 import { CONTRACT } from './contract.ts';
+import { COSTING } from './costing.ts';
 import { DRAWING } from './drawing.ts';
 import { HOST } from './host.ts';
 import { HOUSE } from './house.ts';
@@ -32,6 +34,8 @@ export const GERMAN: Language = {
     ...SURVEY,
     ...SETTING_OUT,
     ...ORDERING,
+    ...CALENDAR,
+    ...COSTING,
     ...PLAN,
     ...DRAWING,
     ...CONTRACT,

@@ -1,8 +1,8 @@
 import { capital } from '../../../shared-core/base/index.ts';
 import type { Drawing } from '../../../shared-core/drawing/index.ts';
 import { type House, nameCovering, type Room } from '../../../shared-core/house/index.ts';
-import { isBought, ROOM_STEPS, type RoomGlance, type RoomStep, type RoomTake, type StepState, sayUnits } from '../../../shared-core/plan/index.ts';
-import type { OrderLine } from '../../../shared-core/ordering/index.ts';
+import { ROOM_STEPS, type RoomGlance, type RoomStep, type RoomTake, type StepState, sayUnits } from '../../../shared-core/plan/index.ts';
+import { isBought, type OrderLine } from '../../../shared-core/ordering/index.ts';
 import { lengthOf, showLength } from '../../../shared-core/units/index.ts';
 import { say, sayList } from '../../../shared-core/words/index.ts';
 import type { Place } from '../../state/places.ts';
