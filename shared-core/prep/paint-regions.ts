@@ -43,9 +43,10 @@ export function common(one: Region, other: Region): Region | null {
  */
 export function regionArea(region: Region, wall: WallShape): Ratio {
   const above = areaAbove(region, region.from, wall);
-  if (region.to === null) return above;
-  const over = areaAbove(region, region.to, wall);
-  return addRatios(above, ratio(-over.numerator, over.denominator));
+  const over = region.to === null ? ZERO : areaAbove(region, region.to, wall);
+  const { numerator, denominator } = addRatios(above, ratio(-over.numerator, over.denominator));
+  // All but what a raked wall cuts off is whole, which keeps sums of thousands small.
+  return numerator % denominator === 0n ? ratio(numerator / denominator) : ratio(numerator, denominator);
 }
 
 /**

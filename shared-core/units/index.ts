@@ -1,4 +1,4 @@
-export { addAreas, type Area, areaOf, rectangleArea, showArea, ZERO_AREA } from './area.ts';
+export { addAreas, type Area, areaOf, rectangleArea, showArea, showSquareUnits, ZERO_AREA } from './area.ts';
 export { printLength, showLength } from './format-length.ts';
 export { type Fraction, MAX_DENOMINATOR, parseFraction, printFraction } from './fraction.ts';
 export { checkDigitOf, checkGtin, faultOfCheckDigit, GTIN_LENGTHS, sameGtin } from './gtin.ts';
