@@ -49,12 +49,9 @@ export function readSpreadingRate(text: string): Outcome<SpreadingRate> {
   const accepted = say`write square metres a litre or square feet a gallon, for example 12 m2/L, 400 sq ft/US gal or 480 sq ft/imp gal`;
   if (trimmed === '') return fault('', say`There is no spreading rate here; ${accepted}`);
   const quoted = quoteTyped(trimmed);
-  const shape = trimmed.length > LONGEST_TEXT ? null : /^(\d{1,6}(?:[.,]\d{1,3})?)\s*(\D.*?)\s*(?:\/|\sper\s)\s*(.+)$/iu.exec(trimmed);
-  if (shape === null) {
-    return /\d\s*(?:[-–—]|to|bis)\s*\d/iu.test(trimmed)
-      ? fault('', say`${quoted} is a range; write one figure, the lower one to be safe: ${accepted}`)
-      : fault('', say`${quoted} is not a spreading rate; ${accepted}`);
-  }
+  if (/\d\s*(?:[-–—]|to|bis)\s*\d/iu.test(trimmed)) return fault('', say`${quoted} is a range; write one figure, the lower one to be safe: ${accepted}`);
+  const shape = trimmed.length > LONGEST_TEXT ? null : /^(\d{1,6}(?:[.,]\d{1,3})?)\s*(\p{L}.*?)\s*(?:\/|\sper\s)\s*(.+)$/iu.exec(trimmed);
+  if (shape === null) return fault('', say`${quoted} is not a spreading rate; ${accepted}`);
   const [, digits = '', areaWord = '', volumeWord = ''] = shape;
   const area = unitIn(AREAS, areaWord);
   if (area === undefined) return fault('', say`In ${quoted}, ${quoteTyped(areaWord)} is not an area; ${accepted}`);
