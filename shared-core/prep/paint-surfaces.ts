@@ -50,7 +50,7 @@ function less({ numerator, denominator }: Ratio): Ratio {
  *
  * Openings are taken off walls by the rule of the house, judged by the part that lies in the band: where an opening goes
  * through two bands, each is a surface of its own (DIN 18363, read in a decorators' magazine). A head belongs to the
- * band above it, a sill to the one below. Overhead the floor's area counts. Of woodwork the skirting stands along every
+ * band that has the uppermost part of its opening, a sill to the one that has the lowest. Overhead the floor's area counts. Of woodwork the skirting stands along every
  * wall but for what goes down to the floor, and a door's face is as large as its opening: no rule has a say in it.
  * Example: a wall of 4 m by 2.5 m with a door of 0.8 m by 2 m is 10 m² by DIN 18363 and 8.4 m² by NRM2; its skirting,
  * 10 cm high, is 0.32 m².
@@ -97,8 +97,8 @@ function revealsOf(opening: Opening, region: Region, wall: Wall): Ratio {
   const shared = common(hole, region);
   if (!reveal || !shared) return ZERO;
   const [sill, head] = [opening.sill.length, opening.sill.length + opening.height.length];
-  const isHeadIn = region.from <= head && (region.to === null || head < region.to);
-  const isSillIn = region.from < sill && (region.to === null || sill <= region.to);
+  const isHeadIn = shared.to === head;
+  const isSillIn = shared.from === sill;
   const lengths = reveal.sides.map((side): Ratio => {
     if (side === 'left') return heightAt(shared, shared.left, wall);
     if (side === 'right') return heightAt(shared, shared.right, wall);

@@ -123,7 +123,7 @@ describe('a painted room', () => {
     expect(paintedOf(paintedHouse([{ ...STUDY, ...bare, woodwork: { ...woodwork, skirting: '0 cm' } }]))).toBeCloseTo(1.6, 4);
   });
 
-  it('gives a head to the band above it and a sill to the one below', () => {
+  it('gives a head to the band that has the top of its opening and a sill to the one that has its foot', () => {
     const reveal = { depth: '0.5 m', sides: ['head', 'sill'] };
     const walls = [{ id: 'A', length: '4 m', height: '3 m', openings: [{ id: 'w', kind: 'window', from: '1 m', width: '2 m', sill: '1 m', height: '1 m', reveal }] }];
     const bands = [
@@ -133,6 +133,6 @@ describe('a painted room', () => {
     const house = paintedHouse([{ walls, bands }], { rules: { openings: 'nrm2' } }, [paint(), SLATE]);
     expect([paintedOf(house), paintedOf(house, 'slate')]).toEqual([6 - 1 + 1, 6 - 1 + 1]);
     const only = paintedHouse([{ walls, bands: [{ id: 'between', covering: 'chalk', walls: ['A'], from: '1 m', to: '2 m' }] }], { rules: { openings: 'nrm2' } });
-    expect(paintedOf(only)).toBe(4 - 2);
+    expect(paintedOf(only)).toBe(4 - 2 + 2);
   });
 });
