@@ -125,7 +125,7 @@ function sayLead({ house, area }: Case): Said {
   const isReached = area === null || area > LEAD_LAW_AREA;
   const isOverFederal = area === null || area > LEAD_FEDERAL_AREA;
   const here = sayHere(house, area);
-  const lines = say`US law asks for a certified firm from more than ${showArea(LEAD_LAW_AREA, house.lengths)} of paint disturbed in a room (40 CFR 745.83), in housing with federal help from more than ${showArea(LEAD_FEDERAL_AREA, house.lengths)} (24 CFR 35.1350).`;
+  const lines = say`US law has rules for more than ${showArea(LEAD_LAW_AREA, house.lengths)} of paint disturbed in a room (40 CFR 745.83), in housing with federal help for more than ${showArea(LEAD_FEDERAL_AREA, house.lengths)} (24 CFR 35.1350).`;
   const which = isReached ? say`Both are reached.` : isOverFederal ? say`The second alone is reached.` : say`Neither is reached; the caution holds all the same.`;
   const place = house.country === undefined ? [say`Outside the US the law of the country holds instead.`] : house.country === 'US' ? [] : [say`Outside the US, as here (${house.country}), the law of the country holds instead.`];
   return {
