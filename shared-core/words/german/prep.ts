@@ -65,6 +65,7 @@ export const PREP: Words = {
   'Find where the damp comes from, have it put right and let it dry: {0}': 'Ursache der Feuchte finden und beheben lassen, dann trocknen lassen: {0}',
   'Two readings a week apart have to be alike before anything covers it.': 'Zwei Messungen im Abstand einer Woche müssen gleich sein, bevor etwas darüberkommt.',
   'Have a sample of the textured coating tested for asbestos: {0}': 'Eine Probe der Strukturbeschichtung auf Asbest prüfen lassen: {0}',
+  'Leave the textured coating alone: {0}': 'Strukturbeschichtung unberührt lassen: {0}',
   'Let the new plaster dry out and take a moisture reading: {0}': 'Neuen Putz austrocknen lassen und die Feuchte messen: {0}',
   'About a week for each 5 mm of plaster, longer where it is cold; four weeks are reckoned with.': 'Etwa eine Woche je 5 mm Putz, in der Kälte länger; gerechnet wird mit vier Wochen.',
   'Strip the paper off dry: {0}': 'Tapete trocken abziehen: {0}',
