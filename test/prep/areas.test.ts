@@ -29,10 +29,15 @@ describe('the walls of three rooms, by hand', () => {
         // Half of the window's width lies where the wall is between 2 m and 1.5 m high; its head is at 2 m.
         { id: 'B', length: '4 m', height: ['3 m', '1 m'], openings: [opening('window', 'window', '2 m', '1 m', '1 m', '1 m')] },
         { id: 'C', length: '3 m', height: ['1 m', '2 m'] },
+        // Its head meets the rake in the middle of its width: 1.5 m² to the left of that, 1.25 m² to the right.
+        { id: 'D', length: '4 m', height: ['3 m', '1 m'], openings: [opening('window', 'window', '1 m', '2 m', '1.5 m', '0.5 m')] },
       ],
+      bands: [{ id: 'dado', covering: 'paper', walls: ['B', 'D'], to: '2 m' }],
     });
     // B: at 2 m it is 2 m high, at 3 m it is 1.5 m: the window takes a metre wide, on the mean 0.75 m high.
-    expect(areas(room)).toEqual([10e6 - 1.6e6, 8e6 - 0.75e6, 4.5e6]);
+    expect(areas(room)).toEqual([10e6 - 1.6e6, 8e6 - 0.75e6, 4.5e6, 8e6 - 2.75e6]);
+    // Up to 2 m the walls are 7 m² each, the windows wholly within.
+    expect(room.walls.slice(1).map((wall) => squareMillimetres(bandsArea(room, wall, room.bands.filter(({ walls }) => walls.includes(wall.id)))))).toEqual([7e6 - 0.75e6, 0, 7e6 - 2.75e6]);
   });
 
   test('in feet, with an archway, a fireplace and a fitted cupboard taken off', () => {
