@@ -1,4 +1,5 @@
 import type { Language } from '../say.ts';
+import { CALENDAR } from './calendar.ts';
 import { CONTRACT } from './contract.ts';
 import { DRAWING } from './drawing.ts';
 import { HOST } from './host.ts';
@@ -32,6 +33,7 @@ export const GERMAN: Language = {
     ...SURVEY,
     ...SETTING_OUT,
     ...ORDERING,
+    ...CALENDAR,
     ...PLAN,
     ...DRAWING,
     ...CONTRACT,
