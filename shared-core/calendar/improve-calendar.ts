@@ -29,12 +29,15 @@ export function findCalendar(model: CalendarModel, earliest: Times, floor: Score
     model.kept.jobs.map((members) => -members.reduce((sum, job) => sum + model.minutes[job]!, 0)),
     model.kept.jobs.map((_, group) => group),
   ];
+  const kept = urgent.map((isUrgent, job) => isUrgent || model.kept.of[job]! >= 0);
   let best: Found | null = null;
-  jobRules.forEach((rule, index) => {
-    if (best && compareScores(best.score, floor) <= 0) return;
-    const found = pushToAndFro(model, place(model, { jobs: ranked(rule, urgent), groups: groupRules[index]! }));
-    if (!best || compareScores(found.score, best.score) < 0) best = found;
-  });
+  for (const first of model.kept.jobs.length > 1 ? [kept, urgent] : [urgent]) {
+    for (const [index, rule] of jobRules.entries()) {
+      if (best && compareScores(best.score, floor) <= 0) return best;
+      const found = pushToAndFro(model, place(model, { jobs: ranked(rule, first), groups: groupRules[index]! }));
+      if (!best || compareScores(found.score, best.score) < 0) best = found;
+    }
+  }
   return best!;
 }
 
