@@ -5,6 +5,8 @@ import { type CalendarModel, midnightAfter, setFrom, type Times } from './calend
 const MOST_IN_EVERY_ORDER = 10;
 /** Days that begin alike are followed by the same days off for so many working days. */
 const DAYS_ALIKE = 40;
+/** A delivery in the far future has more days before it than are looked at. */
+const MOST_DAYS = 3_000;
 
 /**
  * Of each group of rooms that must stay usable the fewest days it can be out of use, whichever day it is begun.
@@ -15,7 +17,7 @@ const DAYS_ALIKE = 40;
  */
 export function leastSpans(model: CalendarModel, best: number): readonly number[] {
   const { time, kept } = model;
-  if (kept.jobs.length < 2) return kept.jobs.map(() => 1);
+  if (kept.jobs.length < 2 || time.indexAt(best) > MOST_DAYS) return kept.jobs.map(() => 1);
   const days = new Map<string, number>();
   for (let day = time.indexAt(best); day >= 0; day -= 1) {
     const first = time.clockOfDay(day);
