@@ -1,4 +1,5 @@
 import { compareScores, latestTimes, type CalendarModel, type Score, scoreOf, type Times } from './calendar-model.ts';
+import { leastSpans, thriftyOrder } from './kept-bound.ts';
 import { type Keys, placeBackwards, placeForwards } from './place-jobs.ts';
 import type { Budget } from './try-all-orders.ts';
 
@@ -9,12 +10,15 @@ export interface Found {
   readonly keys: Keys;
 }
 
+/** Of more rooms that must stay usable no thrifty order is looked for: it compares each with each. */
+const MOST_THRIFTY = 60;
+
 /**
  * The best of the calendars that plain rules make, each then pushed to and fro until that gains nothing.
  *
  * Rules for who comes first: what has to begin soonest for all to be done; what has most behind it; what takes most; what
  * stands first. What a chosen day hangs on always comes before the rest. Rules for rooms that must stay usable: the first
- * that can begin, the longest, the one that has to begin soonest.
+ * that can begin, the one that has to begin soonest, an order that wastes few days, the longest.
  */
 export function findCalendar(model: CalendarModel, earliest: Times, floor: Score): Found {
   const last = Math.max(...earliest.end);
@@ -26,8 +30,8 @@ export function findCalendar(model: CalendarModel, earliest: Times, floor: Score
   const groupRules = [
     of(earliest.start, Math.min),
     of(latest, Math.min),
+    model.kept.jobs.length > MOST_THRIFTY ? of(earliest.end, Math.max) : thriftyOrder(model, earliest.start, leastSpans(model, last)),
     model.kept.jobs.map((members) => -members.reduce((sum, job) => sum + model.minutes[job]!, 0)),
-    model.kept.jobs.map((_, group) => group),
   ];
   const kept = urgent.map((isUrgent, job) => isUrgent || model.kept.of[job]! >= 0);
   let best: Found | null = null;

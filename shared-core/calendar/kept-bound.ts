@@ -5,6 +5,8 @@ import { type CalendarModel, midnightAfter, setFrom, type Times } from './calend
 const MOST_IN_EVERY_ORDER = 10;
 /** Days that begin alike are followed by the same days off for so many working days. */
 const DAYS_ALIKE = 40;
+/** A delivery in the far future has more days before it than are looked at. */
+const MOST_DAYS = 3_000;
 
 /**
  * Of each group of rooms that must stay usable the fewest days it can be out of use, whichever day it is begun.
@@ -15,7 +17,7 @@ const DAYS_ALIKE = 40;
  */
 export function leastSpans(model: CalendarModel, best: number): readonly number[] {
   const { time, kept } = model;
-  if (kept.jobs.length < 2) return kept.jobs.map(() => 1);
+  if (kept.jobs.length < 2 || time.indexAt(best) > MOST_DAYS) return kept.jobs.map(() => 1);
   const days = new Map<string, number>();
   for (let day = time.indexAt(best); day >= 0; day -= 1) {
     const first = time.clockOfDay(day);
@@ -54,6 +56,30 @@ export function keptEnd(model: CalendarModel, earliest: readonly number[]): numb
     }, Infinity);
   }
   return over.at(-1)!;
+}
+
+/**
+ * The groups in an order that wastes few days: each time the one that takes no more days from there on than it takes at
+ * least, of several the one that takes most; ranks by group.
+ *
+ * A room that dries over a weekend is out of use for fewer working days, so it is begun where the weekend is in its way.
+ */
+export function thriftyOrder(model: CalendarModel, earliest: readonly number[], spans: readonly number[]): readonly number[] {
+  const { time, kept } = model;
+  const ranks: number[] = [];
+  let from = 0;
+  for (let rank = 0; rank < kept.jobs.length; rank += 1) {
+    let best = { group: -1, wasted: Infinity, over: 0 };
+    for (const [group, members] of kept.jobs.entries()) {
+      if (ranks[group] !== undefined || kept.before[group]!.some((earlier) => ranks[earlier] === undefined)) continue;
+      const over = overFrom(model, members, from, earliest);
+      const wasted = time.indexAt(over) - time.indexAt(from + 1) + 1 - spans[group]!;
+      if (wasted < best.wasted || (wasted === best.wasted && spans[group]! > spans[best.group]!)) best = { group, wasted, over };
+    }
+    ranks[best.group] = rank;
+    from = midnightAfter(best.over);
+  }
+  return ranks;
 }
 
 /** The clock at which a group can be over if it is begun at a clock or later and waits for no hands but for its own jobs. */

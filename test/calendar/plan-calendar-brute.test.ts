@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type CalendarQuestion, checkCalendar, civilDay, dayNumberOf, type Job, planCalendar } from '../../shared-core/calendar/index.ts';
+import { tryAllOrders } from '../../shared-core/calendar/try-all-orders.ts';
 import type { Work } from '../../shared-core/house/index.ts';
-import { modelOf } from '../../shared-core/calendar/calendar-model.ts';
+import { modelOf, scoreOf } from '../../shared-core/calendar/calendar-model.ts';
 import { leastEnd, leastLate } from '../../shared-core/calendar/lower-bound.ts';
 import { bestByBruteForce, type Judged, judgedOf } from './calendar-brute.ts';
 import { job, question, work } from './houses-of-jobs.ts';
@@ -70,6 +71,16 @@ function expectBest(asked: CalendarQuestion): void {
   expect(bestByBruteForce(asked, GRID, judged, plan.inseparable)).toEqual(judged);
   expect(checkCalendar(asked, planCalendar({ ...asked, effort: 'instant' }))).toEqual([]);
   expectBelow(asked, judged);
+  expectAllTried(asked, judged);
+}
+
+/** Trying every order finds the best by itself, from a calendar in which all is done a year later. */
+function expectAllTried(asked: CalendarQuestion, [late, day, minute]: Judged): void {
+  const model = modelOf(asked);
+  const nextYear = model.jobs.map(() => model.time.clockOfDay(250));
+  const { times, isAll } = tryAllOrders(model, { start: nextYear, end: nextYear }, { late: 0, end: 0 }, { left: 1_000_000 });
+  expect(isAll).toBe(true);
+  expect(scoreOf(model, times)).toEqual({ late, end: model.time.clockOfDay(day) + minute });
 }
 
 /** The bound that is worked out without trying all is never above the best, and keeps what it claims. */

@@ -128,6 +128,11 @@ describe('a calendar', () => {
     expect(bookedOf(question(jobs))).toEqual({ a: '03-02 0:00 - 03-02 1:00', b: '03-02 1:00 - 03-02 2:00' });
   });
 
+  test('takes a delivery at the end of all years', () => {
+    const asked = question([job('a', 60, { room: 'bath', earliest: '9999-12-30' }), job('b', 60, { room: 'hall' })], { keptUsable: ['bath', 'hall'] });
+    expect(planCalendar(asked)).toMatchObject({ last: '9999-12-30', isShortest: true });
+  });
+
   test('is not asked about jobs that there are not, that come twice or that wait for each other', () => {
     expect(() => planCalendar(question([job('a', 1, { after: ['b'] })]))).toThrow('job a waits for b, which there is not');
     expect(() => planCalendar(question([job('a', 1), job('a', 2)]))).toThrow('every job has an id of its own');
