@@ -1,7 +1,8 @@
-import { millimetres, ZERO_LENGTH } from '../units/index.ts';
+import { millimetres, readSpreadingRate, spreadingOfSolids, ZERO_LENGTH } from '../units/index.ts';
+import { quoteValue } from './accepted.ts';
 import { laidWidthOf, matchOf } from './readings.ts';
 import { LONGEST_WALL, type Report, reportPrice, reportRange, sayLength } from './report.ts';
-import type { Covering, House, Wallcovering } from './types.ts';
+import type { Covering, House, Paint, Wallcovering } from './types.ts';
 import { say } from '../words/index.ts';
 
 const WIDEST_COVERING = millimetres(10_000);
@@ -10,6 +11,9 @@ const NARROWEST_STRIP = millimetres(50);
 /** Far below any pattern that is matched; a roll would have thousands of places to cut at. */
 const SMALLEST_REPEAT = millimetres(5);
 const LONGEST_ROLL = millimetres(1_000_000);
+/** Less is a sample, more no tin: a slip of the unit. */
+const SMALLEST_TIN_LITRES = 0.01;
+const LARGEST_TIN_LITRES = 1000;
 
 export function findCoveringFaults(covering: Covering, house: House, path: string, report: Report): void {
   if ('width' in covering) reportRange(`${path}.width`, covering.width, covering.kind === 'lining' ? { least: NARROWEST_STRIP, most: WIDEST_COVERING } : { above: ZERO_LENGTH, most: WIDEST_COVERING }, report);
@@ -31,7 +35,23 @@ export function findCoveringFaults(covering: Covering, house: House, path: strin
     reportRange(`${path}.panelWidth`, covering.panelWidth, { least: NARROWEST_STRIP, most: WIDEST_COVERING }, report);
     reportRange(`${path}.panelHeight`, covering.panelHeight, { above: ZERO_LENGTH, most: LONGEST_WALL }, report);
   }
+  if (covering.kind === 'paint') findPaintFaults(covering, path, report);
   covering.soldIn?.forEach((unit, index) => reportPrice(unit.price, house, `${path}.soldIn[${index}].price`, report));
+}
+
+function findPaintFaults({ spreadingRate, solids, film, soldIn }: Paint, path: string, report: Report): void {
+  if (spreadingRate !== undefined) {
+    const read = readSpreadingRate(spreadingRate);
+    if (!read.ok) for (const { message } of read.faults) report(`${path}.spreadingRate`, say`is ${quoteValue(spreadingRate)}: ${message}`);
+  }
+  if (solids !== undefined && film === undefined) report(`${path}.solids`, say`stands without a dry film; say first how thick one coat dries, in micrometres`);
+  if (solids !== undefined && film !== undefined) {
+    const spread = spreadingOfSolids(solids, film);
+    if (!spread.ok) for (const { message } of spread.faults) report(`${path}.solids`, say`is ${quoteValue(solids)}: ${message}`);
+  }
+  soldIn?.forEach(({ litres }, index) => {
+    if (litres < SMALLEST_TIN_LITRES || litres > LARGEST_TIN_LITRES) report(`${path}.soldIn[${index}].litres`, say`is ${litres}; a tin holds from ${SMALLEST_TIN_LITRES} to ${LARGEST_TIN_LITRES} litres. Check the unit`);
+  });
 }
 
 function findWallcoveringFaults(covering: Wallcovering, house: House, path: string, report: Report): void {

@@ -28,7 +28,7 @@ export const surface = facts(say`a surface`, {
   year: wholeNumber(1000, 2200, say`a year`).optional(),
 });
 
-/** Skirtings and doors that are painted: the faces of the doors in the room, and along every wall the skirting but for its doors. */
+/** Skirtings and doors that are painted: the faces of the doors in the room, and along every wall the skirting but for what goes down to the floor. */
 export const woodwork = facts(say`the woodwork`, {
   covering: id(),
   skirting: measure.prefault('4 in'),

@@ -1,5 +1,5 @@
 import type { OpeningRule } from '../house/index.ts';
-import type { Area, Money } from '../units/index.ts';
+import type { Area, Money, SpreadingRate } from '../units/index.ts';
 
 /** A surface of a room: a wall by its id, the ceiling, or the woodwork. */
 export type SurfaceOf = { readonly kind: 'wall'; readonly wall: string } | { readonly kind: 'ceiling' } | { readonly kind: 'woodwork' };
@@ -64,27 +64,39 @@ export interface MaterialNeed {
   readonly rooms: readonly string[];
 }
 
+/** A surface of a room that one paint covers. */
+export interface PaintedSurface {
+  readonly room: string;
+  readonly surface: SurfaceOf;
+  /** Of a wall, which may have several. */
+  readonly band: string | null;
+  /** All of it, and what the rule takes off for openings and adds for their covered reveals; each rounded to the unit of area. */
+  readonly gross: Area;
+  readonly deducted: Area;
+  readonly reveals: Area;
+  /** What is painted: the gross less the deducted and with the reveals. */
+  readonly area: Area;
+  readonly coats: number;
+  /** How much the surface takes of its first coat and of each later one, in percent: 100 where it is smooth. */
+  readonly firstFactor: number;
+  readonly factor: number;
+  /** Its share of the whole; all shares together are the whole exactly. Null where the spreading rate is not known. */
+  readonly millilitres: number | null;
+}
+
 /** One paint for the whole house. */
 export interface PaintNeed {
   readonly covering: string;
-  /** Of each surface: what is painted after openings were taken off by the rule, with its factor and coats. */
-  readonly surfaces: readonly {
-    readonly room: string;
-    readonly surface: SurfaceOf;
-    readonly gross: Area;
-    readonly deducted: Area;
-    readonly area: Area;
-    readonly coats: number;
-    /** By how much more a rough surface takes, in percent: 100 for a smooth one. */
-    readonly factor: number;
-    readonly millilitres: number;
-  }[];
+  /** Room by room as the house has them. */
+  readonly surfaces: readonly PaintedSurface[];
   readonly rule: OpeningRule;
-  /** In square millimetres a millilitre; null where neither a spreading rate nor solids and film are known. */
-  readonly spreading: number | null;
+  /** Null where neither a spreading rate nor solids and film are known. */
+  readonly spreading: SpreadingRate | null;
   /** Whole millilitres, rounded up once. */
   readonly millilitres: number | null;
-  readonly tins: readonly { readonly litres: number; readonly count: number }[];
+  /** The largest first; null where the need is not known or nothing is said of how it is sold. */
+  readonly tins: readonly { readonly litres: number; readonly count: number }[] | null;
+  /** Null where a tin has no price. */
   readonly price: Money | null;
 }
 

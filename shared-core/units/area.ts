@@ -1,14 +1,14 @@
 import { assert, type Brand } from '../base/index.ts';
 import { fixedDecimal } from './decimal.ts';
-import { floorDivide, modulo, roundedDivide } from './integer.ts';
 import { type Length, type LengthStyle, UNITS_PER_FOOT, UNITS_PER_METRE } from './length.ts';
+import { ratio, type Ratio, roundRatio } from './ratio.ts';
 import { say, sayDecimal } from '../words/index.ts';
 
 /** An area in squares of 1/320 mm by 1/320 mm: a safe integer, so exact up to about 87,900 m². */
 export type Area = Brand<number, 'Area'>;
 
-const SQUARE_UNITS_PER_HUNDREDTH_SQUARE_METRE = (UNITS_PER_METRE / 10) ** 2;
-const SQUARE_UNITS_PER_SQUARE_FOOT = UNITS_PER_FOOT ** 2;
+const SQUARE_UNITS_PER_HUNDREDTH_SQUARE_METRE = BigInt(UNITS_PER_METRE / 10) ** 2n;
+const SQUARE_UNITS_PER_SQUARE_FOOT = BigInt(UNITS_PER_FOOT) ** 2n;
 
 /**
  * So many square units of 1/320 mm as an area.
@@ -55,17 +55,17 @@ export function addAreas(...areas: readonly Area[]): Area {
  * `showArea(rectangleArea(millimetres(4113), millimetres(3000)), 'metric')` is `12.34 m²`, and `132.8 sq ft` imperial.
  */
 export function showArea(area: Area, style: LengthStyle): string {
-  const size = Math.abs(area);
-  const count =
-    style === 'metric' ? roundedDivide(size, SQUARE_UNITS_PER_HUNDREDTH_SQUARE_METRE) : tenthsOfSquareFoot(size);
-  const sign = area < 0 && count > 0 ? '-' : '';
-  const written = sign + sayDecimal(fixedDecimal(count, style === 'metric' ? 2 : 1));
-  return style === 'metric' ? `${written} m²` : say`${written} sq ft`;
+  return showSquareUnits(ratio(BigInt(area)), style);
 }
 
-// Ten times the whole area could leave the safe integers; ten times less than a square foot cannot.
-function tenthsOfSquareFoot(size: number): number {
-  const whole = floorDivide(size, SQUARE_UNITS_PER_SQUARE_FOOT);
-  const rest = modulo(size, SQUARE_UNITS_PER_SQUARE_FOOT);
-  return whole * 10 + roundedDivide(rest * 10, SQUARE_UNITS_PER_SQUARE_FOOT);
+/**
+ * Square units of any number, as sums and parts of areas are, for reading: rounded as `showArea` rounds.
+ *
+ * `showSquareUnits(ratio(1n, 2n), 'metric')` is `0.00 m²`.
+ */
+export function showSquareUnits({ numerator, denominator }: Ratio, style: LengthStyle): string {
+  const [over, under, decimals] = style === 'metric' ? ([1n, SQUARE_UNITS_PER_HUNDREDTH_SQUARE_METRE, 2] as const) : ([10n, SQUARE_UNITS_PER_SQUARE_FOOT, 1] as const);
+  const count = Number(roundRatio(ratio(numerator * over, denominator * under)));
+  const written = (count < 0 ? '-' : '') + sayDecimal(fixedDecimal(Math.abs(count), decimals));
+  return style === 'metric' ? `${written} m²` : say`${written} sq ft`;
 }

@@ -1,4 +1,4 @@
-export { addAreas, type Area, areaOf, rectangleArea, showArea, ZERO_AREA } from './area.ts';
+export { addAreas, type Area, areaOf, rectangleArea, showArea, showSquareUnits, ZERO_AREA } from './area.ts';
 export { printLength, showLength } from './format-length.ts';
 export { type Fraction, MAX_DENOMINATOR, parseFraction, printFraction } from './fraction.ts';
 export { checkDigitOf, checkGtin, faultOfCheckDigit, GTIN_LENGTHS, sameGtin } from './gtin.ts';
@@ -30,7 +30,10 @@ export {
 } from './money.ts';
 export { quoteTyped } from './quote-typed.ts';
 export { parseLength, parseMeasure } from './parse-length.ts';
+export { addRatios, decimalRatio, ratio, type Ratio, roundRatio } from './ratio.ts';
 export { readSeparated, separatedCell, type Separator, separatorOf, type TableLine, writeSeparated } from './separated-values.ts';
+export { readSpreadingRate, showSpreadingRate, spreadingOfSolids, type SpreadingRate } from './spreading-rate.ts';
 export { columnOf, type ColumnWords, readHeading, wordsIn } from './table-heading.ts';
 export { MAX_LENGTH_TEXT, type Measure } from './read-length.ts';
 export { spillsOver } from './spills-over.ts';
+export { millilitresOf, NANOLITRES_PER_IMPERIAL_GALLON, NANOLITRES_PER_US_GALLON, showVolume, wholeMillilitres } from './volume.ts';

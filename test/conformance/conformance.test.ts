@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CUTTING_AND_PACKING } from './cutting-and-packing.checks.ts';
 import type { Check, KnownDifference } from './figure.ts';
 import knownDifferences from './known-differences.json' with { type: 'json' };
+import { PAINT } from './paint.checks.ts';
 import { ROLLS_AND_STRIPS } from './rolls-and-strips.checks.ts';
 import { UNITS } from './units.checks.ts';
 
@@ -11,6 +12,7 @@ const GROUPS: readonly (readonly [name: string, checks: readonly Check[]])[] = [
   ['rolls and strips', ROLLS_AND_STRIPS],
   ['cutting and packing', CUTTING_AND_PACKING],
   ['units', UNITS],
+  ['paint', PAINT],
 ];
 const ALL = GROUPS.flatMap(([, checks]) => checks);
 

@@ -9,7 +9,7 @@ const GERMAN_FILES = readdirSync(join(ROOT, 'shared-core/words/german')).map((na
 const PLACES = ['house', 'start', 'survey', 'coverings', 'set-out', 'order', 'deliveries'];
 /** Folders whose every text is said and has words, with the file of these words. */
 const SAID = [
-  ...['words', 'units', 'house', 'survey', 'setting-out', 'ordering', 'calendar', 'costing', 'plan', 'drawing', 'contract'].map((name) => [`shared-core/${name}`, name] as const),
+  ...['words', 'units', 'house', 'survey', 'setting-out', 'ordering', 'prep', 'calendar', 'costing', 'plan', 'drawing', 'contract'].map((name) => [`shared-core/${name}`, name] as const),
   ...['host', 'state', 'parts', 'drawing'].map((name) => [`src-renderer/${name}`, `window-${name}`] as const),
   ...PLACES.map((name) => [`src-renderer/places/${name}`, `place-${name}`] as const),
   ['src-main/**', 'host'] as const,

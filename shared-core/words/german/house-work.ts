@@ -47,4 +47,6 @@ export const HOUSE_WORK: Words = {
   'whether it stays usable': 'ob der Raum benutzbar bleibt',
   'is "{0}" once more; each stands once': 'steht als "{0}" noch einmal da; jedes steht einmal',
   'is "{0}", {1}; woodwork takes a paint': 'ist "{0}", {1}; Holzwerk verlangt eine Farbe',
+  'stands without a dry film; say first how thick one coat dries, in micrometres': 'steht ohne Trockenschicht; zuerst angeben, wie dick ein Anstrich trocknet, in Mikrometern',
+  'is {0}; a tin holds from {1} to {2} litres. Check the unit': 'ist {0}; ein Gebinde fasst {1} bis {2} Liter. Einheit prüfen',
 };

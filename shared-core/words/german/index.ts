@@ -14,6 +14,7 @@ import { PLACE_SET_OUT } from './place-set-out.ts';
 import { PLACE_START } from './place-start.ts';
 import { PLACE_SURVEY } from './place-survey.ts';
 import { PLAN } from './plan.ts';
+import { PREP } from './prep.ts';
 import { SETTING_OUT } from './setting-out.ts';
 import { SURVEY } from './survey.ts';
 import { UNITS } from './units.ts';
@@ -34,6 +35,7 @@ export const GERMAN: Language = {
     ...SURVEY,
     ...SETTING_OUT,
     ...ORDERING,
+    ...PREP,
     ...CALENDAR,
     ...COSTING,
     ...PLAN,

@@ -68,4 +68,15 @@ export const UNITS: Words = {
   '{0} is no heading that is known; those that are known are {1}; leave other columns out': '{0} ist keine bekannte Überschrift; bekannt sind {1}; andere Spalten weglassen',
   '{0} is a second column for the {1}; it takes one of each': '{0} ist eine zweite Spalte für {1}; angenommen wird von jeder eine',
   'there is no column for the {0}; known by {1}': 'es fehlt die Spalte {0}; bekannt als {1}',
+
+  '{0} US gal': '{0} US gal',
+  'write square metres a litre or square feet a gallon, for example 12 m2/L, 400 sq ft/US gal or 480 sq ft/imp gal': 'Quadratmeter je Liter oder Quadratfuß je Gallone schreiben, zum Beispiel 12 m2/L, 400 sq ft/US gal oder 480 sq ft/imp gal',
+  'There is no spreading rate here; {0}': 'Hier steht keine Ergiebigkeit; {0}',
+  '{0} is a range; write one figure, the lower one to be safe: {1}': '{0} ist eine Spanne; nur einen Wert schreiben, sicherheitshalber den kleineren: {1}',
+  '{0} is not a spreading rate; {1}': '{0} ist keine Ergiebigkeit; {1}',
+  'In {0}, {1} is not an area; {2}': 'In {0} ist {1} keine Fläche; {2}',
+  'In {0}, {1} is not a volume; {2}': 'In {0} ist {1} kein Volumen; {2}',
+  '{0} is out of reach; a paint covers from {1} to 1000 m²/L. Check the unit': '{0} kann nicht sein; eine Farbe reicht für {1} bis 1000 m²/L. Einheit prüfen',
+  '{0} % of solids at a dry film of {1} µm are out of reach; a paint covers from {2} to 1000 m²/L. Check the figures': '{0} % Festkörper bei einer Trockenschicht von {1} µm können nicht sein; eine Farbe reicht für {2} bis 1000 m²/L. Angaben prüfen',
+  '{0} sq ft/US gal': '{0} ft²/US gal',
 };
