@@ -1,5 +1,5 @@
 import type { Booking, CalendarPlan, CalendarWords, Job } from '../../../shared-core/calendar/index.ts';
-import type { Edit, House } from '../../../shared-core/house/index.ts';
+import type { Edit, House, Work } from '../../../shared-core/house/index.ts';
 import { say, sayDay } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -184,11 +184,11 @@ export class CalendarSheet {
 
   /** The work is one fact of the house: the others go with the one that changes. */
   async changeWork(change: WorkChange): Promise<string | null> {
-    const { days, holidays, ...rest } = workOf(this.#house.saved);
-    const written = Object.fromEntries(Object.entries({ ...rest, days: [...days], holidays: [...holidays], ...change }).filter(([, value]) => value !== undefined));
+    const written: Record<string, string | number | string[]> = {};
+    for (const [fact, value] of Object.entries({ ...workOf(this.#house.saved), ...change })) if (value !== undefined) written[fact] = typeof value === 'object' ? [...value] : value;
     return sayFaults(await this.#house.edit({ kind: 'change-house', facts: { work: written } }));
   }
 }
 
-type WorkWritten = NonNullable<NonNullable<Extract<Edit, { kind: 'change-house' }>['facts']['work']>>;
-export type WorkChange = { readonly [Fact in keyof WorkWritten]?: WorkWritten[Fact] | undefined };
+/** What changes of the work; undefined takes a fact away. */
+export type WorkChange = { readonly [Fact in keyof Work]?: Work[Fact] | undefined };

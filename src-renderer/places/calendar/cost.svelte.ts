@@ -52,7 +52,7 @@ export class CostSheet {
 
   /** The lines of one room's labour, each under what it is. */
   explainRoom({ lines, cost }: LabourOfRoom): readonly CostWorking[] {
-    const each = lines.flatMap((line) => [{ text: say`${line.words}:` }, ...this.explain(line)]);
+    const each = lines.flatMap((line) => [{ text: `${line.words}:` }, ...this.explain(line)]);
     return cost === null || lines.length === 1 ? each : [...each, { text: say`Together ${showMoney(cost, this.house.currency)}.` }];
   }
 
