@@ -1,10 +1,11 @@
 import type { Booking, CalendarPlan, CalendarWords, Job } from '../../../shared-core/calendar/index.ts';
-import type { Edit, House, Work } from '../../../shared-core/house/index.ts';
+import { type Edit, type House, WEEKDAYS, type Work } from '../../../shared-core/house/index.ts';
 import { say, sayDay } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { type BarStep, type Chart, columnsOf, dayAfter, layChart, nextBar } from './chart.ts';
 import { wordsOf, workOf } from './plan-facts.ts';
+import { sayLength } from './say-calendar.ts';
 import { changedTasks } from './task-choices.ts';
 import { readDay, readDays, sayNoDay } from './typed-work.ts';
 import type { Weekday } from './weekday-words.ts';
@@ -39,10 +40,12 @@ export class CalendarSheet {
 
   readonly plan: CalendarPlan | null = $derived.by(() => this.#house.plan?.calendar ?? null);
   readonly dayWidth: number = $derived.by(() => this.#held?.dayWidth ?? DAY_WIDTHS[this.#widthIndex]!);
+  readonly #from: string | null = $derived.by(() => this.#held?.firstColumn ?? null);
+  /** Only a day past the last one makes more columns. */
+  readonly #until: string | null = $derived.by(() => (this.#held && this.plan?.last && this.#held.day > this.plan.last ? this.#held.day : null));
   readonly chart: Chart = $derived.by(() => {
-    const { plan, held } = this;
     const rooms = this.house.rooms.map(({ id }) => id);
-    return plan ? layChart(plan, workOf(this.house), rooms, { leastWidth: LEAST_BAR_REM / this.dayWidth, from: held?.firstColumn ?? null, until: held?.day ?? null }) : { days: [], rows: [] };
+    return this.plan ? layChart(this.plan, workOf(this.house), rooms, { leastWidth: LEAST_BAR_REM / this.dayWidth, from: this.#from, until: this.#until }) : { days: [], rows: [] };
   });
   readonly words: CalendarWords | null = $derived.by(() => (this.plan?.first ? wordsOf(this.house, this.plan) : null));
   readonly #bookings: ReadonlyMap<string, Booking> = $derived.by(() => new Map(this.plan?.bookings.map((booking) => [booking.job, booking])));
@@ -138,8 +141,8 @@ export class CalendarSheet {
 
   /** Lets the plan choose the day of a job again. */
   release(job: string): void {
-    this.#held = null;
-    this.#choose(job, null);
+    this.giveUp();
+    if (this.#house.saved.tasks.some(({ task, day }) => task === job && day !== undefined)) this.#choose(job, null);
   }
 
   #choose(job: string, day: string | null): void {
@@ -156,10 +159,11 @@ export class CalendarSheet {
     const held = this.#held;
     const job = held && this.jobOf(held.job);
     if (!held || !job) return '';
-    const moved = this.bookingOf(job.id)?.moved ?? null;
+    // The plan of that day may not be there yet.
+    const comes = this.plan && job.chosen === held.day ? [this.bookingOf(job.id)?.moved ?? '', sayLength(this.plan)] : [];
     const where = say`‘${job.words}’ is to begin on ${sayDay(held.day)}.`;
     const how = held.isByKeys ? [say`Arrows move it by a day, up and down by a week. Enter puts it down, Escape leaves it where it was.`] : [];
-    return [where, ...(moved === null ? [] : [moved]), ...how].join(' ');
+    return [where, ...comes, ...how].filter(Boolean).join(' ');
   }
 
   changeStart = async (typed: string): Promise<string | null> => {
@@ -179,7 +183,7 @@ export class CalendarSheet {
   toggleWeekday(weekday: Weekday): Promise<string | null> {
     const { days } = workOf(this.#house.saved);
     if (days.length === 1 && days.includes(weekday)) return Promise.resolve(say`Some day of the week has to be worked on.`);
-    return this.changeWork({ days: days.includes(weekday) ? days.filter((one) => one !== weekday) : [...days, weekday] });
+    return this.changeWork({ days: days.includes(weekday) ? days.filter((one) => one !== weekday) : WEEKDAYS.filter((one) => one === weekday || days.includes(one)) });
   }
 
   /** The work is one fact of the house: the others go with the one that changes. */

@@ -4,7 +4,7 @@ import type { Weekday } from './weekday-words.ts';
 
 const MINUTES_PER_DAY = 1_440;
 /** Days after the last one, to which a bar can be moved. */
-const DAYS_TO_SPARE = 7;
+const DAYS_TO_SPARE = 3;
 
 /** One column: a day, whether it is worked on or not. */
 export interface ChartDay {
