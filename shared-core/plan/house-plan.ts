@@ -1,5 +1,8 @@
+import type { CalendarPlan, HouseJob } from '../calendar/index.ts';
+import type { CostPlan } from '../costing/index.ts';
 import type { CoveringOrder, CutList, LeftOfRun, OrderLine, RoomReadiness } from '../ordering/index.ts';
 import type { BorderLayout, CeilingLayout, Clash, LayoutOption, MuralLayout, StretchLayout } from '../setting-out/index.ts';
+import type { PrepPlan } from '../prep/index.ts';
 import type { Outline } from '../survey/index.ts';
 
 /** A stretch of strips as it is planned, and the other layouts that are worth a look. */
@@ -37,7 +40,7 @@ export interface RoomPlan {
 /** Something worth a look, in words; it stops nothing. */
 export interface Remark {
   /** Where in the work it is mended. */
-  readonly place: 'survey' | 'coverings' | 'set-out' | 'order' | 'deliveries';
+  readonly place: 'survey' | 'prep' | 'coverings' | 'set-out' | 'order' | 'deliveries';
   readonly room: string | null;
   readonly message: string;
   /** Advice for who hangs it: there is nothing to answer or to mend. */
@@ -55,6 +58,13 @@ export interface HousePlan {
   readonly runs: readonly CoveringRuns[];
   /** Of each room in which something from rolls hangs. */
   readonly readiness: readonly RoomReadiness[];
+  /** What the surfaces want, and the paint they take. */
+  readonly prep: PrepPlan;
+  /** All the work there is, in the order of the rooms. */
+  readonly jobs: readonly HouseJob[];
+  /** The work in days; null as long as nobody says when it starts. */
+  readonly calendar: CalendarPlan | null;
+  readonly cost: CostPlan;
   /** What is left when all is hung. */
   readonly left: readonly LeftOfRun[];
   /** What cannot be met: a piece that no roll gives, a room that no run can hang. */

@@ -1,11 +1,15 @@
+import { type CalendarPlan, type HouseJob, jobsOf, planCalendar } from '../calendar/index.ts';
+import { planCost } from '../costing/index.ts';
 import type { Effort } from '../cutting/index.ts';
 import { type Covering, type House, hungBand, type HungBand, type Mural, type Room, type Wallcovering } from '../house/index.ts';
 import { asCut, type CoveringOrder, cutPieces, findLeft, findReadiness, isRollGoods, orderCovering, orderMural, orderOfNone, type RollGoods, type Watch } from '../ordering/index.ts';
+import { planPaint, planPrep } from '../prep/index.ts';
 import { chosenLayout, findClashes, findStretches, setOutBorder, setOutCeiling, setOutLiningAcross, setOutLiningUp, setOutMural, setOutPanels, setOutStrips, type Stretch, type StretchLayout } from '../setting-out/index.ts';
 import { drawOutline, type Outline } from '../survey/index.ts';
 import { bestLayouts } from './best-layouts.ts';
 import { hangingOf, piecesOf, placedOverhead } from './hangings.ts';
 import type { BandPlan, CeilingPlan, HousePlan, PlannedStretch, RoomPlan } from './house-plan.ts';
+import { nameRoom } from './name-room.ts';
 import { findProblems, findWarnings } from './remarks.ts';
 
 /**
@@ -30,16 +34,29 @@ export function planHouse(facts: House, effort: Effort = 'usual', watch?: Watch)
   });
   const order = orders.flatMap(({ lines }) => lines);
   const cuts = orders.flatMap(({ cutLists }) => cutLists);
+  const readiness = findReadiness(house, orders);
+  const prep = { ...planPrep(house, rooms), paints: planPaint(house) };
+  const jobs = jobsOf({ house, tasks: prep.tasks, rooms, paints: prep.paints, readiness });
   return {
     rooms,
+    prep,
+    jobs,
+    calendar: calendarOf(house, jobs, effort === 'instant' || watch?.isStopped?.() ? 'instant' : 'usual'),
+    cost: planCost({ house, order, materials: prep.materials, paints: prep.paints, jobs }),
     order,
     cuts,
     runs: orders.filter(({ lines, ledger }) => lines.length + ledger.lines.length + ledger.deliveries.length > 0).map(({ covering, ledger, runs, isBestAssignment, waysOut, difference, returns }) => ({ covering: covering.id, ledger, runs, isBestAssignment, waysOut, difference, returns })),
-    readiness: findReadiness(house, orders),
+    readiness,
     left: findLeft(house, order, cuts, orders.map(({ ledger }) => ledger)),
     problems: findProblems(house, rooms, orders),
     warnings: findWarnings(house, coverings, rooms, orders),
   };
+}
+
+function calendarOf(house: House, jobs: readonly HouseJob[], effort: 'instant' | 'usual'): CalendarPlan | null {
+  const { work } = house;
+  if (work?.starts === undefined) return null;
+  return planCalendar({ jobs, work, starts: work.starts, keptUsable: house.rooms.flatMap(({ id, keptUsable }) => (keptUsable ? [id] : [])), nameRoom: (room) => nameRoom(house, room), effort });
 }
 
 /** A house to be planned, with how much effort, and who watches. */

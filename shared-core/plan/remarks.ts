@@ -84,9 +84,7 @@ function roomWarnings(room: Room, plan: RoomPlan, coverings: ReadonlyMap<string,
     }
   }
   const notInPlan = (message: string): Remark => ({ place: 'coverings', room: room.id, message });
-  const paints = new Set([...room.bands.map((band) => band.covering), ...(room.ceiling ? [room.ceiling.covering] : [])].filter((id) => coverings.get(id)?.kind === 'paint'));
-  warnings.push(...[...paints].map((id) => notInPlan(say`${nameCovering(house, id)} in ${room.name} is recorded but not in the plan: a paint is not set out by this version.`)));
-  if (room.ceiling && !paints.has(room.ceiling.covering) && plan.ceiling === null) {
+  if (room.ceiling && coverings.get(room.ceiling.covering)?.kind !== 'paint' && plan.ceiling === null) {
     warnings.push(notInPlan(say`${nameCovering(house, room.ceiling.covering)} on the ceiling of ${room.name} is recorded but not in the plan: its walls do not go all the way round, so nothing is known of its outline.`));
   }
   return warnings;

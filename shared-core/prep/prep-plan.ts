@@ -46,6 +46,8 @@ export interface Caution {
   readonly words: string;
   /** From where on the law or a publication asks for more, and whether that is reached here. */
   readonly threshold: string | null;
+  /** Whether that is reached, or has to be taken for reached; null where there is nothing to reach. */
+  readonly isReached: boolean | null;
   /** 'Ask a licensed …'. */
   readonly ask: string;
   readonly source: string;

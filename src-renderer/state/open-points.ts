@@ -21,6 +21,7 @@ export function openPoints(house: House, plan: HousePlan | null): Readonly<Recor
   return {
     house: null,
     survey: surveyPoint(house, plan),
+    prep: prepPoint(house),
     coverings: coveringsPoint(house),
     'set-out': setOutPoint(plan),
     order: orderPoint(plan),
@@ -55,6 +56,12 @@ function surveyPoint(house: House, plan: HousePlan | null): OpenPoint | null {
   if (bare > 0) return look(bare === 1 ? say`${bare} room without walls` : say`${bare} rooms without walls`);
   const gaping = plan?.rooms.filter(({ outline }) => outline.isClosed && outline.closingError > CLOSING_ERROR_WORTH_A_LOOK).length ?? 0;
   return gaping > 0 ? look(gaping === 1 ? say`${gaping} room does not close` : say`${gaping} rooms do not close`) : null;
+}
+
+/** Rooms of which nobody has said what is on their walls. */
+function prepPoint(house: House): OpenPoint | null {
+  const unseen = house.rooms.filter(({ walls }) => walls.length > 0 && walls.every(({ surface }) => surface === undefined)).length;
+  return unseen > 0 ? look(unseen === 1 ? say`${unseen} room not looked at` : say`${unseen} rooms not looked at`) : null;
 }
 
 function coveringsPoint(house: House): OpenPoint | null {

@@ -16,9 +16,9 @@ export function task(id: string, facts: Partial<Task> = {}): Task {
 export function paintNeed(covering: string, surfaces: readonly (readonly [PaintNeed['surfaces'][number]['surface'], number])[], coats = 2, facts: Partial<PaintNeed> = {}): PaintNeed {
   return {
     covering,
-    surfaces: surfaces.map(([surface, count]) => ({ room: 'room', surface, gross: hundredths(count), deducted: areaOf(0), area: hundredths(count), coats, factor: 100, millilitres: 1000 })),
+    surfaces: surfaces.map(([surface, count]) => ({ room: 'room', surface, gross: hundredths(count), deducted: areaOf(0), area: hundredths(count), coats, factor: 100, firstFactor: 100, millilitres: 1000, band: null, reveals: areaOf(0) })),
     rule: 'none',
-    spreading: 10_000,
+    spreading: { squareMillimetres: 10_000, millilitres: 1 },
     millilitres: 1000,
     tins: [{ litres: 1, count: 1 }],
     price: null,

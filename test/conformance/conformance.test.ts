@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { CARE } from './care.checks.ts';
 import { CUTTING_AND_PACKING } from './cutting-and-packing.checks.ts';
 import type { Check, KnownDifference } from './figure.ts';
 import knownDifferences from './known-differences.json' with { type: 'json' };
@@ -13,6 +14,7 @@ const GROUPS: readonly (readonly [name: string, checks: readonly Check[]])[] = [
   ['cutting and packing', CUTTING_AND_PACKING],
   ['units', UNITS],
   ['paint', PAINT],
+  ['care', CARE],
 ];
 const ALL = GROUPS.flatMap(([, checks]) => checks);
 

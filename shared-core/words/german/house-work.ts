@@ -11,7 +11,7 @@ export const HOUSE_WORK: Words = {
   'states of a surface': 'Zustände eines Untergrunds',
   'a share in percent': 'ein Anteil in Prozent',
   'a year': 'ein Jahr',
-  'the woodwork': 'das Holzwerk',
+  'the woodwork': 'Holzwerk',
   minutes: 'Minuten',
   'an amount above 0': 'eine Menge über 0',
   'an amount of at most 1000000': 'eine Menge von höchstens 1000000',

@@ -11,6 +11,7 @@ import { PLACE_COVERINGS } from './place-coverings.ts';
 import { PLACE_DELIVERIES } from './place-deliveries.ts';
 import { PLACE_HOUSE } from './place-house.ts';
 import { PLACE_ORDER } from './place-order.ts';
+import { PLACE_PREP } from './place-prep.ts';
 import { PLACE_SET_OUT } from './place-set-out.ts';
 import { PLACE_START } from './place-start.ts';
 import { PLACE_SURVEY } from './place-survey.ts';
@@ -51,6 +52,7 @@ export const GERMAN: Language = {
     ...PLACE_HOUSE,
     ...PLACE_START,
     ...PLACE_SURVEY,
+    ...PLACE_PREP,
     ...PLACE_COVERINGS,
     ...PLACE_SET_OUT,
     ...PLACE_ORDER,

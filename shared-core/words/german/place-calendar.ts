@@ -40,6 +40,9 @@ const DAYS: Words = {
     'Noch nichts zu tun. Sobald gesagt ist, was auf den Wänden ist, oder in einem Raum etwas angebracht wird, steht hier Tag für Tag die Arbeit.',
   'Say what is on the walls': 'Sagen, was auf den Wänden ist',
   'Choose and hang a covering': 'Belag wählen und anbringen',
+  'The work is known, and not when it begins. Say above on which day, and it stands here day by day.':
+    'Die Arbeit ist bekannt, ihr Beginn noch nicht. Sobald oben der Tag steht, steht sie hier Tag für Tag.',
+  'Begin on {0}': 'Am {0} beginnen',
   '{0} working day, on {1}.': '{0} Arbeitstag, am {1}.',
   '{0} working days, until {1}; no calendar takes fewer.': '{0} Arbeitstage, bis {1}; kein Kalender braucht weniger.',
   '{0} working days, until {1}; fewer than {2} will not do.': '{0} Arbeitstage, bis {1}; weniger als {2} reichen nicht.',
@@ -80,9 +83,9 @@ const DAYS: Words = {
   From: 'Von',
   To: 'Bis',
   'Why there': 'Warum dort',
-  '{0} min': '{0} min',
-  '{0} h': '{0} h',
-  '{0} h {1} min': '{0} h {1} min',
+  '{0} min': '{0} Min.',
+  '{0} h': '{0} Std.',
+  '{0} h {1} min': '{0} Std. {1} Min.',
   '{0}, {1}': '{0}, {1}',
 };
 

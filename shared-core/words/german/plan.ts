@@ -159,7 +159,6 @@ export const PLAN: Words = {
   'the strip is cut after it has gone round, and the rest hung plumb over it, lapped by that much': 'die Bahn wird hinter der Ecke geschnitten und der Rest lotrecht darüber geklebt, um so viel überlappt',
   'The corner at the right of wall {0} in {1} leans by {2}, more than the wrap of {3}: {4}. Widths beside it and the mismatch may come out smaller by as much; measure it at top, middle and bottom.':
     'Die Ecke rechts von Wand {0} in {1} weicht um {2} vom Lot ab, mehr als der Eckumschlag von {3}: {4}. Breiten daneben und die Abweichung können um so viel kleiner ausfallen; oben, in der Mitte und unten messen.',
-  '{0} in {1} is recorded but not in the plan: a paint is not set out by this version.': '{0} in {1} ist erfasst, aber nicht im Plan: Farbe wird in dieser Fassung nicht eingeteilt.',
   '{0} on the ceiling of {1} is recorded but not in the plan: its walls do not go all the way round, so nothing is known of its outline.':
     '{0} an der Decke von {1} ist erfasst, aber nicht im Plan: Die Wände gehen nicht ganz herum, daher ist der Umriss nicht bekannt.',
   '{0} has {1} sliver: a seam too near to a corner or an opening. Another start may avoid it.': '{0} hat {1} Schmalstreifen: eine Naht zu nah an einer Ecke oder einer Öffnung. Ein anderer Anfang kann das vermeiden.',

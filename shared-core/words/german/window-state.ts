@@ -98,4 +98,6 @@ export const WINDOW_STATE: Words = {
   'the planner stopped': 'die Planung ist abgebrochen',
 
   'Struckline takes house files, which end in .struckline, and house documents, which end in .json.': 'Struckline nimmt Hausdateien mit der Endung .struckline und Hausdokumente mit der Endung .json an.',
+  '{0} room not looked at': '{0} Raum nicht angesehen',
+  '{0} rooms not looked at': '{0} Räume nicht angesehen',
 };

@@ -57,4 +57,5 @@ export const WINDOW: Words = {
   'Drop it here: a house file (.struckline) is opened, a house document (.json) becomes a new house.': 'Hier ablegen: Eine Hausdatei (.struckline) wird geöffnet, aus einem Hausdokument (.json) wird ein neues Haus.',
   'Close this message': 'Diese Meldung schließen',
   '{0} files were dropped; one is taken at a time.': '{0} Dateien wurden abgelegt; angenommen wird immer nur eine.',
+  Prep: 'Vorarbeiten',
 };

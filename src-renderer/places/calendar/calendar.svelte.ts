@@ -2,9 +2,10 @@ import type { Booking, CalendarPlan, CalendarWords, Job } from '../../../shared-
 import { type Edit, type House, WEEKDAYS, type Work } from '../../../shared-core/house/index.ts';
 import { say, sayDay } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
+import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { type BarStep, type Chart, columnsOf, dayAfter, layChart, nextBar } from './chart.ts';
-import { wordsOf, workOf } from './plan-facts.ts';
+import { calendarIn, wordsOf, workOf } from './plan-facts.ts';
 import { sayLength } from './say-calendar.ts';
 import { changedTasks } from './task-choices.ts';
 import { readDay, readDays, sayNoDay } from './typed-work.ts';
@@ -38,7 +39,9 @@ export class CalendarSheet {
   /** Why a bar could not be put down. */
   trouble = $state<string | null>(null);
 
-  readonly plan: CalendarPlan | null = $derived.by(() => this.#house.plan?.calendar ?? null);
+  readonly plan: CalendarPlan | null = $derived.by(() => this.#house.plan && calendarIn(this.#house.plan));
+  /** Whether there is something to do, whose days are not known yet. */
+  readonly wantsStart: boolean = $derived.by(() => this.plan === null && (this.#house.plan?.jobs.length ?? 0) > 0);
   readonly dayWidth: number = $derived.by(() => this.#held?.dayWidth ?? DAY_WIDTHS[this.#widthIndex]!);
   readonly #from: string | null = $derived.by(() => this.#held?.firstColumn ?? null);
   /** Only a day past the last one makes more columns. */
@@ -171,6 +174,9 @@ export class CalendarSheet {
     const day = readDay(typed);
     return day === null ? sayNoDay(typed) : this.changeWork({ starts: day });
   };
+
+  /** Has the work begin today. */
+  beginToday = (): Promise<string | null> => this.changeWork({ starts: today() });
 
   changeCount = (fact: 'people' | 'hours') => async (typed: string): Promise<string | null> =>
     /^\d{1,3}$/.test(typed.trim()) ? this.changeWork({ [fact]: Number(typed) }) : say`This takes a whole number.`;

@@ -7,7 +7,8 @@ import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import type { CalendarSheet } from './calendar.svelte.ts';
 import { type CostGroup, groupCost, type LabourOfRoom } from './cost-groups.ts';
-import { costFactsOf, nameRoomIn } from './plan-facts.ts';
+import { costFactsOf } from './plan-facts.ts';
+import { nameRoomOf } from './say-calendar.ts';
 import { changedTasks } from './task-choices.ts';
 import { readDay, readMinutes, sayNoDay } from './typed-work.ts';
 
@@ -43,7 +44,7 @@ export class CostSheet {
   }
 
   nameRoom(room: string | null): string {
-    return room === null ? say`The house` : nameRoomIn(this.house, room);
+    return nameRoomOf(this.house, room);
   }
 
   explain(line: CostLine): readonly CostWorking[] {

@@ -1,8 +1,8 @@
 import { type Booking, type CalendarPlan, type Job, START_MINUTE, type WorkTime } from '../../../shared-core/calendar/index.ts';
 import type { House } from '../../../shared-core/house/index.ts';
+import { nameRoom } from '../../../shared-core/plan/index.ts';
 import { say, sayDay, sayList } from '../../../shared-core/words/index.ts';
 import type { Bar } from './chart.ts';
-import { nameRoomIn } from './plan-facts.ts';
 
 /** How long all takes, until when, and what no calendar can do better: '12 working days, until 20 Mar 2026; fewer than 11 will not do.' */
 export function sayLength({ workingDays, last, lowerBound, isShortest }: CalendarPlan): string {
@@ -14,7 +14,7 @@ export function sayLength({ workingDays, last, lowerBound, isShortest }: Calenda
 
 /** What is to be known of a calendar beside its days. */
 export function remarksOf(house: House, { inseparable, lackingHands }: CalendarPlan): readonly { readonly message: string }[] {
-  const rooms = inseparable.map((together) => say`${sayList(together.map((room) => nameRoomIn(house, room)))} should stay usable and are out of use on the same days: each waits for something in the others.`);
+  const rooms = inseparable.map((together) => say`${sayList(together.map((room) => nameRoom(house, room)))} should stay usable and are out of use on the same days: each waits for something in the others.`);
   const count = lackingHands.length;
   const hands = count === 0 ? [] : [count === 1 ? say`${count} job takes two people, and there is only one: somebody has to lend a hand.` : say`${count} jobs take two people, and there is only one: somebody has to lend a hand.`];
   return [...rooms, ...hands].map((message) => ({ message }));
@@ -30,7 +30,7 @@ export function sayPeople({ people }: Job): string {
 }
 
 export function nameRoomOf(house: House, room: string | null): string {
-  return room === null ? say`The house` : nameRoomIn(house, room);
+  return room === null ? say`The house` : nameRoom(house, room);
 }
 
 /** A time of a working day: '2 Mar 2026, 09:30'. */
