@@ -108,6 +108,17 @@ export const FACT_WORDS: Readonly<Record<string, string>> = {
   leftovers: say`leftovers`,
   place: say`place`,
 
+  starts: say`the day on which the work begins`,
+  people: say`people`,
+  hours: say`hours`,
+  day: say`day`,
+  holiday: say`day off`,
+  rate: say`the price of an hour`,
+  markup: say`markup`,
+  rounding: say`what the price is rounded up to`,
+  spent: say`time worked`,
+  cost: say`amount`,
+
   pictures: say`pictures`,
   photo: say`photo`,
   photos: say`photos`,

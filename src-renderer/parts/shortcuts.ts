@@ -83,6 +83,17 @@ export const SHORTCUTS = {
       giveUp: { keys: ['Escape', 'Ctrl+Z'], does: say`Leaves it as it was` },
     },
   },
+  calendar: {
+    title: say`In the calendar, with a bar pointed at`,
+    shortcuts: {
+      take: { keys: ['Enter', ' '], does: say`Takes the bar in hand; again, puts it down on that day` },
+      move: { keys: ['Arrow'], does: say`To the next bar or room; moves what is in hand by a day, up and down by a week` },
+      first: { keys: ['Home'], does: say`To the first bar of the room` },
+      last: { keys: ['End'], does: say`To the last bar of the room` },
+      release: { keys: ['Delete'], does: say`Lets the plan choose the day again` },
+      giveUp: { keys: ['Escape', 'Ctrl+Z'], does: say`Leaves what is in hand where it was` },
+    },
+  },
   photos: {
     title: say`In a photo of a wall`,
     shortcuts: {
@@ -144,6 +155,7 @@ const SAID: Readonly<Record<string, string>> = {
   'End': say`End`,
   'Enter': say`Enter`,
   'Escape': say`Esc`,
+  'Delete': say`Delete`,
 };
 
 /** The keys of a combination as they are written on the sheet: `Alt+PageUp` is Alt and Page up. */

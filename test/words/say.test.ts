@@ -6,7 +6,7 @@ import { textsOf, textsOfFolder } from './find-texts.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
 const GERMAN_FILES = readdirSync(join(ROOT, 'shared-core/words/german')).map((name) => name.replace('.ts', '')).filter((name) => name !== 'index');
-const PLACES = ['house', 'start', 'survey', 'prep', 'coverings', 'set-out', 'order', 'deliveries'];
+const PLACES = ['house', 'start', 'survey', 'prep', 'coverings', 'set-out', 'order', 'deliveries', 'calendar'];
 /** Folders whose every text is said and has words, with the file of these words. */
 const SAID = [
   ...['words', 'units', 'house', 'survey', 'setting-out', 'ordering', 'prep', 'calendar', 'costing', 'plan', 'drawing', 'contract'].map((name) => [`shared-core/${name}`, name] as const),

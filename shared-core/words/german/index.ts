@@ -6,6 +6,7 @@ import { DRAWING } from './drawing.ts';
 import { HOST } from './host.ts';
 import { HOUSE } from './house.ts';
 import { ORDERING } from './ordering.ts';
+import { PLACE_CALENDAR } from './place-calendar.ts';
 import { PLACE_COVERINGS } from './place-coverings.ts';
 import { PLACE_DELIVERIES } from './place-deliveries.ts';
 import { PLACE_HOUSE } from './place-house.ts';
@@ -56,6 +57,7 @@ export const GERMAN: Language = {
     ...PLACE_SET_OUT,
     ...PLACE_ORDER,
     ...PLACE_DELIVERIES,
+    ...PLACE_CALENDAR,
   },
   decimalMark: ',',
   months: ['Januar', 'Februar', 'März', 'April', 'Mai', 'Juni', 'Juli', 'August', 'September', 'Oktober', 'November', 'Dezember'],
