@@ -181,9 +181,11 @@ function elevation(shapes: readonly Shape[], spans: readonly WallSpan[], hanging
   const killed = killSide(hanging);
   const notes = hanging.mismatch ? mismatchNoted(hanging.mismatch, hanging.hasPattern, style) : [];
   const [noted, dimensioned] = [Math.max(1.2, ...notes.map((note) => textWidth(note) + 1.6)), 4.8];
+  const isLabelled = shapes.some((shape) => shape.kind === 'text' && shape.pen === 'warn');
   const margin: Bounds = {
     left: killed === 'left' ? noted : dimensioned,
-    top: 2.6,
+    // Over the ceiling line stand the start's word and, a row each where they meet, the widths of slivers.
+    top: isLabelled ? 4.2 : 2.6,
     right: killed === 'right' ? noted : dimensioned,
     bottom: dimensionsBelow(spans) + 3.4,
   };

@@ -90,8 +90,8 @@ function labelShapes(face: WallFace, room: Room, style: LengthStyle, dimensionOf
   const { wall, from, to } = face;
   const middle = pointAlong(from, to, 0.5);
   const isFocal = room.focalWall === wall.id;
-  // Beside the wall; where another wall is near, on its other side, or further into the room.
-  const heights = dimensionOffset === null ? [-1.6, 1.3] : [1.3, -1.3, 2.6];
+  // Beside the wall; where another wall is near, further into the room, or on its other side.
+  const heights = dimensionOffset === null ? [-1.6, 1.3] : [1.3, 2.6, -1.3];
   const subject: Subject = isFocal ? { ...wallSubject(face, style), says: `${wallSubject(face, style).says} ${say`It is the wall looked at most.`}` } : wallSubject(face, style);
   return [
     { kind: 'text', at: face.inward(middle, heights[0]!), otherwise: heights.slice(1).map((inwards) => face.inward(middle, inwards)), anchor: 'middle', height: 'label', text: wall.id, pen: 'visible', isNeeded: true, subject },

@@ -15,27 +15,26 @@ export function enterMovesOn(sheet: HTMLElement): { destroy(): void } {
     // By its place, because a checkbox is none of them and Enter goes on from there too.
     const follows = (element: HTMLElement) => target.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING;
     const next = fields.find(follows) ?? [...sheet.querySelectorAll<HTMLElement>('button.main-button:not(:disabled)')].find(follows);
-    if (next) {
-      focusField(next);
-      if (target instanceof HTMLInputElement && next instanceof HTMLInputElement) comeBack(target, next);
-    } else target.blur();
+    if (next) focusField(next);
+    else target.blur();
+    if (target instanceof HTMLInputElement) comeBack(target, next ?? null);
   };
   // Not at the sheet: the handlers in the markup are run further out, and are asked first.
   addEventListener('keydown', onKey);
   return { destroy: () => removeEventListener('keydown', onKey) };
 }
 
-/** Back to a field whose text is refused, as long as nothing was done in the next one; Enter once more leaves it as it is. */
-function comeBack(field: HTMLInputElement, next: HTMLInputElement): void {
+/** Back to a field whose text is refused, as long as nothing was done since; Enter once more leaves it as it is. */
+function comeBack(field: HTMLInputElement, next: HTMLElement | null): void {
   const observer = new MutationObserver(() => {
-    if (field.getAttribute('aria-invalid') === 'true' && document.activeElement === next) field.focus();
+    if (field.getAttribute('aria-invalid') === 'true' && (document.activeElement === next || document.activeElement === document.body)) field.focus();
   });
   const stop = () => {
     observer.disconnect();
-    for (const event of ['blur', 'keydown', 'pointerdown'] as const) next.removeEventListener(event, stop);
+    for (const event of ['keydown', 'pointerdown', 'focusout'] as const) removeEventListener(event, stop, true);
   };
   observer.observe(field, { attributeFilter: ['aria-invalid'] });
-  for (const event of ['blur', 'keydown', 'pointerdown'] as const) next.addEventListener(event, stop);
+  for (const event of ['keydown', 'pointerdown', 'focusout'] as const) addEventListener(event, stop, true);
 }
 
 export function focusField(field: HTMLElement): void {

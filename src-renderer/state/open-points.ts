@@ -26,6 +26,7 @@ export function openPoints(house: House, plan: HousePlan | null): Readonly<Recor
     'set-out': setOutPoint(plan),
     order: orderPoint(plan),
     deliveries: deliveriesPoint(house, plan),
+    calendar: calendarPoint(plan),
   };
 }
 
@@ -96,6 +97,14 @@ function deliveriesPoint(house: House, plan: HousePlan | null): OpenPoint | null
   const all = toCome.reduce((sum, { rolls }) => sum + rolls, 0);
   const isOneKind = new Set(toCome.map(({ covering }) => sayUnits(house, covering, all))).size === 1;
   return look(isOneKind ? say`${sayUnits(house, first.covering, all)} to come` : say`${all} rolls and spools to come`);
+}
+
+/** Jobs that do not stand on the day that was chosen for them; before anybody says when the work starts there are no days. */
+function calendarPoint(plan: HousePlan | null): OpenPoint | null {
+  if (!plan || plan.jobs.length === 0) return null;
+  if (plan.calendar === null) return look(say`no first day`);
+  const moved = plan.calendar.bookings.filter((booking) => booking.moved !== null).length;
+  return moved > 0 ? look(moved === 1 ? say`${moved} job not on its day` : say`${moved} jobs not on their days`) : null;
 }
 
 /** Whether a package waits for a word on what becomes of it: not as ordered, nothing decided, and not gone back. */

@@ -30,5 +30,5 @@ export const PLACE_START: Words = {
   'Read in a house document (JSON) or a house file (.struckline)': 'Hausdokument (JSON) oder Hausdatei (.struckline) einlesen',
   'Either can be dropped on this window too.': 'Beides lässt sich auch auf dieses Fenster ziehen.',
   'The house wants a name, an address for example.': 'Das Haus braucht einen Namen, zum Beispiel eine Adresse.',
-  'A currency is three capital letters, such as USD or EUR.': 'Eine Währung besteht aus drei Großbuchstaben, zum Beispiel EUR oder USD.',
+  'A currency is three letters, such as USD or EUR.': 'Eine Währung besteht aus drei Buchstaben, zum Beispiel EUR oder CHF.',
 };

@@ -100,4 +100,7 @@ export const WINDOW_STATE: Words = {
   'Struckline takes house files, which end in .struckline, and house documents, which end in .json.': 'Struckline nimmt Hausdateien mit der Endung .struckline und Hausdokumente mit der Endung .json an.',
   '{0} room not looked at': '{0} Raum nicht angesehen',
   '{0} rooms not looked at': '{0} Räume nicht angesehen',
+  'no first day': 'kein erster Tag',
+  '{0} job not on its day': '{0} Arbeit nicht an ihrem Tag',
+  '{0} jobs not on their days': '{0} Arbeiten nicht an ihren Tagen',
 };

@@ -58,4 +58,6 @@ export const WINDOW: Words = {
   'Close this message': 'Diese Meldung schließen',
   '{0} files were dropped; one is taken at a time.': '{0} Dateien wurden abgelegt; angenommen wird immer nur eine.',
   Prep: 'Vorarbeiten',
+  Calendar: 'Kalender',
+  '{0} was written out.': '{0} wurde ausgegeben.',
 };

@@ -1,6 +1,6 @@
 import { freeId, idFor } from '../../../shared-core/base/index.ts';
 import { type Band, type Border, type Covering, type Edit, encodeHouse, endsOf, type Room } from '../../../shared-core/house/index.ts';
-import { type LengthStyle, lengthOf, parseMeasure, printLength } from '../../../shared-core/units/index.ts';
+import { type LengthStyle, lengthOf, parseMeasure, printLength, showLength } from '../../../shared-core/units/index.ts';
 import { say } from '../../../shared-core/words/index.ts';
 import { readSpare, SPARE_TAKES } from '../../parts/read-spare.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
@@ -233,7 +233,9 @@ export class CoveringsSheet {
 
   sayEdge = (room: Room, edge: Band['from' | 'to']): string => {
     if (typeof edge === 'string') return EDGE_WORDS[edge];
-    return 'rail' in edge ? nameRail(room, edge.rail) : edge.typed;
+    if ('rail' in edge) return nameRail(room, edge.rail);
+    // What we reckoned ourselves is exact in millimetres and read in the house's own unit.
+    return / mm$/.test(edge.typed) && this.#house.shown.lengths === 'imperial' ? showLength(edge.length, 'imperial') : edge.typed;
   };
 
   /** What a band may begin or end at that has a name: the end of the walls, or a rail. */

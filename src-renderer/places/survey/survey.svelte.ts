@@ -98,7 +98,10 @@ export class SurveySheet {
     if (typed.trim() === '') return null;
     const ids = this.room?.walls.map(({ id }) => id) ?? [];
     const found = wallCalled(typed.trim(), ids);
-    if (found !== undefined) this.wallId = found;
+    if (found !== undefined) {
+      if (found !== this.wall?.id) this.newOpeningTrouble = null;
+      this.wallId = found;
+    }
     return found !== undefined ? null : say`‘${typed}’ is no wall of this room; its walls are ${ids.join(', ')}.`;
   }
 
