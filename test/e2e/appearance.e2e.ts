@@ -7,7 +7,7 @@ import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus } from './keyboard.ts';
 import { expect, startStruckline, test } from './struckline.ts';
 
-const PLACES = ['Survey', 'Coverings', 'Set out', 'Order', 'Deliveries'];
+const PLACES = ['Survey', 'Prep', 'Coverings', 'Set out', 'Order', 'Deliveries'];
 
 const look = (page: Page) =>
   page.evaluate(() => {
