@@ -101,6 +101,7 @@ const MONEY: Words = {
   '{0}. Nothing was changed.': '{0}. Es wurde nichts geändert.',
   'Nothing is priced yet. What is to be done, and what is bought for it, stands here with its cost.':
     'Noch ohne Preise. Was zu tun ist und was dafür gekauft wird, steht hier mit seinen Kosten.',
+  '{0} more have no price; the table says which.': 'Bei {0} weiteren fehlt der Preis; die Tabelle sagt, bei welchen.',
   What: 'Was',
   Time: 'Zeit',
   'Cost, net of tax': 'Kosten ohne Steuer',
