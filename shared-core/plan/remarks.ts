@@ -1,5 +1,5 @@
 import { present } from '../base/index.ts';
-import { type Covering, type House, matchOf, nameCovering, type Room } from '../house/index.ts';
+import { type Band, type Covering, heightsOf, highestOf, type House, hungBand, matchOf, nameCovering, type Room } from '../house/index.ts';
 import { type CoveringOrder, isInSequence, isRollGoods, longestPiece, type OrderLine, type PlacedPiece, type RollGoods } from '../ordering/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK, readTurn } from '../survey/index.ts';
 import { type Length, showLength } from '../units/index.ts';
@@ -139,15 +139,27 @@ function laps(rooms: readonly RoomPlan[], covering: string): boolean {
   return rooms.some(({ bands }) => bands.some((band) => band.covering === covering && isLapped(band)));
 }
 
+/** Whether two bands cover a part of a wall both. */
+function lieOverOneAnother(room: Room, one: Band, other: Band): boolean {
+  return room.walls.some((wall) => {
+    if (!one.walls.includes(wall.id) || !other.walls.includes(wall.id)) return false;
+    const [first, second] = [one, other].map((band) => heightsOf(hungBand(room, band), highestOf(wall))) as [ReturnType<typeof heightsOf>, ReturnType<typeof heightsOf>];
+    return first.bottom < second.top && second.bottom < first.top;
+  });
+}
+
 /** A border over paper waits until that is dry; over vinyl it wants its own adhesive. One note for all rooms alike. */
 function borderNotes(rooms: readonly RoomPlan[], house: House, isVinyl: (covering: string) => boolean): readonly Remark[] {
   const places = rooms.flatMap((room) => {
-    const { bands = [] } = house.rooms.find(({ id }) => id === room.id) ?? {};
+    const facts = house.rooms.find(({ id }) => id === room.id);
+    if (!facts) return [];
+    const { bands } = facts;
     const planned = (id: string, kind: BandPlan['kind']) => room.bands.some((band) => band.id === id && band.kind === kind);
     return bands
       .filter(({ id, covering }) => planned(id, 'lengths') && house.coverings.find((one) => one.id === covering)?.kind === 'border')
-      .flatMap(({ covering, walls }) => {
-        const beneath = bands.filter((under) => planned(under.id, 'strips') && under.walls.some((wall) => walls.includes(wall)));
+      .flatMap((border) => {
+        const { covering } = border;
+        const beneath = bands.filter((under) => planned(under.id, 'strips') && lieOverOneAnother(facts, border, under));
         return beneath.length === 0 ? [] : [{ covering, room: room.name, isOverVinyl: beneath.some((under) => isVinyl(under.covering)) }];
       });
   });

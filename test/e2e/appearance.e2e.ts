@@ -7,7 +7,7 @@ import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus } from './keyboard.ts';
 import { expect, startStruckline, test } from './struckline.ts';
 
-const PLACES = ['Survey', 'Prep', 'Coverings', 'Set out', 'Order', 'Deliveries'];
+const PLACES = ['Survey', 'Prep', 'Coverings', 'Set out', 'Order', 'Deliveries', 'Calendar'];
 
 const look = (page: Page) =>
   page.evaluate(() => {
@@ -84,7 +84,7 @@ test('the sheet of keys lists them all; keys go to places and rooms and keep wha
   await page.keyboard.press('Escape');
   await expect(length).toBeFocused();
   await length.fill("12' 6");
-  await page.keyboard.press('Control+Shift+Digit4');
+  await page.keyboard.press('Control+Shift+Digit5');
   await expect(page.getByRole('main', { name: 'Set out' })).toBeFocused();
   await expect(page.getByRole('button', { name: 'Undo: change length of wall A in Front bedroom' })).toBeEnabled();
   await page.keyboard.press('Alt+PageDown');

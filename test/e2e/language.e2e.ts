@@ -64,7 +64,7 @@ test('in German no English is left in any place, and lengths, days and prices ar
   await page.getByRole('button', { name: 'Beispielhaus öffnen' }).click();
   await expect(page.getByRole('table', { name: /Gesamtbestellung/ })).toBeVisible();
   const places = page.getByRole('navigation').getByRole('button');
-  expect((await places.allInnerTexts()).map((text) => text.split('\n')[0])).toEqual(['Haus', 'Aufmaß', 'Vorarbeiten', 'Beläge', 'Einteilung', 'Bestellung', 'Lieferungen']);
+  expect((await places.allInnerTexts()).map((text) => text.split('\n')[0])).toEqual(['Haus', 'Aufmaß', 'Vorarbeiten', 'Beläge', 'Einteilung', 'Bestellung', 'Lieferungen', 'Kalender']);
   await expect(page.getByRole('main')).toContainText('1180,00');
   for (const working of await page.locator('button.figure[aria-expanded], .figure button[aria-expanded]').all()) {
     await working.click();

@@ -39,10 +39,9 @@ describe("the plan of the exchange document's example as JSON", () => {
     }
   });
 
-  test('closes, has no problems, and says what its vinyl asks for and that a paint is not planned', () => {
+  test('closes, has no problems, and says what its vinyl asks for', () => {
     expect([plan.rooms[0].closingError, plan.problems]).toEqual(['0 in', []]);
     expect(plan.warnings.map(({ message }: { readonly message: string }) => message)).toEqual([
-      'Chalk in Front bedroom is recorded but not in the plan: a paint is not set out by this version.',
       'K-2041 is vinyl and laps on itself in corners: have vinyl-to-vinyl adhesive for the laps.',
       'The border K-2099 goes over vinyl in Front bedroom: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.',
     ]);

@@ -93,9 +93,10 @@ describe('what is recorded and not in the plan', () => {
     expect(planOf(ceiling({})).rooms[0]!.ceiling).toBeNull();
   });
 
-  test('a paint is said once a room, on walls and ceiling', () => {
+  test('a paint on walls and a ceiling is in the plan, with its surfaces', () => {
     const facts = documentOf({ coverings: [{ id: 'paper', kind: 'paint', name: 'Chalk' }], rooms: [room(['100 in'], { ceiling: { covering: 'paper' } })] });
-    expect(said(facts)).toEqual(['Chalk in Room is recorded but not in the plan: a paint is not set out by this version.']);
+    expect(said(facts)).toEqual([]);
+    expect(planHouse(houseOf(facts)).prep.paints).toMatchObject([{ covering: 'paper', surfaces: [{ surface: { kind: 'wall', wall: 'A' } }, { surface: { kind: 'ceiling' } }], millilitres: null }]);
   });
 });
 

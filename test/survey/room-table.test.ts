@@ -23,10 +23,11 @@ function troublesOf(text: string, house: House = EMPTY): readonly string[] {
   return [...faults.map(({ message }) => message), ...rows.flatMap(({ line, troubles }) => troubles.map(({ words }) => `${line}: ${words}`))];
 }
 
-/** What a table of rooms keeps of them: all but what hangs there, and the ids that are made anew. */
+/** What a table of rooms keeps of them: all but what hangs there and what is done to it, and the ids that are made anew. */
 function surveyed(rooms: readonly Loose[]): Loose[] {
   const withoutId = ({ id: _id, ...rest }: Loose): Loose => rest;
-  return rooms.map(({ id: _id, bands: _bands, ceiling: _ceiling, ...room }) => ({ ...room, rails: room.rails.map(withoutId), furniture: room.furniture.map(withoutId) }));
+  const withoutSurface = ({ surface: _surface, ...wall }: Loose): Loose => wall;
+  return rooms.map(({ id: _id, bands: _bands, ceiling: _ceiling, ceilingSurface: _above, woodwork: _wood, stairs: _stairs, keptUsable: _used, ...room }) => ({ ...room, walls: room.walls.map(withoutSurface), rails: room.rails.map(withoutId), furniture: room.furniture.map(withoutId) }));
 }
 
 describe('the rooms of a house', () => {

@@ -1,0 +1,56 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { goTo, openDemo } from './demo.ts';
+import { expect, test } from './struckline.ts';
+
+const chart = (page: Page) => page.getByRole('group', { name: /^Calendar of the work/ });
+
+async function openCalendar(page: Page, address: string): Promise<void> {
+  await openDemo(page, address);
+  await goTo(page, 'Calendar');
+  const begins = page.getByLabel('Begins on');
+  await begins.fill('2027-03-01');
+  await begins.press('Enter');
+  await expect(page.getByText(/^\d+ working days, until .* 2027/)).toBeVisible();
+}
+
+test('the work is put into days from the day it begins on; shorter days take more of them, and nonsense stays with what was wrong', async ({ page, running }) => {
+  await openCalendar(page, running.address);
+  const days = async () => Number(/^(\d+) working days/.exec((await page.getByText(/^\d+ working days/).textContent()) ?? '')?.[1]);
+  const alone = await days();
+  const hours = page.getByLabel('Hours of a day', { exact: true });
+  await hours.fill('none');
+  await hours.press('Enter');
+  await expect(hours).toHaveAttribute('aria-invalid', 'true');
+  await hours.fill('2');
+  await hours.press('Enter');
+  await expect.poll(days).toBeGreaterThan(alone);
+  await page.getByRole('button', { name: /^Undo: change work/ }).click();
+  await expect.poll(days).toBe(alone);
+});
+
+test('a bar is moved by the keyboard, stays where it was put, and is given back to the plan', async ({ page, running }) => {
+  await openCalendar(page, running.address);
+  const job = await chart(page).getByRole('button').first().getAttribute('data-job');
+  const bar = chart(page).locator(`[data-job="${job}"]`);
+  const before = (await bar.getAttribute('aria-label')) ?? '';
+  await bar.focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: 'Undo: change what is said of the tasks' })).toBeEnabled();
+  await expect(bar).not.toHaveAttribute('aria-label', before);
+  await bar.focus();
+  await page.keyboard.press('Delete');
+  await expect(bar).toHaveAttribute('aria-label', before);
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`axe finds nothing in the calendar and its money, ${colorScheme}`, async ({ page, running }) => {
+    await page.emulateMedia({ colorScheme });
+    await openCalendar(page, running.address);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.target}`)).toEqual([]);
+  });
+}
