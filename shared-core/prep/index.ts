@@ -1,11 +1,11 @@
 export { CAUTION_KINDS, type CautionKind } from './caution-kinds.ts';
+export { choosePacks, type Pack, type PackPurchase } from './choose-packs.ts';
 export { explainPaintedSurface, explainPaintNeed, explainSpreading, explainTins, type PaintLine } from './explain-paint.ts';
 export { MATERIALS, MATERIAL_IDS, type MaterialId } from './material-table.ts';
 export type { RoomToPrepare } from './met-surface.ts';
 export { DEDUCTION_RULES, type DeductionRule, stepFor } from './opening-rules.ts';
 export { COAT_FACTORS, type CoatFactors, coatFactors } from './paint-coats.ts';
 export { type MeasuredOpening, type MeasuredSurface, paintedArea, paintedSurfaces } from './paint-surfaces.ts';
-export { chooseTins, type Tin, type TinPurchase } from './paint-tins.ts';
 export { planPaint, spreadingOf } from './plan-paint.ts';
 export { planPrep } from './plan-prep.ts';
 export type { Caution, MaterialNeed, MaterialUse, PaintedSurface, PaintNeed, PrepPlan, SurfaceOf, Task } from './prep-plan.ts';

@@ -2,7 +2,7 @@ import type { Covering, House, OwnMaterial, Room } from '../house/index.ts';
 import type { Outline } from '../survey/index.ts';
 import { type Money, parseMoney } from '../units/index.ts';
 import { amountOver, bandsArea } from './areas.ts';
-import { leastCostPacks } from './least-cost-packs.ts';
+import { choosePacks } from './choose-packs.ts';
 import { type MaterialId, MATERIALS, MATERIAL_IDS } from './material-table.ts';
 import type { RoomToPrepare } from './met-surface.ts';
 import type { MaterialNeed, MaterialUse, Task } from './prep-plan.ts';
@@ -60,7 +60,7 @@ function pasteFor(covering: Covering): { readonly material: MaterialId; readonly
 function buy(house: House, material: MaterialId, amount: number): Pick<MaterialNeed, 'packs' | 'price'> {
   const packs = house.materials.find((own) => own.material === material)?.packs;
   if (!packs) return { packs: null, price: null };
-  const bought = leastCostPacks(amount * PARTS_OF_A_UNIT, packs.map((pack) => ({ amount: Math.max(1, Math.floor(pack.amount * PARTS_OF_A_UNIT)), price: priceOf(pack, house) })));
+  const bought = choosePacks(amount * PARTS_OF_A_UNIT, packs.map((pack) => ({ amount: Math.max(1, Math.floor(pack.amount * PARTS_OF_A_UNIT)), price: priceOf(pack, house) })));
   return { packs: packs.flatMap((pack, index) => (bought.counts[index]! > 0 ? [{ amount: pack.amount, count: bought.counts[index]! }] : [])), price: bought.price };
 }
 

@@ -3,7 +3,7 @@ import type { House, Paint } from '../house/index.ts';
 import { areaOf, type Money, parseMoney, type Ratio, readSpreadingRate, roundRatio, spreadingOfSolids, type SpreadingRate, UNITS_PER_MILLIMETRE, wholeMillilitres } from '../units/index.ts';
 import { coatFactors } from './paint-coats.ts';
 import { type MeasuredSurface, paintedArea, paintedSurfaces, sumOf } from './paint-surfaces.ts';
-import { chooseTins, type TinPurchase } from './paint-tins.ts';
+import { choosePacks } from './choose-packs.ts';
 import type { PaintedSurface, PaintNeed } from './prep-plan.ts';
 
 /**
@@ -102,7 +102,7 @@ function sharesOf(whole: number, weights: readonly bigint[]): readonly number[] 
 
 function tinsFor(millilitres: number, { soldIn }: Paint, currency: string): { readonly tins: PaintNeed['tins']; readonly price: Money | null } | null {
   if (!soldIn || soldIn.length === 0) return null;
-  const { counts, price }: TinPurchase = chooseTins(millilitres, soldIn.map((tin) => ({ millilitres: wholeMillilitres(tin.litres), price: priceOf(tin.price, currency) })));
+  const { counts, price } = choosePacks(millilitres, soldIn.map((tin) => ({ amount: wholeMillilitres(tin.litres), price: priceOf(tin.price, currency) })));
   const tins = soldIn.map(({ litres }, index) => ({ litres, count: counts[index]! })).filter(({ count }) => count > 0);
   return { tins: tins.toSorted((one, other) => other.litres - one.litres), price };
 }

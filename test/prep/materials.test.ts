@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { leastCostPacks, type PackOffer } from '../../shared-core/prep/least-cost-packs.ts';
+import { choosePacks, type Pack } from '../../shared-core/prep/index.ts';
 import { moneyOf } from '../../shared-core/units/index.ts';
 import { type Loose } from '../builders.ts';
 import { oneWall, prepared } from './prepared.ts';
 
 /** Every way of buying, one offer after the other; the best of them. */
-function bestByTrying(need: number, offers: readonly PackOffer[]): readonly [cost: number, amount: number, packs: number] {
+function bestByTrying(need: number, offers: readonly Pack[]): readonly [cost: number, amount: number, packs: number] {
   const isPriced = offers.every(({ price }) => price !== null);
   const judge = (counts: readonly number[]): readonly [number, number, number] => [
     isPriced ? counts.reduce((sum, count, index) => sum + count * offers[index]!.price!, 0) : 0,
@@ -34,16 +34,16 @@ const offer = (isPriced: boolean) => fc.record({ amount: fc.integer({ min: 1, ma
 describe('packs', () => {
   test('by hand', () => {
     const offers = [{ amount: 5, price: moneyOf(300) }, { amount: 2, price: moneyOf(150) }];
-    expect(leastCostPacks(12, offers)).toEqual({ counts: [2, 1], price: 750 });
-    expect(leastCostPacks(0, offers)).toEqual({ counts: [0, 0], price: 0 });
-    expect(leastCostPacks(3200, [{ amount: 5000, price: moneyOf(1200) }, { amount: 2000, price: moneyOf(600) }])).toEqual({ counts: [0, 2], price: 1200 });
-    expect(leastCostPacks(6, [{ amount: 5, price: null }, { amount: 4, price: moneyOf(1) }])).toEqual({ counts: [0, 2], price: null });
+    expect(choosePacks(12, offers)).toMatchObject({ counts: [2, 1], price: 750 });
+    expect(choosePacks(0, offers)).toMatchObject({ counts: [0, 0], price: 0 });
+    expect(choosePacks(3200, [{ amount: 5000, price: moneyOf(1200) }, { amount: 2000, price: moneyOf(600) }])).toMatchObject({ counts: [0, 2], price: 1200 });
+    expect(choosePacks(6, [{ amount: 5, price: null }, { amount: 4, price: moneyOf(1) }])).toMatchObject({ counts: [0, 2], price: null });
   });
 
   test('are those that every way of buying is tried for', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 40 }), fc.boolean().chain((isPriced) => fc.array(offer(isPriced), { minLength: 1, maxLength: 3 })), (need, offers) => {
-        const { counts, price } = leastCostPacks(need, offers);
+        const { counts, price } = choosePacks(need, offers);
         const [cost, amount, packs] = bestByTrying(need, offers);
         expect(counts.reduce((sum, count, index) => sum + count * offers[index]!.amount, 0)).toBe(amount);
         expect(counts.reduce((sum, count) => sum + count, 0)).toBe(packs);
@@ -55,7 +55,7 @@ describe('packs', () => {
 
   test('of a need beyond all that is tried are the best by the amount, and what is left exactly', () => {
     const offers = [{ amount: 454, price: moneyOf(500) }, { amount: 2268, price: moneyOf(2000) }];
-    const { counts } = leastCostPacks(20_000_000, offers);
+    const { counts } = choosePacks(20_000_000, offers);
     // 8818 large ones hold 19,999,224; the 776 g left are one more large one at 20.00 or two small at 10.00.
     expect(counts).toEqual([2, 8818]);
   });

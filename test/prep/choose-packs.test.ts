@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chooseTins, type Tin } from '../../shared-core/prep/index.ts';
+import { choosePacks, type Pack } from '../../shared-core/prep/index.ts';
 import { moneyOf } from '../../shared-core/units/index.ts';
 
-const tin = (millilitres: number, price: number | null = null): Tin => ({ millilitres, price: price === null ? null : moneyOf(price) });
+const tin = (amount: number, price: number | null = null): Pack => ({ amount, price: price === null ? null : moneyOf(price) });
 const DECORATORS = [tin(750, 1600), tin(2500, 3100), tin(5000, 5400)];
 
 interface Bought {
@@ -13,7 +13,7 @@ interface Bought {
 }
 
 /** The best of every mixture, tried one by one. */
-function bruteForce(need: number, tins: readonly Tin[]): Bought {
+function bruteForce(need: number, tins: readonly Pack[]): Bought {
   const isPriced = tins.every(({ price }) => price !== null);
   let best: Bought = { cost: Infinity, volume: Infinity, count: Infinity };
   const add = (index: number, bought: Bought): void => {
@@ -23,40 +23,40 @@ function bruteForce(need: number, tins: readonly Tin[]): Bought {
       return;
     }
     for (let next = index; next < tins.length; next += 1) {
-      const { millilitres, price } = tins[next]!;
-      add(next, { cost: bought.cost + (isPriced ? price! : 0), volume: bought.volume + millilitres, count: bought.count + 1 });
+      const { amount, price } = tins[next]!;
+      add(next, { cost: bought.cost + (isPriced ? price! : 0), volume: bought.volume + amount, count: bought.count + 1 });
     }
   };
   add(0, { cost: 0, volume: 0, count: 0 });
   return best;
 }
 
-function boughtOf(need: number, tins: readonly Tin[]): Bought {
-  const { counts, millilitres, price } = chooseTins(need, tins);
-  const sum = (of: (tin: Tin) => number) => counts.reduce((total, count, index) => total + count * of(tins[index]!), 0);
-  expect(millilitres).toBe(sum((one) => one.millilitres));
+function boughtOf(need: number, tins: readonly Pack[]): Bought {
+  const { counts, amount, price } = choosePacks(need, tins);
+  const sum = (of: (tin: Pack) => number) => counts.reduce((total, count, index) => total + count * of(tins[index]!), 0);
+  expect(amount).toBe(sum((one) => one.amount));
   const isPriced = tins.every((one) => one.price !== null);
   expect(price).toBe(isPriced ? sum((one) => one.price!) : null);
-  return { cost: price ?? 0, volume: millilitres, count: sum(() => 1) };
+  return { cost: price ?? 0, volume: amount, count: sum(() => 1) };
 }
 
 describe('tins', () => {
   it('cost least', () => {
-    expect(chooseTins(3100, DECORATORS)).toEqual({ counts: [1, 1, 0], millilitres: 3250, price: 4700 });
-    expect(chooseTins(3100, DECORATORS.slice(1))).toEqual({ counts: [0, 1], millilitres: 5000, price: 5400 });
-    expect(chooseTins(6000, DECORATORS.slice(1))).toEqual({ counts: [1, 1], millilitres: 7500, price: 8500 });
-    expect(chooseTins(0, DECORATORS)).toEqual({ counts: [0, 0, 0], millilitres: 0, price: 0 });
-    expect(chooseTins(1, [tin(5000, 0)])).toEqual({ counts: [1], millilitres: 5000, price: 0 });
+    expect(choosePacks(3100, DECORATORS)).toEqual({ counts: [1, 1, 0], amount: 3250, price: 4700 });
+    expect(choosePacks(3100, DECORATORS.slice(1))).toEqual({ counts: [0, 1], amount: 5000, price: 5400 });
+    expect(choosePacks(6000, DECORATORS.slice(1))).toEqual({ counts: [1, 1], amount: 7500, price: 8500 });
+    expect(choosePacks(0, DECORATORS)).toEqual({ counts: [0, 0, 0], amount: 0, price: 0 });
+    expect(choosePacks(1, [tin(5000, 0)])).toEqual({ counts: [1], amount: 5000, price: 0 });
   });
 
   it('of what costs the same leave least over, then are fewest', () => {
-    expect(chooseTins(4000, [tin(5000, 100), tin(2000, 50)]).counts).toEqual([0, 2]);
-    expect(chooseTins(4000, [tin(1000, 25), tin(2000, 50), tin(4000, 100)]).counts).toEqual([0, 0, 1]);
+    expect(choosePacks(4000, [tin(5000, 100), tin(2000, 50)]).counts).toEqual([0, 2]);
+    expect(choosePacks(4000, [tin(1000, 25), tin(2000, 50), tin(4000, 100)]).counts).toEqual([0, 0, 1]);
   });
 
   it('leave least over where not every tin has a price', () => {
-    expect(chooseTins(4100, [tin(750), tin(2500, 3100), tin(5000)])).toEqual({ counts: [6, 0, 0], millilitres: 4500, price: null });
-    expect(chooseTins(10_000, [tin(750), tin(2500), tin(5000)])).toEqual({ counts: [0, 0, 2], millilitres: 10_000, price: null });
+    expect(choosePacks(4100, [tin(750), tin(2500, 3100), tin(5000)])).toEqual({ counts: [6, 0, 0], amount: 4500, price: null });
+    expect(choosePacks(10_000, [tin(750), tin(2500), tin(5000)])).toEqual({ counts: [0, 0, 2], amount: 10_000, price: null });
   });
 
   it('are as good as the best of all mixtures', () => {
@@ -89,8 +89,8 @@ describe('tins', () => {
   });
 
   it('of 2000 L, and of a street of houses', () => {
-    expect(chooseTins(2_000_000, DECORATORS)).toEqual({ counts: [0, 0, 400], millilitres: 2_000_000, price: 2_160_000 });
-    expect(chooseTins(2_000_001, DECORATORS)).toEqual({ counts: [1, 0, 400], millilitres: 2_000_750, price: 2_161_600 });
+    expect(choosePacks(2_000_000, DECORATORS)).toEqual({ counts: [0, 0, 400], amount: 2_000_000, price: 2_160_000 });
+    expect(choosePacks(2_000_001, DECORATORS)).toEqual({ counts: [1, 0, 400], amount: 2_000_750, price: 2_161_600 });
     // Quarts, gallons and pails of five gallons have no common measure.
     const gallons = [tin(946, 1900), tin(3785, 4200), tin(18_927, 18_000)];
     const mixtures: Bought[] = [];
@@ -103,6 +103,6 @@ describe('tins', () => {
     }
     const [best] = mixtures.toSorted((one, other) => one.cost - other.cost || one.volume - other.volume || one.count - other.count);
     expect(boughtOf(2_000_000, gallons)).toEqual(best);
-    expect(chooseTins(9_000_000_000, gallons).millilitres).toBeGreaterThanOrEqual(9_000_000_000);
+    expect(choosePacks(9_000_000_000, gallons).amount).toBeGreaterThanOrEqual(9_000_000_000);
   });
 });
