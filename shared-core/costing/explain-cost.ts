@@ -1,10 +1,10 @@
 import { present } from '../base/index.ts';
 import type { JobWorking } from '../calendar/house-job.ts';
-import type { House } from '../house/index.ts';
+import { type House, moneyIn } from '../house/index.ts';
 import { type Money, moneyOf, showMoney } from '../units/index.ts';
 import { say, sayDecimal } from '../words/index.ts';
 import type { CostLine, CostPlan } from './cost-plan.ts';
-import { type CostFacts, moneyIn } from './plan-cost.ts';
+import type { CostFacts } from './plan-cost.ts';
 import { findPurchases, type Purchase } from './purchases.ts';
 
 /** One line of arithmetic, with the rule it follows where there is one. */

@@ -1,7 +1,7 @@
 import type { HouseJob } from '../calendar/house-job.ts';
-import type { House } from '../house/index.ts';
+import { type House, moneyIn } from '../house/index.ts';
 import { percentOf } from '../ordering/index.ts';
-import { ceilDivide, type Money, moneyOf, parseMoney, scaleMoney, ZERO_MONEY } from '../units/index.ts';
+import { ceilDivide, type Money, moneyOf, scaleMoney, ZERO_MONEY } from '../units/index.ts';
 import { say } from '../words/index.ts';
 import type { CostLine, CostPlan } from './cost-plan.ts';
 import { findPurchases, type Goods, type Purchase, sumOf } from './purchases.ts';
@@ -47,12 +47,6 @@ export function planCost(facts: CostFacts): CostPlan {
       planned: materials,
     },
   };
-}
-
-/** Money that the facts hold as a text; null where there is none, or none that the currency has. */
-export function moneyIn({ currency }: Pick<House, 'currency'>, typed: string | undefined): Money | null {
-  const parsed = typed === undefined ? null : parseMoney(typed, currency);
-  return parsed?.ok ? parsed.value : null;
 }
 
 function costOfGoods(purchases: readonly Purchase[]): CostLine {

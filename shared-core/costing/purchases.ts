@@ -1,7 +1,7 @@
-import { type House, nameCovering, type Tax } from '../house/index.ts';
+import { type House, moneyIn, nameCovering, type Tax } from '../house/index.ts';
 import { amountsOf, isBought, keepLedger, type OrderLine, taxOf } from '../ordering/index.ts';
 import type { MaterialNeed, PaintNeed } from '../prep/prep-plan.ts';
-import { type Money, moneyOf, parseMoney, scaleMoney, splitMoney, ZERO_MONEY } from '../units/index.ts';
+import { type Money, moneyOf, scaleMoney, splitMoney, ZERO_MONEY } from '../units/index.ts';
 import { say } from '../words/index.ts';
 import type { CostLine } from './cost-plan.ts';
 
@@ -63,10 +63,9 @@ function placedLines(house: House): readonly Priced[] {
   const ledgers = new Map(house.coverings.map(({ id }) => [id, keepLedger(house, id).lines]));
   return house.orders.flatMap(({ id, tax, lines }) =>
     lines.map(({ covering, price, rolls }, index): Priced => {
-      const parsed = price === undefined ? null : parseMoney(price, house.currency);
       const notComing = ledgers.get(covering)?.find((line) => line.order === id && line.index === index)?.notComing ?? 0;
       const words = nameCovering(house, covering);
-      const known = parsed?.ok ? parsed.value : null;
+      const known = moneyIn(house, price);
       return {
         kind: 'covering',
         of: covering,

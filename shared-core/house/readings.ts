@@ -1,5 +1,5 @@
 import { present } from '../base/index.ts';
-import { type Length, lengthOf, type Measure, printLength, ZERO_LENGTH } from '../units/index.ts';
+import { type Length, lengthOf, type Measure, type Money, parseMoney, printLength, ZERO_LENGTH } from '../units/index.ts';
 import type { Band, House, Room, Wall, Wallcovering } from './types.ts';
 
 /** Both ends of a height or a base that may be given once. */
@@ -61,6 +61,16 @@ export function heightsOf({ from, to }: Pick<HungBand, 'from' | 'to'>, wallHeigh
 export function nameCovering(house: Pick<House, 'coverings'>, id: string): string {
   const covering = house.coverings.find((candidate) => candidate.id === id);
   return covering?.patternNumber ?? covering?.name ?? id;
+}
+
+/**
+ * Money that the facts hold as a text; null where there is none, or none that the currency has.
+ *
+ * Example: '45.5' in a house of EUR is 4550 of its minor units.
+ */
+export function moneyIn({ currency }: Pick<House, 'currency'>, written: string | undefined): Money | null {
+  const parsed = written === undefined ? null : parseMoney(written, currency);
+  return parsed?.ok ? parsed.value : null;
 }
 
 /** A supplier as it is called: by the name recorded for it, else as the coverings name it. */

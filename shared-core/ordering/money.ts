@@ -1,5 +1,5 @@
-import type { House, PlacedOrder, Tax } from '../house/index.ts';
-import { type Money, moneyOf, parseMoney, scaleMoney } from '../units/index.ts';
+import { type House, moneyIn, type PlacedOrder, type Tax } from '../house/index.ts';
+import { type Money, moneyOf, scaleMoney } from '../units/index.ts';
 import type { OrderLine } from './order-line.ts';
 
 /** What is bought of one supplier, before and with tax. */
@@ -74,9 +74,8 @@ export function bySupplier(house: House, lines: readonly OrderLine[]): readonly 
  * Example: lines of 100.00 and 50.00 under a tax of 10 % that comes on top: 150.00, 15.00 and 165.00.
  */
 export function amountsOfOrder(house: Pick<House, 'currency'>, { lines, tax }: Pick<PlacedOrder, 'lines' | 'tax'>): Amounts {
-  const prices = lines.map(({ price }) => (price === undefined ? null : parseMoney(price, house.currency)));
-  const isPriced = prices.every((price) => price?.ok);
-  return amountsOf(isPriced ? moneyOf(prices.reduce((total, price) => total + (price?.ok ? price.value : 0), 0)) : null, tax ?? null);
+  const prices = lines.map(({ price }) => moneyIn(house, price));
+  return amountsOf(prices.every((price) => price !== null) ? moneyOf(prices.reduce((total, price) => total + price, 0)) : null, tax ?? null);
 }
 
 /**

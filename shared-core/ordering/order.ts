@@ -1,6 +1,6 @@
 import type { Effort } from '../cutting/index.ts';
-import type { House, Mural, Wallcovering } from '../house/index.ts';
-import { ceilDivide, floorDivide, lengthOf, type Money, moneyOf, parseMoney } from '../units/index.ts';
+import { type House, moneyIn, type Mural, type Wallcovering } from '../house/index.ts';
+import { ceilDivide, floorDivide, lengthOf, type Money, moneyOf } from '../units/index.ts';
 import type { CutRoll, PlacedPiece } from './cut-roll.ts';
 import { type DifferenceLine, findDifference, findReturns, type ReturnLine } from './difference.ts';
 import type { Watch } from './known-cuts.ts';
@@ -213,14 +213,11 @@ function runningLength(covering: RollGoods & Wallcovering, { length, minimum }: 
 
 function priceByLength(price: string | undefined, units: number, house: House): Money | null {
   if (units === 0) return moneyOf(0);
-  const parsed = price === undefined ? null : parseMoney(price, house.currency);
-  return parsed?.ok ? moneyOf(parsed.value * units) : null;
+  const one = moneyIn(house, price);
+  return one === null ? null : moneyOf(one * units);
 }
 
 export function saleUnits(covering: RollGoods | Mural, house: Pick<House, 'currency'>): readonly SaleUnit[] {
   if (!covering.soldIn || covering.soldIn.length === 0) return ONE_BY_ONE;
-  return covering.soldIn.map(({ rolls, price, atLeast }) => {
-    const parsed = price === undefined ? null : parseMoney(price, house.currency);
-    return { rolls, price: parsed?.ok ? parsed.value : null, atLeast };
-  });
+  return covering.soldIn.map(({ rolls, price, atLeast }) => ({ rolls, price: moneyIn(house, price), atLeast }));
 }

@@ -1,7 +1,7 @@
-import type { House, Room } from '../house/index.ts';
+import { type House, moneyIn, type Room } from '../house/index.ts';
 import { isBought, type RoomReadiness } from '../ordering/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK } from '../survey/index.ts';
-import { type Money, moneyOf, parseMoney, splitMoney } from '../units/index.ts';
+import { type Money, moneyOf, splitMoney } from '../units/index.ts';
 import { rollsAloneIn } from './explain-run.ts';
 import type { HousePlan, RoomPlan } from './house-plan.ts';
 
@@ -114,10 +114,7 @@ interface Purchase extends Pick<RoomCost, 'covering' | 'run' | 'order' | 'price'
 function shareCosts(house: House, plan: HousePlan): ReadonlyMap<string, readonly RoomCost[]> {
   const there = new Set(house.rooms.map(({ id }) => id));
   const placed = house.orders.flatMap(({ id, lines }) =>
-    lines.map(({ covering, run = null, price, rooms }): Purchase => {
-      const parsed = price === undefined ? null : parseMoney(price, house.currency);
-      return { covering, run, order: id, price: parsed?.ok ? parsed.value : null, rooms };
-    }),
+    lines.map(({ covering, run = null, price, rooms }): Purchase => ({ covering, run, order: id, price: moneyIn(house, price), rooms })),
   );
   const costs = new Map<string, RoomCost[]>();
   for (const { rooms, ...purchase } of [...placed, ...plan.order.filter(isBought).map((line) => ({ covering: line.covering, run: line.run, order: null, price: line.price, rooms: line.rooms }))]) {

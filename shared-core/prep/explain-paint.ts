@@ -1,7 +1,7 @@
 import { assert, present } from '../base/index.ts';
-import { endsOf, type House, hungBand, OPENING_WORDS, type Paint } from '../house/index.ts';
+import { endsOf, type House, hungBand, moneyIn, OPENING_WORDS, type Paint } from '../house/index.ts';
 import { drawOutline, goesAllRound } from '../survey/index.ts';
-import { type Area, type Length, moneyOf, parseMoney, ratio, type Ratio, showArea, showLength, showMoney, showSpreadingRate, showSquareUnits, showVolume, wholeMillilitres } from '../units/index.ts';
+import { type Area, type Length, moneyOf, ratio, type Ratio, showArea, showLength, showMoney, showSpreadingRate, showSquareUnits, showVolume, wholeMillilitres } from '../units/index.ts';
 import { DEDUCTION_RULES } from './opening-rules.ts';
 import { coatFactors } from './paint-coats.ts';
 import { type MeasuredOpening, type MeasuredSurface, paintedSurfaces } from './paint-surfaces.ts';
@@ -165,9 +165,6 @@ function paintOf(house: House, id: string): Paint {
 
 /** Of tins that hold as much the cheapest is bought. */
 function priceOf(house: House, soldIn: NonNullable<Paint['soldIn']>, litres: number): string {
-  const prices = soldIn.flatMap((tin) => {
-    const read = tin.litres === litres && tin.price !== undefined ? parseMoney(tin.price, house.currency) : null;
-    return read?.ok ? [read.value] : [];
-  });
+  const prices = soldIn.flatMap((tin) => (tin.litres === litres ? (moneyIn(house, tin.price) ?? []) : []));
   return showMoney(moneyOf(Math.min(...prices)), house.currency);
 }

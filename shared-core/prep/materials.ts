@@ -1,6 +1,5 @@
-import type { Covering, House, OwnMaterial, Room } from '../house/index.ts';
+import { type Covering, type House, moneyIn, type Room } from '../house/index.ts';
 import type { Outline } from '../survey/index.ts';
-import { type Money, parseMoney } from '../units/index.ts';
 import { amountOver, bandsArea } from './areas.ts';
 import { choosePacks } from './choose-packs.ts';
 import { type MaterialId, MATERIALS, MATERIAL_IDS } from './material-table.ts';
@@ -60,11 +59,6 @@ function pasteFor(covering: Covering): { readonly material: MaterialId; readonly
 function buy(house: House, material: MaterialId, amount: number): Pick<MaterialNeed, 'packs' | 'price'> {
   const packs = house.materials.find((own) => own.material === material)?.packs;
   if (!packs) return { packs: null, price: null };
-  const bought = choosePacks(amount * PARTS_OF_A_UNIT, packs.map((pack) => ({ amount: Math.max(1, Math.floor(pack.amount * PARTS_OF_A_UNIT)), price: priceOf(pack, house) })));
+  const bought = choosePacks(amount * PARTS_OF_A_UNIT, packs.map((pack) => ({ amount: Math.max(1, Math.floor(pack.amount * PARTS_OF_A_UNIT)), price: moneyIn(house, pack.price) })));
   return { packs: packs.flatMap((pack, index) => (bought.counts[index]! > 0 ? [{ amount: pack.amount, count: bought.counts[index]! }] : [])), price: bought.price };
-}
-
-function priceOf({ price }: OwnMaterial['packs'][number], { currency }: House): Money | null {
-  const read = price === undefined ? null : parseMoney(price, currency);
-  return read?.ok ? read.value : null;
 }

@@ -1,6 +1,6 @@
 import { assert, good } from '../base/index.ts';
-import type { House, Paint } from '../house/index.ts';
-import { areaOf, type Money, parseMoney, type Ratio, readSpreadingRate, roundRatio, spreadingOfSolids, type SpreadingRate, UNITS_PER_MILLIMETRE, wholeMillilitres } from '../units/index.ts';
+import { type House, moneyIn, type Paint } from '../house/index.ts';
+import { areaOf, type Money, type Ratio, readSpreadingRate, roundRatio, spreadingOfSolids, type SpreadingRate, UNITS_PER_MILLIMETRE, wholeMillilitres } from '../units/index.ts';
 import { coatFactors } from './paint-coats.ts';
 import { type MeasuredSurface, paintedArea, paintedSurfaces, sumOf } from './paint-surfaces.ts';
 import { choosePacks } from './choose-packs.ts';
@@ -102,14 +102,7 @@ function sharesOf(whole: number, weights: readonly bigint[]): readonly number[] 
 
 function tinsFor(millilitres: number, { soldIn }: Paint, currency: string): { readonly tins: PaintNeed['tins']; readonly price: Money | null } | null {
   if (!soldIn || soldIn.length === 0) return null;
-  const { counts, price } = choosePacks(millilitres, soldIn.map((tin) => ({ amount: wholeMillilitres(tin.litres), price: priceOf(tin.price, currency) })));
+  const { counts, price } = choosePacks(millilitres, soldIn.map((tin) => ({ amount: wholeMillilitres(tin.litres), price: moneyIn({ currency }, tin.price) })));
   const tins = soldIn.map(({ litres }, index) => ({ litres, count: counts[index]! })).filter(({ count }) => count > 0);
   return { tins: tins.toSorted((one, other) => other.litres - one.litres), price };
-}
-
-function priceOf(price: string | undefined, currency: string): Money | null {
-  if (price === undefined) return null;
-  const read = parseMoney(price, currency);
-  assert(read.ok, 'a price that was accepted is read again');
-  return read.value;
 }

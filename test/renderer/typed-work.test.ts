@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { civilDay } from '../../shared-core/calendar/index.ts';
-import { changedTasks } from '../../src-renderer/places/calendar/task-choices.ts';
-import { readDay, readDays, readMinutes, sayDays, sayTime, writeDays } from '../../src-renderer/places/calendar/typed-work.ts';
+import { changedTasks } from '../../src-renderer/state/changed-tasks.ts';
+import { sayTime } from '../../src-renderer/parts/say-time.ts';
+import { readDay, readDays, readMinutes, sayDays, writeDays } from '../../src-renderer/places/calendar/typed-work.ts';
 
 describe('days that are typed', () => {
   test('are separated by commas, each once and in their order; several in a row by their first and last', () => {

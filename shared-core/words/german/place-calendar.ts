@@ -83,9 +83,6 @@ const DAYS: Words = {
   From: 'Von',
   To: 'Bis',
   'Why there': 'Warum dort',
-  '{0} min': '{0} Min.',
-  '{0} h': '{0} Std.',
-  '{0} h {1} min': '{0} Std. {1} Min.',
   '{0}, {1}': '{0}, {1}',
 };
 

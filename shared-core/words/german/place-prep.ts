@@ -88,7 +88,4 @@ export const PLACE_PREP: Words = {
   sound: 'tragfähig',
   '{0} over {1} % of it': '{0} auf {1} % davon',
   '{0} days': '{0} Tage',
-  '{0} min': '{0} Min.',
-  '{0} h': '{0} Std.',
-  '{0} h {1} min': '{0} Std. {1} Min.',
 };

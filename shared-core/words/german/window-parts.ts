@@ -210,4 +210,7 @@ export const WINDOW_PARTS: Words = {
   '{0} is no picture that can be shown.': '{0} ist kein Bild, das sich zeigen lässt.',
   '{0} can’t be made small enough.': '{0} lässt sich nicht klein genug machen.',
   'read as {0}': 'gelesen als {0}',
+  '{0} min': '{0} Min.',
+  '{0} h': '{0} Std.',
+  '{0} h {1} min': '{0} Std. {1} Min.',
 };

@@ -7,7 +7,7 @@ import type { HouseState } from '../../state/house.svelte.ts';
 import { type BarStep, type Chart, columnsOf, dayAfter, layChart, nextBar } from './chart.ts';
 import { calendarIn, wordsOf, workOf } from './plan-facts.ts';
 import { sayLength } from './say-calendar.ts';
-import { changedTasks } from './task-choices.ts';
+import { changedTasks } from '../../state/changed-tasks.ts';
 import { readDay, readDays, sayNoDay } from './typed-work.ts';
 import type { Weekday } from './weekday-words.ts';
 

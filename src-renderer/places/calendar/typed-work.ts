@@ -70,10 +70,3 @@ export function readMinutes(typed: string): number | null {
   if (hours) return Number(hours[1]) * 60 + Math.round((Number((hours[2] ?? '0').padEnd(2, '0')) * 60) / 100);
   return /^\d{1,6}$/.test(text) ? Number(text) : null;
 }
-
-/** '45 min', '2 h', '2 h 30 min'. */
-export function sayTime(minutes: number): string {
-  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
-  if (hours === 0) return say`${rest} min`;
-  return rest === 0 ? say`${hours} h` : say`${hours} h ${rest} min`;
-}

@@ -2,6 +2,8 @@ import { type Edit, type Room, SURFACE_STATES, type Surface, type SurfaceKind, t
 import type { Task } from '../../../shared-core/prep/index.ts';
 import { say, sayDecimal, sayList } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
+import { sayTime } from '../../parts/say-time.ts';
+import { changedTasks } from '../../state/changed-tasks.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { KIND_WORDS, STATE_WORDS } from './surface-words.ts';
 
@@ -57,10 +59,6 @@ export class PrepSheet {
 
   pickWalls(): void {
     this.#picked = null;
-  }
-
-  get pickedName(): string {
-    return sayList(this.surfaces.filter(({ key }) => this.picked.includes(key)).map(({ name }) => name));
   }
 
   /** What all that are picked have in common of one fact; undefined where they differ. */
@@ -123,7 +121,7 @@ export class PrepSheet {
     return this.#house.saved.tasks.find((choice) => choice.task === task);
   }
 
-  /** The hours of a task as its field shows them, to a quarter of an hour. */
+  /** The hours of a task as its field shows them, to a hundredth. */
   hoursOf({ id, minutes }: Task): string {
     return sayDecimal(String(Math.round(((this.choiceOf(id)?.minutes ?? minutes) / 60) * 100) / 100));
   }
@@ -153,11 +151,7 @@ export class PrepSheet {
   };
 
   async #choose(task: string, change: Partial<Pick<TaskChoice, 'minutes' | 'isOthers'>>): Promise<string | null> {
-    const { tasks } = this.#house.saved;
-    const { task: _task, ...facts } = { ...this.choiceOf(task), ...change };
-    const kept = Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined));
-    const others = tasks.filter((choice) => choice.task !== task).map((choice) => ({ ...choice }));
-    return sayFaults(await this.#house.edit({ kind: 'set-tasks', tasks: Object.keys(kept).length > 0 ? [...others, { task, ...kept }] : others }));
+    return sayFaults(await this.#house.edit({ kind: 'set-tasks', tasks: changedTasks(this.#house.saved.tasks, task, change) }));
   }
 
   async #changeHouse(facts: Record<string, number | string | null>): Promise<string | null> {
@@ -190,9 +184,7 @@ function readPack(typed: string): { readonly amount: number; readonly price?: st
 /** '45 min', '2 h 30 min', '3 days': minutes of the clock for reading. */
 export function sayMinutes(minutes: number): string {
   if (minutes >= 2 * MINUTES_OF_DAY) return say`${Math.round(minutes / MINUTES_OF_DAY)} days`;
-  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
-  if (hours === 0) return say`${rest} min`;
-  return rest === 0 ? say`${hours} h` : say`${hours} h ${rest} min`;
+  return sayTime(minutes);
 }
 
 /** '1.2 L', '350 ml', '4 kg', '12': an amount in its unit for reading. */

@@ -1,4 +1,4 @@
-import type { Edit, TaskChoice } from '../../../shared-core/house/index.ts';
+import type { Edit, TaskChoice } from '../../shared-core/house/index.ts';
 
 /**
  * What is said of the tasks with what changes of one of them; of a task of which nothing is said any more there is no entry.
