@@ -24,8 +24,8 @@ const textsIn = (page: Page) =>
   });
 
 async function expectGerman(page: Page, where: string): Promise<void> {
+  await expect.poll(async () => (await textsIn(page)).length, { message: where }).toBeGreaterThan(10);
   const texts = await textsIn(page);
-  expect(texts.length, where).toBeGreaterThan(10);
   expect(texts.filter((text) => ENGLISH_TEXTS.some((english) => english.test(text))), where).toEqual([]);
 }
 
@@ -60,8 +60,10 @@ test('in German no English is left in any place, and lengths, days and prices ar
   const german = await startStruckline(running.folder);
   await page.goto(german.address);
   await expect(page.locator('html')).toHaveAttribute('lang', 'de');
+  const demo = page.getByRole('button', { name: 'Beispielhaus öffnen' });
+  await expect(demo).toBeVisible();
   await expectGerman(page, 'start');
-  await page.getByRole('button', { name: 'Beispielhaus öffnen' }).click();
+  await demo.click();
   await expect(page.getByRole('table', { name: /Gesamtbestellung/ })).toBeVisible();
   const places = page.getByRole('navigation').getByRole('button');
   expect((await places.allInnerTexts()).map((text) => text.split('\n')[0])).toEqual(['Haus', 'Aufmaß', 'Vorarbeiten', 'Beläge', 'Einteilung', 'Bestellung', 'Lieferungen', 'Kalender']);
@@ -80,6 +82,7 @@ test('in German no English is left in any place, and lengths, days and prices ar
   await page.getByRole('combobox', { name: 'Längen in' }).selectOption({ label: 'Metern' });
   for (const place of await places.all()) {
     await place.click();
+    await expect(place).toHaveAttribute('aria-current', 'page');
     await expectGerman(page, await place.innerText());
   }
   for (const dialog of ['Darstellung', 'Tasten']) {
