@@ -21,23 +21,23 @@ const choose = (page: Page, label: string, words: string) => page.getByRole('dia
 test('what is chosen shows at once, and again after a start; what can not be read is said and stops nothing', async ({ page, running }) => {
   await page.goto(running.address);
   await expect(page.getByRole('button', { name: 'Appearance' })).toBeVisible();
-  expect(await look(page)).toEqual(USUAL);
+  await expect.poll(() => look(page)).toEqual(USUAL);
   await page.getByRole('button', { name: 'Appearance' }).press('Enter');
   await choose(page, 'Colours', 'dark');
-  expect(await look(page)).toEqual({ ...USUAL, paper: 'rgb(28, 33, 38)', ink: 'rgb(235, 233, 227)' });
+  await expect.poll(() => look(page)).toEqual({ ...USUAL, paper: 'rgb(28, 33, 38)', ink: 'rgb(235, 233, 227)' });
   await choose(page, 'Contrast', 'more');
   await choose(page, 'Size of text', '150 %');
   await choose(page, 'Motion', 'none');
   const chosen = { paper: 'rgb(0, 0, 0)', ink: 'rgb(255, 255, 255)', text: '24px', motion: '0ms' };
-  expect(await look(page)).toEqual(chosen);
+  await expect.poll(() => look(page)).toEqual(chosen);
   await page.keyboard.press('Escape');
   await expect(page.getByRole('dialog')).toHaveCount(0);
-  expect(await accessibleNameOfFocus(page)).toBe('Appearance');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Appearance');
   await running.stop();
 
   const again = await startStruckline(running.folder);
   await openDemo(page, again.address);
-  expect(await look(page)).toEqual(chosen);
+  await expect.poll(() => look(page)).toEqual(chosen);
   await page.getByRole('button', { name: 'Appearance' }).click();
   await choose(page, 'Size of text', '80 %');
   expect((await look(page)).text).toBe('12.8px');
@@ -51,7 +51,7 @@ test('what is chosen shows at once, and again after a start; what can not be rea
   const newer = await startStruckline(running.folder);
   await page.goto(newer.address);
   await expect(page.getByRole('alert')).toContainText('version 7');
-  expect(await look(page)).toEqual(USUAL);
+  await expect.poll(() => look(page)).toEqual(USUAL);
   await newer.stop();
 });
 
@@ -59,9 +59,9 @@ test('what the system says holds until something is chosen', async ({ page, runn
   await page.emulateMedia({ colorScheme: 'dark', contrast: 'more', reducedMotion: 'reduce' });
   await page.goto(running.address);
   await page.getByRole('button', { name: 'Appearance' }).click();
-  expect(await look(page)).toEqual({ paper: 'rgb(0, 0, 0)', ink: 'rgb(255, 255, 255)', text: '16px', motion: '0ms' });
+  await expect.poll(() => look(page)).toEqual({ paper: 'rgb(0, 0, 0)', ink: 'rgb(255, 255, 255)', text: '16px', motion: '0ms' });
   await choose(page, 'Colours', 'light');
-  expect(await look(page)).toEqual({ paper: 'rgb(255, 255, 255)', ink: 'rgb(0, 0, 0)', text: '16px', motion: '0ms' });
+  await expect.poll(() => look(page)).toEqual({ paper: 'rgb(255, 255, 255)', ink: 'rgb(0, 0, 0)', text: '16px', motion: '0ms' });
   await page.emulateMedia({ colorScheme: 'dark', contrast: 'no-preference', reducedMotion: 'no-preference' });
   await expect.poll(() => look(page)).toEqual(USUAL);
 });
@@ -88,14 +88,14 @@ test('the sheet of keys lists them all; keys go to places and rooms and keep wha
   await expect(page.getByRole('main', { name: 'Set out' })).toBeFocused();
   await expect(page.getByRole('button', { name: 'Undo: change length of wall A in Front bedroom' })).toBeEnabled();
   await page.keyboard.press('Alt+PageDown');
-  expect(await accessibleNameOfFocus(page)).toBe('Back bedroom');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Back bedroom');
   await page.keyboard.press('Alt+PageUp');
   await page.keyboard.press('Alt+PageUp');
-  expect(await accessibleNameOfFocus(page)).toBe('Front bedroom');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Front bedroom');
   await page.keyboard.press('?');
   await expect(sheet).toBeVisible();
   await sheet.getByRole('button', { name: 'Close' }).click();
-  expect(await accessibleNameOfFocus(page)).toBe('Front bedroom');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Front bedroom');
 });
 
 for (const [colorScheme, contrast] of [['light', 'no-preference'], ['dark', 'no-preference'], ['light', 'more']] as const) {

@@ -31,7 +31,7 @@ test('what is needed opens to what other rolls would take and to the textbooks, 
   await expect(table.getByRole('row').nth(1)).toContainText(/bedroom/);
   await page.keyboard.press('Escape');
   await expect(working).toHaveCount(0);
-  expect(await accessibleNameOfFocus(page)).toMatch(/^rolls needed/);
+  await expect.poll(() => accessibleNameOfFocus(page)).toMatch(/^rolls needed/);
 });
 
 test('rooms that share a pattern are added up, each way with how often it falls short', async ({ page, running }) => {
@@ -65,7 +65,7 @@ for (const isShared of [true, false]) {
     await tabTo(page, 'Look longer', 'Shift+Tab');
     await page.keyboard.press('Enter');
     await expect(looking(page)).toContainText('longer');
-    expect(await accessibleNameOfFocus(page)).toBe('Stop');
+    await expect.poll(() => accessibleNameOfFocus(page)).toBe('Stop');
     await expect(needed).toHaveCount(3);
     await page.keyboard.press('Enter');
     await expect(stopped(page)).toBeVisible();

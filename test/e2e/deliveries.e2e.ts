@@ -29,13 +29,13 @@ test('four packages are received from the keyboard alone, and what each means is
 
   await typeLines(page, ['', 'K-2041', '2214', '7', '', '', '2026-03-05']);
   await expect(said(page)).toHaveText(/7 rolls of K-2041, run 2214\. As ordered; 10 still to come\./);
-  expect(await accessibleNameOfFocus(page)).toBe('Code');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Code');
   // The day of the package before is likely that of the next one too.
   await expect(page.getByLabel('Date', { exact: true })).toHaveValue('2026-03-05');
 
   await typeLines(page, ['', 'k-2041', '2214', '10', '2', '1', '']);
   await expect(said(page)).toHaveText(/10 rolls of K-2041, run 2214\. 2 damaged, 1 missing: 3 still to come\./);
-  expect(await cells(runRow(page, 'run 2214'))).toEqual(['17', '14', '2', '1', '0', '3', '−33 still to come']);
+  await expect.poll(() => cells(runRow(page, 'run 2214'))).toEqual(['17', '14', '2', '1', '0', '3', '−33 still to come']);
 
   await typeLines(page, ['', 'K-2041', '2215', '3', '', '', '']);
   await expect(said(page)).toHaveText(/Run 2215 was not ordered: keep it or send it back\./);
@@ -47,10 +47,10 @@ test('four packages are received from the keyboard alone, and what each means is
   await expect(said(page)).toBeEmpty();
   await expect(page.getByText('No covering of this house has the number K-2014: for which pattern did it come?')).toBeVisible();
   await typeLines(page, ['0099', '2', '', '', '']);
-  expect(await accessibleNameOfFocus(page)).toBe('Came for');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Came for');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('alert')).toHaveText('Say for which pattern K-2014 came.');
-  expect(await accessibleNameOfFocus(page)).toBe('Came for');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Came for');
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
   await expect(said(page)).toHaveText(/Pattern K-2014 came for K-2041: it counts for no room\./);
@@ -60,7 +60,7 @@ test('four packages are received from the keyboard alone, and what each means is
   await tabTo(page, 'Keep this run');
   await page.keyboard.press('Enter');
   await expect(page.getByText(/^Run 2215 of K-2041 is kept\. (No room hangs from it|.+ hangs? from it now)\.$/)).toBeVisible();
-  expect(await cells(runRow(page, 'run 2214'))).toEqual(['17', '14', '2', '1', '3', '0', '=as many as ordered, 3 of another run']);
+  await expect.poll(() => cells(runRow(page, 'run 2214'))).toEqual(['17', '14', '2', '1', '3', '0', '=as many as ordered, 3 of another run']);
   await page.keyboard.press('Control+z');
   await expect(page.getByText(/^Run 2215 of K-2041 is kept/)).toHaveCount(0);
   await tabTo(page, 'Keep this run');
@@ -75,7 +75,7 @@ test('four packages are received from the keyboard alone, and what each means is
 
   await page.reload();
   await expect(page.getByRole('table', { name: /The packages as they came/ }).getByRole('row')).toHaveCount(5);
-  expect(await cells(runRow(page, 'run 2214'))).toEqual(['17', '14', '2', '1', '3', '0', '=as many as ordered, 3 of another run']);
+  await expect.poll(() => cells(runRow(page, 'run 2214'))).toEqual(['17', '14', '2', '1', '3', '0', '=as many as ordered, 3 of another run']);
 });
 
 test('a figure opens to how it was added up', async ({ page, running }) => {
@@ -96,7 +96,7 @@ test('a code that is read fills the fields, goes to the first that is empty, and
   await typeLines(page, [`(01)${FERN_DOUBLE}`]);
   await expect(page.getByLabel('Pattern number', { exact: true })).toHaveValue('K-2041');
   await expect(page.getByLabel('Rolls', { exact: true })).toHaveValue('2');
-  expect(await accessibleNameOfFocus(page)).toBe('Run number');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Run number');
   await typeLines(page, ['2214', '', '', '', '']);
   await expect(said(page)).toHaveText(/2 rolls of K-2041, run 2214\. As ordered; 15 still to come\./);
 
@@ -106,7 +106,7 @@ test('a code that is read fills the fields, goes to the first that is empty, and
   await page.keyboard.press('Control+]');
   await typeLines(page, ['374']);
   await expect(said(page)).toHaveText(/8 rolls of K-2041, run 2214\. As ordered; 7 still to come\./);
-  expect(await accessibleNameOfFocus(page)).toBe('Code');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Code');
 
   await typeLines(page, ['06291041500214']);
   await expect(page.getByRole('alert')).toContainText('the last digit should be 3');
@@ -114,7 +114,7 @@ test('a code that is read fills the fields, goes to the first that is empty, and
   await expect(code).toBeFocused();
   await typeLines(page, ['2000009999990']);
   await expect(page.getByText('No sale unit of this house has the GTIN 2000009999990. Type what the label says.')).toBeVisible();
-  expect(await accessibleNameOfFocus(page)).toBe('Pattern number');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Pattern number');
   await typeLines(page, ['K-2041', `(01)${FERN_DOUBLE}(10)2207`]);
   await expect(said(page)).toHaveText(/2 rolls of K-2041, run 2207\. As ordered; 4 still to come\./);
 });
@@ -124,7 +124,7 @@ test('what is typed of a package stays with what is wrong with it, also while an
   await page.getByLabel('Code', { exact: true }).focus();
   await typeLines(page, ['', 'K-2041', '2214', 'ten', '', '', '']);
   await expect(page.getByRole('alert')).toHaveText('The rolls on the label are a whole number from 1.');
-  expect(await accessibleNameOfFocus(page)).toBe('Rolls');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Rolls');
   await typeLines(page, ['10', '11', '', '']);
   await expect(page.getByRole('alert')).toHaveText('Damaged are a whole number of the 10 on the label.');
   await typeLines(page, ['1', '', '30 February']);
@@ -154,7 +154,7 @@ test('a pasted table is shown as it would be taken, and nothing of it is taken w
   await page.getByRole('button', { name: 'Take these 3 packages' }).press('Enter');
   await expect(said(page)).toHaveText(/3 packages recorded\. 1 of them waits for a decision\./);
   await expect(rows).toHaveValue('');
-  expect(await cells(runRow(page, 'run 0412'))).toEqual(['20', '20', '0', '0', '0', '0', '=as ordered']);
+  await expect.poll(() => cells(runRow(page, 'run 0412'))).toEqual(['20', '20', '0', '0', '0', '0', '=as ordered']);
   expect((await cells(runRow(page, 'run 2214'))).slice(0, 6)).toEqual(['17', '9', '1', '0', '0', '8']);
 });
 
@@ -164,12 +164,12 @@ test('packages are corrected in their cells, filtered, sorted, copied and remove
   const table = page.getByRole('table', { name: /The packages as they came/ });
   const runs = () => table.getByRole('textbox', { name: /^Run number of/ }).evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value));
   await table.getByRole('button', { name: 'Rolls' }).click();
-  expect(await runs()).toEqual(['2215', '2207', '7', '2214', '0412']);
+  await expect.poll(() => runs()).toEqual(['2215', '2207', '7', '2214', '0412']);
   await table.getByRole('button', { name: 'Rolls' }).click();
-  expect(await runs()).toEqual(['0412', '2214', '7', '2207', '2215']);
+  await expect.poll(() => runs()).toEqual(['0412', '2214', '7', '2207', '2215']);
   await expect(table.getByRole('columnheader', { name: 'Rolls' })).toHaveAttribute('aria-sort', 'descending');
   await page.getByRole('region', { name: 'Packages', exact: true }).getByLabel('Find').fill('k-2041 22');
-  expect(await runs()).toEqual(['2214', '2207', '2215']);
+  await expect.poll(() => runs()).toEqual(['2214', '2207', '2215']);
   await page.getByRole('region', { name: 'Packages', exact: true }).getByRole('button', { name: 'Copy the table' }).click();
   await expect(page.getByRole('status').filter({ hasText: 'Copied 3 rows' })).toBeVisible();
   expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(
@@ -183,13 +183,13 @@ test('packages are corrected in their cells, filtered, sorted, copied and remove
   await expect(damaged).toHaveValue('18');
   await damaged.fill('4');
   await damaged.press('Enter');
-  expect(await accessibleNameOfFocus(page)).toBe('Missing of package 1');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Missing of package 1');
   await expect(table.getByText('4 damaged')).toBeVisible();
   await table.getByLabel('Run number of package 5').fill('2214');
   await page.keyboard.press('Tab');
   await expect(page.getByText('Nothing waits for a decision.')).toBeVisible();
   await table.getByRole('button', { name: 'Remove package 5' }).press('Enter');
-  expect(await accessibleNameOfFocus(page)).toBe('Remove package 2');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Remove package 2');
   expect((await cells(runRow(page, 'run 2214'))).slice(0, 6)).toEqual(['17', '13', '4', '0', '0', '4']);
 
   await goTo(page, 'Order');

@@ -42,7 +42,7 @@ test('an order is placed, received with faults, its rooms set to other runs, the
   await expect(page.getByText('Run 2215 was not ordered: keep it or send it back.')).toBeVisible();
   await saved(page);
   // It is not accepted in silence: nothing hangs from it.
-  expect(await bulkRuns(running.folder)).not.toContain('2215');
+  await expect.poll(() => bulkRuns(running.folder)).not.toContain('2215');
   await press(page, 'Keep this run');
   await expect(page.getByText(/^Run 2215 of K-2041 is kept/)).toBeVisible();
 
@@ -75,7 +75,7 @@ test('an order is placed, received with faults, its rooms set to other runs, the
 
   const again = await startStruckline(running.folder);
   try {
-    expect(await lifeOf(running.folder)).toEqual(life);
+    await expect.poll(() => lifeOf(running.folder)).toEqual(life);
     await page.goto(again.address);
     await page.getByRole('button', { name: /^Larkfield/ }).click();
     await press(page, /^Order/);

@@ -213,7 +213,7 @@ test('a photo is opened large, captioned, moved and taken away by the keyboard',
   await expect(viewer(page).getByLabel('Caption')).toHaveValue('');
   await page.keyboard.type('Damp behind the door');
   await page.keyboard.press('Enter');
-  expect(await accessibleNameOfFocus(page)).toBe('Wall');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Wall');
   await expect(viewer(page).getByRole('img', { name: 'Damp behind the door' })).toBeVisible();
   await expect(page.locator('button[aria-label^="Undo: change caption of a photo of wall A"]')).toBeEnabled();
   await page.keyboard.press('C');

@@ -104,12 +104,12 @@ test('runs are typed on one after the other, and the focus stays where they are 
   await typeLines(page, ['33', '']);
   await expect(inHand.getByRole('alert')).toHaveCount(0);
   const entries = () => inHand.getByRole('textbox', { name: /of entry/ }).evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value));
-  expect(await entries()).toEqual(['2207', '2', '31', '4', '32', '5', '33', '6']);
+  await expect.poll(() => entries()).toEqual(['2207', '2', '31', '4', '32', '5', '33', '6']);
   await inHand.getByRole('button', { name: 'Remove entry 3, run 32' }).press('Enter');
-  expect(await entries()).toEqual(['2207', '2', '31', '4', '33', '6']);
-  expect(await accessibleNameOfFocus(page)).toBe('Remove entry 3, run 33');
+  await expect.poll(() => entries()).toEqual(['2207', '2', '31', '4', '33', '6']);
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Remove entry 3, run 33');
   await page.keyboard.press('Enter');
-  expect(await entries()).toEqual(['2207', '2', '31', '4']);
+  await expect.poll(() => entries()).toEqual(['2207', '2', '31', '4']);
   await expect(inHand.getByLabel('Pattern', { exact: true })).toBeFocused();
 });
 

@@ -38,7 +38,7 @@ test('reveals, floor lines, leaning corners, rails and furniture are typed with 
   await typeLines(page, ['1 to 2 to 3']);
   // What is refused keeps the focus.
   await expect(page.getByText('A floor line is one length, or two for the left and the right end')).toBeVisible();
-  expect(await accessibleNameOfFocus(page)).toBe('Floor line');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Floor line');
   await page.keyboard.press('Control+A');
   await typeLines(page, ['0 to 1/2 in', '3/8']);
   await expect(field(page, 'Floor line')).toHaveValue('0" to 1/2 in');

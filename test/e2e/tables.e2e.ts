@@ -29,7 +29,7 @@ test('rows pasted where the next wall is typed open the table, are mended with t
   await page.getByRole('button', { name: 'Add the first room' }).click();
   await typeLines(page, ['Hall', '', `8'`]);
   await page.evaluate(() => navigator.clipboard.writeText(`12' 4"\tinside\r\n10 2\tinside\t8 to 9 ft\r\n12' 4" - 1"\tround\r\n10 fot\r\n`));
-  expect(await accessibleNameOfFocus(page)).toBe('Length of the next wall');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Length of the next wall');
   await page.keyboard.press('Control+v');
   const text = tableText(page, 'Walls from a table');
   await expect(text).toBeFocused();
@@ -54,7 +54,7 @@ test('rows pasted where the next wall is typed open the table, are mended with t
   await expect(field(page, 'Length of wall D')).toHaveValue(`10' 2"`);
   await expect(field(page, 'Height of wall A')).toHaveValue(`8'`);
   await expect(field(page, 'Height of wall B')).toHaveValue('8 ft to 9 ft');
-  expect(await accessibleNameOfFocus(page)).toBe('Walls from a table');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Walls from a table');
   await expect(panel(page, 'Walls from a table')).toHaveCount(0);
   await undo(page, 'add 4 walls in Hall').click();
   await expect(field(page, 'Length of wall A')).toHaveCount(0);

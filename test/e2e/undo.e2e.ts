@@ -38,17 +38,17 @@ test('Enter goes on from the openings to the rails, and from the last fact of a 
   await goTo(page, 'Survey');
   await tabTo(page, 'Length of the next wall');
   await page.keyboard.press('Enter');
-  expect(await accessibleNameOfFocus(page)).toBe('Next on wall');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Next on wall');
   await page.keyboard.press('Control+A');
   await page.keyboard.press('Delete');
   await page.keyboard.press('Enter');
-  expect(await accessibleNameOfFocus(page)).toBe('Name of the next rail');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Name of the next rail');
   await expect(page.getByLabel('Next on wall')).toHaveValue('A');
 
   await goTo(page, 'Coverings');
   await page.getByRole('button', { name: 'Wallcovering', exact: true }).click();
   await typeLines(page, ['R-510', 'Reed', '20.5', '33 ft', '21']);
-  expect(await accessibleNameOfFocus(page)).toBe('Add this wallcovering');
+  await expect.poll(() => accessibleNameOfFocus(page)).toBe('Add this wallcovering');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { name: /^R-510/ })).toBeVisible();
 });
