@@ -3,7 +3,7 @@ export { type CutList, isBought, type OrderLine } from './order-line.ts';
 export { choosePacks, fewestSold, type Pack, type Purchase, type SaleUnit } from './packs.ts';
 export { asCut, type Cutting, cutPieces, cuttingProblem, isInSequence, isRollGoods, longestPiece, type RollGoods, rollOf } from './pool.ts';
 export { cutInSequence, type SequencePlan } from './in-sequence.ts';
-export { knownCuts, type Watch } from './known-cuts.ts';
+export { atLeast, knownCuts, type Watch } from './known-cuts.ts';
 export { addTextbookCounts, chanceOfShort, countByTextbook, type TextbookCount, type TextbookCounts, type TextbookRoom, usableYield } from './textbook.ts';
 export { type CheckedDelivery, keepLedger, type Ledger, type LineProgress, type RunStock, type Verdict } from './ledger.ts';
 export type { DifferenceLine, ReturnLine } from './difference.ts';

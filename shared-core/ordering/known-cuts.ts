@@ -12,6 +12,11 @@ export interface Watch {
 const EFFORTS: readonly Effort[] = ['instant', 'brief', 'usual', 'patient'];
 const known = memoryOf<CuttingPlan>(4_000);
 
+/** The efforts from one on, the most patient first: in this order a watched plan takes what is known. */
+export function atLeast(effort: Effort): readonly Effort[] {
+  return EFFORTS.slice(EFFORTS.indexOf(effort)).toReversed();
+}
+
 /**
  * A cutting plan, worked out once for the same problem and effort, so that an edit cuts only what it touches.
  *
@@ -24,8 +29,7 @@ const known = memoryOf<CuttingPlan>(4_000);
  */
 export function knownCuts(problem: CuttingProblem, effort: Effort, watch?: Watch): CuttingPlan {
   const facts = JSON.stringify(problem);
-  const atLeast = watch ? EFFORTS.slice(EFFORTS.indexOf(effort)).toReversed() : [effort];
-  const before = atLeast.flatMap((tried) => known.recall(`${tried} ${facts}`) ?? [])[0];
+  const before = (watch ? atLeast(effort) : [effort]).flatMap((tried) => known.recall(`${tried} ${facts}`) ?? [])[0];
   if (before) return before;
   if (!watch || effort === 'instant') return known.remember(`${effort} ${facts}`, planCuts(problem, effort));
   if (watch.isStopped()) return lesserKnown(facts, effort) ?? knownCuts(problem, 'instant');

@@ -14,8 +14,8 @@ const known = memoryOf<readonly LayoutOption[]>(400);
  * The best few layouts of a stretch, searched once for the same facts.
  *
  * Judged by the rolls that the stretch takes alone, at the quick effort, so that the search keeps up with the typing.
- * What is remembered is the answer to a pure question, so a plan does not depend on it. Once a watch is stopped there
- * are none where they are not remembered.
+ * What is remembered is the answer to a pure question, so a plan does not depend on it. Once a watch is stopped they are
+ * the best found so far, which may be none, and are not remembered.
  */
 export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, covering: Wallcovering & RollGoods, house: House, watch?: Watch): readonly LayoutOption[] {
   const { layout: _own, ...hung } = band;
@@ -24,6 +24,7 @@ export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, coveri
   const before = known.recall(key);
   if (before) return before;
   if (watch?.isStopped()) return [];
+  let isCutShort = false;
   const found = searchLayouts({
     stretch,
     band,
@@ -32,6 +33,7 @@ export function bestLayouts(room: Room, band: HungBand, stretch: Stretch, coveri
     sight,
     grain: house.lengths === 'metric' ? millimetres(10) : inches(1),
     countRolls: rollCounter(rollOf(covering), MOST_STEPS),
+    isEnough: watch && (() => (isCutShort ||= watch.isStopped())),
   });
-  return known.remember(key, found);
+  return isCutShort ? found : known.remember(key, found);
 }

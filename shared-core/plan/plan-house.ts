@@ -1,8 +1,9 @@
+import { memoryOf } from '../base/index.ts';
 import { type CalendarPlan, type HouseJob, jobsOf, planCalendar } from '../calendar/index.ts';
 import { planCost } from '../costing/index.ts';
 import type { Effort } from '../cutting/index.ts';
 import { type Covering, type House, hungBand, type HungBand, type Mural, type Room, type Wallcovering } from '../house/index.ts';
-import { asCut, type CoveringOrder, cutPieces, findLeft, findReadiness, isRollGoods, orderCovering, orderMural, orderOfNone, type RollGoods, type Watch } from '../ordering/index.ts';
+import { asCut, atLeast, type CoveringOrder, cutPieces, findLeft, findReadiness, isRollGoods, orderCovering, orderMural, orderOfNone, type RollGoods, type Watch } from '../ordering/index.ts';
 import { planPaint, planPrep } from '../prep/index.ts';
 import { chosenLayout, findClashes, findStretches, setOutBorder, setOutCeiling, setOutLiningAcross, setOutLiningUp, setOutMural, setOutPanels, setOutStrips, type Stretch, type StretchLayout } from '../setting-out/index.ts';
 import { drawOutline, type Outline } from '../survey/index.ts';
@@ -26,7 +27,7 @@ export function planHouse(facts: House, effort: Effort = 'usual', watch?: Watch)
   const house = { ...facts, coverings: facts.coverings.map(asCut) };
   const asked = { house, effort, watch };
   const coverings = new Map(house.coverings.map((covering) => [covering.id, covering]));
-  const rooms = house.rooms.map((room) => planRoom(room, coverings, asked));
+  const rooms = house.rooms.map((room) => knownRoom(room, coverings, asked));
   const orders = house.coverings.flatMap((covering, index) => {
     const order = orderOf(covering, rooms, asked);
     watch?.progress?.(index + 1, house.coverings.length);
@@ -78,6 +79,19 @@ function orderOf(covering: Covering, rooms: readonly RoomPlan[], { house, effort
     return murals > 0 ? [{ room: room.id, parts: [[]], murals }] : [];
   });
   return hangings.length > 0 ? orderMural(house, covering, hangings) : orderOfNone(house, covering);
+}
+
+const known = memoryOf<RoomPlan>(400);
+
+/** A room planned once for the same facts, so that an edit plans only the rooms that it touches; remembered where the watch let it come to its end. */
+function knownRoom(room: Room, coverings: ReadonlyMap<string, Covering>, asked: Asked): RoomPlan {
+  const { house, effort, watch } = asked;
+  const used = [...room.bands, ...(room.ceiling ? [room.ceiling] : [])].map(({ covering }) => coverings.get(covering));
+  const facts = JSON.stringify([room, used, house.rules, house.lengths]);
+  const before = (watch ? atLeast(effort) : [effort]).flatMap((tried) => known.recall(`${tried} ${facts}`) ?? [])[0];
+  if (before) return before;
+  const plan = planRoom(room, coverings, asked);
+  return watch?.isStopped() ? plan : known.remember(`${effort} ${facts}`, plan);
 }
 
 function planRoom(room: Room, coverings: ReadonlyMap<string, Covering>, asked: Asked): RoomPlan {

@@ -37,6 +37,8 @@ export interface LayoutSearch {
   readonly grain: Length;
   /** Rolls that pieces take, asked once for each different demand; null where that is too much work, and the search ends. */
   readonly countRolls: (demand: readonly PieceDemand[]) => number | null;
+  /** Asked now and then: once it says yes, the search ends with the best so far. */
+  readonly isEnough?: (() => boolean) | undefined;
 }
 
 const MOST_OPTIONS = 5;
@@ -93,7 +95,7 @@ function bestOfKinds(search: LayoutSearch): ReadonlyMap<string, Judged> {
     for (const { layout, startKind, grid } of layoutsBetween(ends, tried)) {
       const spans = stripSpans(grid, laidWidth);
       cut += spans.length;
-      const rolls = cut > MOST_STRIPS ? null : rollsFor(demandOf(spans));
+      const rolls = cut > MOST_STRIPS || search.isEnough?.() ? null : rollsFor(demandOf(spans));
       if (rolls === null) return best;
       const judged: Judged = {
         layout,

@@ -25,7 +25,7 @@ export type PlanAnswer = { readonly number: number } & (
 );
 
 /** What is not known after so long is answered quickly first, so that an edit shows its order within a tenth of a second. */
-export const SOON_MILLISECONDS = 16;
+export const SOON_MILLISECONDS = 4;
 
 /**
  * Answers a request of the window: a plan, before it a quick one where it would not come soon, and how far it is.

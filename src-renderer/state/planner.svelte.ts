@@ -5,6 +5,7 @@ import type { PlanAnswer, PlanRequest } from './answer-plan.ts';
 import { factsOfPlans } from './facts-of-plans.ts';
 import { isAlike } from './is-alike.ts';
 import PlanWorker from './plan-worker.ts?worker';
+import { answerReceiver, type SentAnswer } from './sent-answer.ts';
 import { dropUpTo, newStopFlag, stopUpTo } from './stop-flag.ts';
 
 /** Where a plan cannot be told to stop, its worker is ended instead, and with it all that it remembers: not before this long. */
@@ -83,7 +84,8 @@ export class Planner {
 
   #newWorker(): Worker {
     const worker = new PlanWorker({ name: spokenLanguage().code });
-    worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => this.#take(data));
+    const received = answerReceiver();
+    worker.addEventListener('message', ({ data }: MessageEvent<SentAnswer>) => this.#take(received(data)));
     worker.addEventListener('error', (event) => {
       this.trouble = say`The plan could not be made (${event.message || say`the planner stopped`}). The house is saved; undo the last change to see its plan again.`;
       this.#finish();
