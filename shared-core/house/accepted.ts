@@ -34,8 +34,11 @@ export function oneOf<const Words extends readonly [string, ...string[]]>(words:
 }
 
 export function text(what: string, longest = 200) {
-  const error = takes(say`${what}, a text of 1 to ${longest} characters`);
-  return z.string({ error }).trim().min(1, { error }).max(longest, { error });
+  return z
+    .string({ error: takes(what) })
+    .trim()
+    .min(1, { error: say`is empty; it takes ${what}` })
+    .max(longest, { error: ({ input }) => say`is ${String(input).length} characters long; it takes ${what} of at most ${longest}` });
 }
 
 /** What somebody wrote down, of any number of lines, kept as it was typed. */

@@ -45,11 +45,11 @@ export function explainOtherCounts(house: House, line: OrderLine, { leastWhenLoo
 /**
  * The chance that a textbook's count falls short, in whole hundredths, in words where there is nothing to doubt.
  *
- * Example: 0.76 is 'short in 76 of 100', 0 'enough', 1 'short', 0.001 'short in under 1 of 100'.
+ * Example: 0.76 is 'short in 76 of 100', 0 'never short', 1 'short', 0.001 'short in under 1 of 100'.
  */
 export function sayShort({ rolls, chanceShort }: TextbookCount): string {
   if (rolls === null) return say`no count`;
-  if (chanceShort === 0) return say`enough`;
+  if (chanceShort === 0) return say`never short`;
   if (chanceShort === 1) return say`short`;
   if (chanceShort < 0.01) return say`short in under 1 of 100`;
   if (chanceShort > 0.99) return say`short in over 99 of 100`;

@@ -32,6 +32,7 @@ export function findWarnings(house: House, coverings: ReadonlyMap<string, Coveri
       room: null,
       message: say`Run ${present(line.run, 'the run whose offer ends')} of ${nameCovering(house, line.covering)} has no rolls left for ${line.spareLacking} of the spare.`,
     })),
+    ...sharedNumbers(house),
     ...orders.flatMap((one) => [...deliveryWarnings(one, house), ...differenceWarnings(one, house), ...choiceWarnings(one, house)]),
   ];
 }
@@ -173,6 +174,17 @@ function borderNotes(rooms: readonly RoomPlan[], house: House, isVinyl: (coverin
       return [{ place: 'coverings' as const, room: null, message, isAdvice: true as const }];
     }),
   );
+}
+
+/** Coverings that the same supplier would know by the same number: each is ordered by itself, and no label tells them apart. */
+function sharedNumbers({ coverings }: House): readonly Remark[] {
+  const numbered = coverings.flatMap(({ patternNumber, supplier }, index) => (patternNumber === undefined ? [] : [{ patternNumber, supplier, index }]));
+  return numbered.flatMap((one) => {
+    const first = numbered.find(({ patternNumber, supplier }) => patternNumber.toLowerCase() === one.patternNumber.toLowerCase() && (supplier === one.supplier || supplier === undefined || one.supplier === undefined))!;
+    if (first === one) return [];
+    const names = [first, one].map(({ index }) => coverings[index]!.name ?? say`number ${index + 1} of the list`);
+    return [{ place: 'coverings' as const, room: null, message: say`Pattern number ${one.patternNumber} stands for two coverings, ${names[0]!} and ${names[1]!}. Each is ordered by itself: keep one of them, or give them the numbers on their labels.` }];
+  });
 }
 
 function deliveryWarnings({ covering, ledger }: Order, house: House): readonly Remark[] {

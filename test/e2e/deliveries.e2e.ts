@@ -76,6 +76,12 @@ test('four packages are received from the keyboard alone, and what each means is
   await page.reload();
   await expect(page.getByRole('table', { name: /The packages as they came/ }).getByRole('row')).toHaveCount(5);
   await expect.poll(() => cells(runRow(page, 'run 2214'))).toEqual(['17', '14', '2', '1', '3', '0', '=as many as ordered, 3 of another run']);
+
+  await goTo(page, 'Order');
+  const inHand = page.getByRole('region', { name: 'In hand' });
+  await expect(inHand.getByRole('row', { name: 'K-2041 2214 14 delivered' })).toBeVisible();
+  await inHand.getByRole('button', { name: 'delivered' }).first().click();
+  await expect(page.getByRole('heading', { name: 'What has come', level: 1 })).toBeVisible();
 });
 
 test('a figure opens to how it was added up', async ({ page, running }) => {

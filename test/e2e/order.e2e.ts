@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { openDemo } from './demo.ts';
+import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus, tabTo } from './keyboard.ts';
 import { expect, test } from './struckline.ts';
 
@@ -136,6 +136,23 @@ test('an order is placed and stays as it was when the house changes', async ({ p
   await expect(placed.getByRole('row').nth(1)).toContainText(/Bathroom700/);
   await page.reload();
   await expect(page.getByLabel('Nothing more comes of T-118 in order 1')).toBeChecked();
+});
+
+test('an order without all its prices says so before it is placed, and two patterns of one number are told apart', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await goTo(page, 'Coverings');
+  await page.getByRole('button', { name: /^T-118/ }).click();
+  await page.getByRole('button', { name: /^Remove sale unit/ }).first().click();
+  const number = page.getByRole('textbox', { name: 'Pattern number' });
+  await page.getByRole('button', { name: /^K-3310/ }).click();
+  await number.fill('K-2041');
+  await number.press('Tab');
+  await goTo(page, 'Order');
+  await expect(page.getByText('Pattern number K-2041 stands for two coverings, Fern walk and Reed and ripple.')).toBeVisible();
+  const weir = page.getByRole('table', { name: 'One order for each supplier' }).getByRole('row').filter({ hasText: 'Weir & Loom' });
+  await expect(weir).toContainText('not known: 1 of 1 without a price');
+  await weir.getByRole('button', { name: 'Place it without all prices: the order with Weir & Loom' }).click();
+  await expect(page.getByRole('status').filter({ hasText: 'Order 1 is placed and stays as it is.' })).toBeVisible();
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {

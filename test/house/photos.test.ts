@@ -27,7 +27,7 @@ describe('the photos of a document', () => {
     ['too much of one', { image: `data:image/png;base64,${'A'.repeat(LONGEST_PHOTO)}` }, 'image', /at most 160000 characters/],
     ['an unknown room', { room: 'attic' }, 'room', /^is "attic", which is not a room of this house; its rooms are bed1$/],
     ['an unknown wall', { wall: 'Z' }, 'wall', /^is "Z", which is not a wall of Front bedroom; its walls are A, B, C, D$/],
-    ['an empty caption', { caption: ' ' }, 'caption', /a text of 1 to 200 characters/],
+    ['an empty caption', { caption: ' ' }, 'caption', /is empty; it takes what the photo shows/],
     ['an unknown key', { taken: '2026-03-02' }, 'taken', /is not a key of a photo; its keys are id, room, wall, caption, image/],
   ])('are refused for %s', (_what, facts, key, words) => {
     const fault = faultsOf(withPhotos(photo(facts))).find(({ path }) => path === `photos[0].${key}`);
@@ -105,7 +105,7 @@ describe('photos', () => {
     [{ kind: 'add-photos', photos: Array.from({ length: MOST_PHOTOS_OF_WALL }, (_, index) => photo({ id: `another${index}` })) }, /^photos\[13\]\.wall .* has 12 photos already/],
     [{ kind: 'change-photo', photo: 'photo9', facts: { caption: 'x' } }, /^photo is "photo9", which is not there; there are photo, photo2$/],
     [{ kind: 'change-photo', photo: 'photo', facts: { wall: 'Z' } }, /^photos\[0\]\.wall is "Z"/],
-    [{ kind: 'change-photo', photo: 'photo', facts: { caption: 'x'.repeat(201) } }, /^photo\.caption .*1 to 200 characters/],
+    [{ kind: 'change-photo', photo: 'photo', facts: { caption: 'x'.repeat(201) } }, /^photo\.caption .*at most 200/],
     [{ kind: 'remove-photo', photo: 'photo9' }, /^photo is "photo9"/],
   ])('edit %# that can not be made is refused in words', (edit, words) => {
     const outcome = applyEdit(house(), edit);

@@ -34,7 +34,7 @@ describe('what other rolls would take', () => {
 });
 
 test.each([
-  [0, 'enough'],
+  [0, 'never short'],
   [0.001, 'short in under 1 of 100'],
   [0.01, 'short in 1 of 100'],
   [0.76, 'short in 76 of 100'],

@@ -144,3 +144,18 @@ describe('what goods ask for', () => {
     expect(planOf(documentOf({ coverings: [wallcovering()], rooms: [facts] })).warnings.map(({ message }) => message)).toEqual(['The last strip of the ceiling of Room is a sliver. Running the strips along another wall may avoid it.']);
   });
 });
+
+describe('coverings of one pattern number', () => {
+  const said = (...coverings: readonly Loose[]) => planOf(documentOf({ coverings: coverings.map((covering, index) => wallcovering({ id: `c${index}`, ...covering })) })).warnings.map(({ message }) => message);
+
+  test('are named where one supplier would know both by it', () => {
+    const message = 'Pattern number k-7 stands for two coverings, Fern and number 2 of the list. Each is ordered by itself: keep one of them, or give them the numbers on their labels.';
+    expect(said({ patternNumber: 'K-7', name: 'Fern', supplier: 'One' }, { patternNumber: 'k-7', name: undefined })).toEqual([message]);
+    expect(said({ patternNumber: 'K-7', name: 'Fern', supplier: 'One' }, { patternNumber: 'k-7', name: undefined, supplier: 'One' })).toEqual([message]);
+  });
+
+  test('are two where their suppliers differ, or they have none', () => {
+    expect(said({ patternNumber: 'K-7', supplier: 'One' }, { patternNumber: 'K-7', supplier: 'Other' })).toEqual([]);
+    expect(said({ patternNumber: undefined }, { patternNumber: undefined })).toEqual([]);
+  });
+});

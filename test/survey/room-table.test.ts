@@ -216,7 +216,7 @@ describe('nothing is added of a table with a fault', () => {
     ['two walls looked at most', 'Hall,wall,A,9 ft,,8 ft,,,,,,,,yes\nHall,wall,B,9 ft,,8 ft,,,,,,,,yes', ['3: Looked at most: wall A is it already; a room takes one.']],
     ['a rail on a wall that is not there', 'Hall,wall,A,9 ft,,8 ft\nHall,rail,A C,,,3 in,,,32 in', ['3: Wall is "C", which is not a wall of Hall; its walls are A.']],
     ['a rail above its walls', 'Hall,wall,A,9 ft,,8 ft\nHall,rail,,,,3 in,,,9 ft', [`3: Sill is 9 ft: the rail "rail" would stand above wall A, which is 8' high; leave that wall out of its walls, or set it lower.`]],
-    ['a name that is too long', `${'H'.repeat(81)},room`, ['2: Room is "' + 'H'.repeat(56) + '...; it takes the name of the room, a text of 1 to 80 characters.']],
+    ['a name that is too long', `${'H'.repeat(81)},room`, ['2: Room is 81 characters long; it takes the name of the room of at most 80.']],
   ])('%s', (_what, rows, said) => {
     expect(troublesOf(`${HEAD}\n${rows}`)).toEqual(said);
   });

@@ -108,6 +108,7 @@ const COVERINGS: Words = {
   'A new mural': 'Neues Wandbild',
   'As the label and the sample book say. Supplier, match, sale units and prices come next, once it is added.':
     'Wie auf Etikett und im Musterbuch. Lieferant, Ansatz, Verkaufseinheiten und Preise kommen danach, sobald der Belag hinzugefügt ist.',
+  'Further down:': 'Weiter unten:',
   '2 for a double roll': '2 bei einer Doppelrolle',
   'how high it stands on the wall': 'so hoch steht sie an der Wand',
   'leave empty where nothing has to match': 'leer lassen, wenn nichts passen muss',

@@ -71,7 +71,10 @@ export const PLAN: Words = {
   ' A piece is too long for such a roll.': ' Ein Stück ist für eine solche Rolle zu lang.',
   'EN 233: width and length may be 1.5 % less than marked; set out and cut again for such rolls': 'EN 233: Breite und Länge dürfen 1,5 % unter der Angabe liegen; für solche Rollen neu eingeteilt und zugeschnitten',
   'no count': 'keine Zahl',
-  enough: 'genug',
+  'never short': 'reicht immer',
+  'number {0} of the list': 'Nummer {0} der Liste',
+  'Pattern number {0} stands for two coverings, {1} and {2}. Each is ordered by itself: keep one of them, or give them the numbers on their labels.':
+    'Die Musternummer {0} steht für zwei Beläge, {1} und {2}. Jeder wird für sich bestellt: einen davon behalten oder beiden die Nummern ihrer Etiketten geben.',
   short: 'zu wenig',
   'short in under 1 of 100': 'in weniger als 1 von 100 zu wenig',
   'short in over 99 of 100': 'in mehr als 99 von 100 zu wenig',

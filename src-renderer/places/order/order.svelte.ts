@@ -41,6 +41,16 @@ export class OrderSheet {
   readonly placing: readonly SupplierLines[] = $derived.by(() => toBePlaced(this.house, this.#lines));
   readonly amounts: Amounts = $derived.by(() => addAmounts(this.suppliers));
 
+  /** What came and is in hand of each run, beside what was typed as in hand. */
+  readonly brought: readonly RunQuantity[] = $derived.by(() =>
+    (this.#house.plan?.runs ?? []).flatMap(({ covering, ledger }) =>
+      ledger.runs.flatMap(({ run, inHand }) => {
+        const typed = this.house.stock.filter((entry) => entry.covering === covering && entry.run === run).reduce((total, { rolls }) => total + rolls, 0);
+        return run !== null && inHand > typed ? [{ covering, run, rolls: inHand - typed }] : [];
+      }),
+    ),
+  );
+
   constructor(house: HouseState) {
     this.#house = house;
   }
