@@ -2,6 +2,7 @@ import { say } from '../../shared-core/words/index.ts';
 import { assert, type Fault } from '../../shared-core/base/index.ts';
 import type { Host, OpenedHouse, Reply } from '../../shared-core/contract/index.ts';
 import { applyEdit, decodeHouse, type Edit, type House, type Room } from '../../shared-core/house/index.ts';
+import { isAlike } from './is-alike.ts';
 import { OtherWindows } from './other-windows.ts';
 import { PhotoImages } from './photo-images.svelte.ts';
 import { Planner } from './planner.svelte.ts';
@@ -189,8 +190,9 @@ export class HouseState {
     if (this.pending > 0) return;
     const decoded = decodeHouse(opened.house);
     assert(decoded.ok, 'the host sends good houses');
-    this.#confirmed = decoded.value;
-    this.saved = decoded.value;
+    // What is shown already stays the same house, so that no screen works it out again.
+    if (!isAlike(decoded.value, this.saved)) this.saved = decoded.value;
+    this.#confirmed = this.saved;
     this.planner.ask(this.shown);
   }
 }

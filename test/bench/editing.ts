@@ -7,7 +7,8 @@ import { BROWSER_ARGUMENTS, findBrowser } from '../e2e/browser.ts';
 import { startStruckline, temporaryFolder } from '../e2e/struckline.ts';
 import { benchHouse } from './houses.ts';
 
-const ROOMS = 40;
+/** Of a small house it tells what of the time is not the plan's. */
+const ROOMS = Number(process.argv[2] ?? 40);
 const EDITS = 50;
 
 interface Shown {
