@@ -68,6 +68,7 @@ export const argumentSchemas = {
   'undo': z.strictObject({ file, revision }),
   'redo': z.strictObject({ file, revision }),
   'export-document': z.strictObject({ file }),
+  'calendar-file': z.strictObject({ file }),
   'read-photo': z.strictObject({ file, image: keptImage }),
   'read-settings': z.strictObject({}),
   'save-settings': z.strictObject({ settings: settingsSchema }),
@@ -93,6 +94,7 @@ export interface Replies {
   readonly 'undo': OpenedHouse;
   readonly 'redo': OpenedHouse;
   readonly 'export-document': { readonly fileName: string; readonly text: string };
+  readonly 'calendar-file': { readonly fileName: string; readonly text: string };
   /** The photo that the house's facts only point at, as a data URL. */
   readonly 'read-photo': { readonly image: string };
   readonly 'read-settings': SettingsRead;

@@ -4,7 +4,7 @@ import { parseArgs } from 'node:util';
 import type { Fault } from '../../shared-core/base/index.ts';
 import type { House } from '../../shared-core/house/index.ts';
 import { say } from '../../shared-core/words/index.ts';
-import { addRooms, type Desk, exportText, makeHouseFile, newHouse, openDesk, readHouse, replaceHouse, roomsCsv, schemaText } from '../office/index.ts';
+import { addRooms, type Desk, exportText, makeHouseFile, newHouse, NO_DAYS, openDesk, readHouse, replaceHouse, roomsCsv, schemaText } from '../office/index.ts';
 
 export interface CommandResult {
   readonly status: 0 | 1 | 3;
@@ -22,6 +22,7 @@ const USAGE = [
   say`struckline export FILE                    the house as an exchange document`,
   say`struckline rooms FILE [--csv OUT]         the rooms as CSV: a row for each wall and what is on it`,
   say`struckline add-rooms FILE rooms.csv       add the rooms of such a table to the house in FILE; can be undone in the app`,
+  say`struckline calendar FILE [--ics OUT]      the days of the work, for a calendar program`,
   say`struckline schema                         the JSON Schema of the exchange document`,
   say`struckline check FILE                     faults and warnings`,
   '',
@@ -37,7 +38,7 @@ export async function runCommandLine(words: readonly string[]): Promise<CommandR
     parsed = parseArgs({
       args: [...words],
       allowPositionals: true,
-      options: { from: { type: 'string' }, json: { type: 'boolean' }, csv: { type: 'string' }, help: { type: 'boolean' } },
+      options: { from: { type: 'string' }, json: { type: 'boolean' }, csv: { type: 'string' }, ics: { type: 'string' }, help: { type: 'boolean' } },
     });
   } catch (error) {
     return misused(error instanceof Error ? error.message : String(error));
@@ -63,6 +64,7 @@ interface Options {
   readonly from?: string | undefined;
   readonly json?: boolean | undefined;
   readonly csv?: string | undefined;
+  readonly ics?: string | undefined;
 }
 
 interface Command {
@@ -79,6 +81,7 @@ const COMMANDS: ReadonlyMap<string, Command> = new Map<string, Command>([
   ['export', { files: 1, options: [], run: ([file]) => withHouse(file!, async (house) => done(exportText(house))) }],
   ['rooms', { files: 1, options: ['csv'], run: ([file], { csv }) => withHouse(file!, (house) => rooms(house, csv)) }],
   ['add-rooms', { files: 2, options: [], run: async ([file, table]) => finished(await addRooms(file!, table!)) }],
+  ['calendar', { files: 1, options: ['ics'], run: ([file], { ics }) => withHouse(file!, (house) => calendar(house, ics)) }],
   ['schema', { files: 0, options: [], run: async () => done(schemaText()) }],
   ['check', { files: 1, options: [], run: ([file]) => withDesk(file!, checkText) }],
 ]);
@@ -101,6 +104,14 @@ async function rooms(house: House, csv: string | undefined): Promise<CommandResu
   if (csv === undefined || csv === '-') return done(roomsCsv(house));
   const faults = await writeNew(csv, roomsCsv(house), (why) => say`The rooms were not written: ${why}`);
   return faults.length > 0 ? finished(faults) : done(say`The rooms were written to ${csv}.\n`);
+}
+
+async function calendar(house: House, ics: string | undefined): Promise<CommandResult> {
+  const text = openDesk(house).calendarFile();
+  if (text === null) return finished([{ path: '', message: NO_DAYS }]);
+  if (ics === undefined || ics === '-') return done(text);
+  const faults = await writeNew(ics, text, (why) => say`The calendar was not written: ${why}`);
+  return faults.length > 0 ? finished(faults) : done(say`The calendar was written to ${ics}.\n`);
 }
 
 /** Writes a file that is not there yet. */

@@ -1,2 +1,3 @@
+export { calendarFile } from './calendar-file.ts';
 export { orderCsv } from './order-csv.ts';
 export { orderText, planText } from './plan-text.ts';

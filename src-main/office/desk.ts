@@ -1,7 +1,8 @@
 import { documentSchema, type House, writeDocument } from '../../shared-core/house/index.ts';
 import { type HousePlan, planDocument, planHouse } from '../../shared-core/plan/index.ts';
+import { say } from '../../shared-core/words/index.ts';
 import { writeRoomTable } from '../../shared-core/survey/index.ts';
-import { orderCsv, orderText, planText } from '../documents/index.ts';
+import { calendarFile, orderCsv, orderText, planText } from '../documents/index.ts';
 
 /** A house's plan and the papers made of it, for whoever asks without a window. */
 export interface Desk {
@@ -10,7 +11,11 @@ export interface Desk {
   planText(): string;
   orderText(): string;
   orderCsv(): string;
+  /** The calendar for calendar programs, as it is written now; null where no day is known yet. */
+  calendarFile(): string | null;
 }
+
+export const NO_DAYS = say`There is no day to write yet: say what is on the walls or hang something, and on which day the work begins.`;
 
 export function openDesk(house: House): Desk {
   const plan = planHouse(house);
@@ -20,6 +25,7 @@ export function openDesk(house: House): Desk {
     planText: () => planText(house, plan),
     orderText: () => orderText(house, plan),
     orderCsv: () => orderCsv(house, plan),
+    calendarFile: () => calendarFile(house, plan, new Date()),
   };
 }
 

@@ -1,6 +1,6 @@
 export { newHouse } from '../../shared-core/house/index.ts';
 export { demoHouse } from './demo.ts';
-export { type Desk, exportText, openDesk, roomsCsv, schemaText } from './desk.ts';
+export { type Desk, exportText, NO_DAYS, openDesk, roomsCsv, schemaText } from './desk.ts';
 export { addRooms, isHouseFile, makeHouseFile, readHouse, replaceHouse } from './house-files.ts';
 export { type Office, type OfficeSettings, openOffice } from './office.ts';
 export { defaultFolder, type Surroundings } from './house-folder.ts';

@@ -16,6 +16,7 @@ import { decodeFacts, newHouse, readDocument, writeDocument } from '../../shared
 import { say, spokenLanguage } from '../../shared-core/words/index.ts';
 import type { StoredHouse, StoreFailure } from '../store/index.ts';
 import { demoHouse } from './demo.ts';
+import { NO_DAYS, openDesk } from './desk.ts';
 import { HOUSE_FILE_ENDING } from './house-files.ts';
 import { opened, OpenHouses } from './open-houses.ts';
 import { RememberedHouses } from './remembered-houses.ts';
@@ -83,6 +84,13 @@ export function openOffice(settings: OfficeSettings): Office {
         const read = await store.readWhole();
         if (!read.ok) return failure('not-a-house', say`The house file could not be read.`, read.faults);
         return { ok: true, value: { fileName: `${basename(path, HOUSE_FILE_ENDING)}.json`, text: writeDocument(read.value) } };
+      }),
+    'calendar-file': ({ file }) =>
+      houses.use(file, async (store, path) => {
+        const read = await store.read();
+        if (!read.ok) return failure('not-a-house', say`The house file could not be read.`, read.faults);
+        const text = openDesk(read.value.house).calendarFile();
+        return text === null ? failure('refused', NO_DAYS) : { ok: true, value: { fileName: `${basename(path, HOUSE_FILE_ENDING)}.ics`, text } };
       }),
     'read-photo': ({ file, image }) =>
       houses.use(file, async (store) => {

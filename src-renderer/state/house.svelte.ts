@@ -122,9 +122,10 @@ export class HouseState {
     await this.#send(() => this.#host.call('redo', { file: this.file, revision: this.#revision }));
   }
 
-  async exportDocument(): Promise<{ readonly fileName: string; readonly text: string } | null> {
+  /** The house as an exchange document, or its calendar, to be kept as a file; null where `trouble` says why not. */
+  async written(what: 'export-document' | 'calendar-file'): Promise<{ readonly fileName: string; readonly text: string } | null> {
     await this.#queue;
-    const reply = await this.#host.call('export-document', { file: this.file });
+    const reply = await this.#host.call(what, { file: this.file });
     if (reply.ok) return reply.value;
     this.trouble = reply.error.message;
     return null;

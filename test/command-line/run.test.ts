@@ -204,3 +204,16 @@ describe('order', () => {
     expect(readFileSync(at('order.csv'), 'utf8')).toBe(before);
   });
 });
+
+describe('the calendar of a house', () => {
+  test('is printed or written to a file that is not there yet, and is refused where no day is known', async () => {
+    const named = (name: string, work: object | undefined) => written(name, (document) => (document.work = work));
+    expect(await runCommandLine(['calendar', named('no-days.json', undefined)])).toEqual({ status: 1, output: '', errors: expect.stringMatching(/^struckline: There is no day to write yet/) });
+    const file = named('days.json', { starts: '2026-03-02' });
+    const [, printed] = [await runCommandLine(['calendar', file, '--ics', at('days.ics')]), await runCommandLine(['calendar', file])];
+    const withoutStamps = (text: string) => text.replaceAll(/DTSTAMP:\w+/g, '');
+    expect(printed.output).toMatch(/^BEGIN:VCALENDAR\r\n/);
+    expect(withoutStamps(readFileSync(at('days.ics'), 'utf8'))).toBe(withoutStamps(printed.output));
+    expect(await runCommandLine(['calendar', file, '--ics', at('days.ics')])).toMatchObject({ status: 1, errors: expect.stringMatching(/The calendar was not written/) });
+  });
+});

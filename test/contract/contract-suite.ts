@@ -231,6 +231,14 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
       expect(valueOf(await host.call('export-document', { file: imported.file })).text).toBe(exported.text);
     });
 
+    test('the calendar goes out once its days are known, and not before', async () => {
+      const { file, revision } = valueOf(await host.call('create-demo', {}));
+      expect(errorOf(await host.call('calendar-file', { file }))).toMatchObject({ code: 'refused', message: expect.stringMatching(/no day to write yet/) });
+      valueOf(await host.call('edit-house', { file, revision, edit: { kind: 'change-house', facts: { work: { starts: '2026-03-02' } } } }));
+      const written = valueOf(await host.call('calendar-file', { file }));
+      expect([written.fileName, written.text.slice(0, 15)]).toEqual([file.replace('.struckline', '.ics'), 'BEGIN:VCALENDAR']);
+    });
+
     test('a photo is put aside: facts point at it, it is read by itself, and goes out with the document', async () => {
       const { revision } = await withStudy();
       const image = `data:image/jpeg;base64,/9j/${'A'.repeat(40_000)}`;

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
@@ -29,6 +30,14 @@ test('the work is put into days from the day it begins on; shorter days take mor
   await expect.poll(days).toBe(alone);
 });
 
+test('the days are written out for a calendar program', async ({ page, running }) => {
+  await openCalendar(page, running.address);
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Write out for a calendar program' }).click()]);
+  expect(download.suggestedFilename()).toMatch(/\.ics$/);
+  expect(await readFile(await download.path(), 'utf8')).toContain('SUMMARY:Front bedroom: ');
+  await expect(page.getByText(`${download.suggestedFilename()} was written out.`)).toBeVisible();
+});
+
 test('a bar is moved by the keyboard, stays where it was put, and is given back to the plan', async ({ page, running }) => {
   await openCalendar(page, running.address);
   const job = await chart(page).getByRole('button').first().getAttribute('data-job');
@@ -43,6 +52,33 @@ test('a bar is moved by the keyboard, stays where it was put, and is given back 
   await expect(bar).not.toHaveAttribute('aria-label', before);
   await bar.focus();
   await page.keyboard.press('Delete');
+  await expect(bar).toHaveAttribute('aria-label', before);
+});
+
+test('a bar is dragged to another day, and Escape leaves it where it was', async ({ page, running }) => {
+  await openCalendar(page, running.address);
+  const job = await chart(page).getByRole('button').first().getAttribute('data-job');
+  const bar = chart(page).locator(`[data-job="${job}"]`);
+  await bar.scrollIntoViewIfNeeded();
+  const before = (await bar.getAttribute('aria-label')) ?? '';
+  const drag = async (days: number) => {
+    const box = (await bar.boundingBox())!;
+    const day = await chart(page).evaluate((element) => parseFloat(getComputedStyle(element).getPropertyValue('--day-wide')) * parseFloat(getComputedStyle(document.documentElement).fontSize));
+    const [x, y] = [box.x + Math.min(8, box.width / 2), box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    for (let step = 1; step <= 4; step += 1) await page.mouse.move(x + (days * day * step) / 4, y);
+  };
+  await drag(2);
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+  await expect(bar).toHaveAttribute('aria-label', before);
+  await expect(page.getByRole('button', { name: 'Undo: change work' })).toBeEnabled();
+  await drag(2);
+  await page.mouse.up();
+  await expect(page.getByRole('button', { name: 'Undo: change what is said of the tasks' })).toBeEnabled();
+  await expect(bar).not.toHaveAttribute('aria-label', before);
+  await page.keyboard.press('Control+z');
   await expect(bar).toHaveAttribute('aria-label', before);
 });
 

@@ -13,6 +13,7 @@ const COMMAND_LINE: Words = {
     'struckline rooms DATEI [--csv ZIEL]       die Räume als CSV: je eine Zeile für jede Wand und was daran ist',
   'struckline add-rooms FILE rooms.csv       add the rooms of such a table to the house in FILE; can be undone in the app':
     'struckline add-rooms DATEI raeume.csv     die Räume einer solchen Tabelle zum Haus in DATEI hinzufügen; in der App rückgängig zu machen',
+  'struckline calendar FILE [--ics OUT]      the days of the work, for a calendar program': 'struckline calendar DATEI [--ics ZIEL]    die Tage der Arbeit, für ein Kalenderprogramm',
   'struckline schema                         the JSON Schema of the exchange document': 'struckline schema                         das JSON-Schema des Austauschdokuments',
   'struckline check FILE                     faults and warnings': 'struckline check DATEI                    Fehler und Hinweise',
   'FILE is a house file (.struckline) or an exchange document (.json). OUT may be - for standard output.':
@@ -28,6 +29,16 @@ const COMMAND_LINE: Words = {
   'The order was written to {0}.\n': 'Die Bestellung wurde in {0} geschrieben.\n',
   'The rooms were not written: {0}': 'Die Räume wurden nicht geschrieben: {0}',
   'The rooms were written to {0}.\n': 'Die Räume wurden in {0} geschrieben.\n',
+  'The calendar was not written: {0}': 'Der Kalender wurde nicht geschrieben: {0}',
+  'The calendar was written to {0}.\n': 'Der Kalender wurde in {0} geschrieben.\n',
+  'There is no day to write yet: say what is on the walls or hang something, and on which day the work begins.':
+    'Es gibt noch keinen Tag zu schreiben: angeben, was an den Wänden ist, oder etwas anbringen, und an welchem Tag die Arbeit beginnt.',
+  'Two people.': 'Zu zweit.',
+  'Then {0} days before what follows.': 'Danach {0} Tage, bevor das Nächste folgt.',
+  'Then {0} h before what follows.': 'Danach {0} h, bevor das Nächste folgt.',
+  'Order {0} is expected': 'Bestellung {0} wird erwartet',
+  'Order {0} is expected from {1}': 'Bestellung {0} wird von {1} erwartet',
+  ', run {0}': ', Anfertigung {0}',
   "Can't be met: {0}": 'Nicht ausführbar: {0}',
   'Look: {0}': 'Hinweis: {0}',
   'The facts are good and there is nothing to look at.\n': 'Die Angaben sind in Ordnung; Hinweise gibt es keine.\n',

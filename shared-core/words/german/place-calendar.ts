@@ -1,6 +1,8 @@
 import type { Words } from '../say.ts';
 
 const DAYS: Words = {
+  'Write out for a calendar program': 'Für ein Kalenderprogramm ausgeben',
+  '{0} was written out.': '{0} wurde ausgegeben.',
   'Days and money of the work': 'Tage und Geld der Arbeit',
   'Who works when': 'Wer wann arbeitet',
   'Begins on': 'Beginnt am',
