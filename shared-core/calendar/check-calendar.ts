@@ -1,5 +1,5 @@
 import { WEEKDAYS } from '../house/index.ts';
-import { isCalendarDay } from '../ordering/index.ts';
+import { isCalendarDay } from '../units/index.ts';
 import type { Booking, CalendarPlan, CalendarQuestion, Job, WorkTime } from './calendar-plan.ts';
 
 /** A rule that a calendar breaks. */

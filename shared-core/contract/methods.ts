@@ -20,6 +20,15 @@ const file = houseFile(`${NAME}|${ELSEWHERE}`);
 
 const revision = z.int().nonnegative();
 
+const PAPERS = ['job-sheets', 'calendar'] as const;
+/** What is written of a house's plan for others to read. */
+export type Paper = (typeof PAPERS)[number];
+
+export interface WrittenText {
+  readonly fileName: string;
+  readonly text: string;
+}
+
 /** A house file in the folder, or one elsewhere that was opened by its path, as the start screen lists it. */
 export interface HouseListing {
   readonly file: string;
@@ -68,7 +77,7 @@ export const argumentSchemas = {
   'undo': z.strictObject({ file, revision }),
   'redo': z.strictObject({ file, revision }),
   'export-document': z.strictObject({ file }),
-  'calendar-file': z.strictObject({ file }),
+  'write-paper': z.strictObject({ file, paper: z.enum(PAPERS) }),
   'read-photo': z.strictObject({ file, image: keptImage }),
   'read-settings': z.strictObject({}),
   'save-settings': z.strictObject({ settings: settingsSchema }),
@@ -93,8 +102,8 @@ export interface Replies {
   readonly 'edit-house': OpenedHouse;
   readonly 'undo': OpenedHouse;
   readonly 'redo': OpenedHouse;
-  readonly 'export-document': { readonly fileName: string; readonly text: string };
-  readonly 'calendar-file': { readonly fileName: string; readonly text: string };
+  readonly 'export-document': WrittenText;
+  readonly 'write-paper': WrittenText;
   /** The photo that the house's facts only point at, as a data URL. */
   readonly 'read-photo': { readonly image: string };
   readonly 'read-settings': SettingsRead;

@@ -1,6 +1,5 @@
 import { fault, good, type Outcome } from '../base/index.ts';
-import { isCalendarDay } from './calendar-day.ts';
-import { faultOfCheckDigit, quoteTyped } from '../units/index.ts';
+import { faultOfCheckDigit, isCalendarDay, quoteTyped } from '../units/index.ts';
 import { say } from '../words/index.ts';
 
 /** What a reader sends for FNC1: the control character 29, between values of no fixed length and what follows. */

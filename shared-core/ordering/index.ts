@@ -18,4 +18,3 @@ export { findReadiness, type RoomReadiness, type Wait } from './ready.ts';
 export { findByGtin, type FoundUnit, type SoldCoverings } from './find-by-gtin.ts';
 export { readScan, type Scan } from './scan.ts';
 export { type PackageRow, readPackageTable } from './package-table.ts';
-export { isCalendarDay } from './calendar-day.ts';

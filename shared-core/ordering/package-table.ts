@@ -1,6 +1,5 @@
 import { bad, type Fault, fault, good, type Outcome } from '../base/index.ts';
-import { isCalendarDay } from './calendar-day.ts';
-import { columnOf, type ColumnWords, quoteTyped, readHeading, readSeparated, type TableLine, wordsIn } from '../units/index.ts';
+import { columnOf, type ColumnWords, isCalendarDay, quoteTyped, readHeading, readSeparated, type TableLine, wordsIn } from '../units/index.ts';
 import { say } from '../words/index.ts';
 
 /** What a row of a pasted table says of a package: the rolls on its label, and how many of those are damaged or not in it. */

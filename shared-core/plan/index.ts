@@ -10,7 +10,7 @@ export { CEILING, piecesOf } from './hangings.ts';
 export { planHouse } from './plan-house.ts';
 export { nameRoom } from './name-room.ts';
 export { explainPiece, explainStrip, type PieceFacts } from './explain-piece.ts';
-export { type PieceRoll, rollsOfBand } from './roll-of-piece.ts';
+export { isOffcut, type PieceRoll, rollsOfBand } from './roll-of-piece.ts';
 export { explainRuns, sayRun, sayWayOut } from './say-runs.ts';
 export { cutSheet, sayMark, type SheetCut, type SheetRoll } from './cut-sheet.ts';
 export { explainByRoom, explainInHand, explainOnOrder, explainSpare, rollsAloneIn } from './explain-run.ts';

@@ -11,3 +11,4 @@ export { planPrep } from './plan-prep.ts';
 export type { Caution, MaterialNeed, MaterialUse, PaintedSurface, PaintNeed, PrepPlan, SurfaceOf, Task } from './prep-plan.ts';
 export { PHASES, type Rule } from './rule.ts';
 export { RULES } from './rules.ts';
+export { sayAmount } from './say-amount.ts';

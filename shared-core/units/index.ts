@@ -1,3 +1,4 @@
+export { isCalendarDay } from './calendar-day.ts';
 export { addAreas, type Area, areaOf, rectangleArea, showArea, showSquareUnits, ZERO_AREA } from './area.ts';
 export { printLength, showLength } from './format-length.ts';
 export { type Fraction, MAX_DENOMINATOR, parseFraction, printFraction } from './fraction.ts';
@@ -37,3 +38,4 @@ export { columnOf, type ColumnWords, readHeading, wordsIn } from './table-headin
 export { MAX_LENGTH_TEXT, type Measure } from './read-length.ts';
 export { spillsOver } from './spills-over.ts';
 export { millilitresOf, NANOLITRES_PER_IMPERIAL_GALLON, NANOLITRES_PER_US_GALLON, showVolume, wholeMillilitres } from './volume.ts';
+export { sayTime, sayWait } from './say-time.ts';

@@ -2,6 +2,7 @@ import { ICalCalendar } from 'ical-generator';
 import { dayNumberOf, START_MINUTE, type WorkTime } from '../../shared-core/calendar/index.ts';
 import { type House, nameCovering, nameSupplier } from '../../shared-core/house/index.ts';
 import { type HousePlan, nameRoom, sayUnits } from '../../shared-core/plan/index.ts';
+import { sayWait } from '../../shared-core/units/index.ts';
 import { say } from '../../shared-core/words/index.ts';
 
 const MILLISECONDS_PER_DAY = 86_400_000;
@@ -30,7 +31,7 @@ export function calendarFile(house: House, plan: HousePlan, written: Date): stri
     const cautions = prep.cautions.filter((caution) => task?.cautions.includes(caution.id));
     const description = [
       ...(job.people === 2 ? [say`Two people.`] : []),
-      ...(job.waitMinutes > 0 ? [sayWait(job.waitMinutes)] : []),
+      ...(job.waitMinutes > 0 ? [say`Then ${sayWait(job.waitMinutes)} before what follows.`] : []),
       ...(task?.checks ?? []),
       ...cautions.flatMap(({ words, threshold, ask, source }) => [words, ...(threshold === null ? [] : [threshold]), ask, source]),
     ];
@@ -64,11 +65,6 @@ export function calendarFile(house: House, plan: HousePlan, written: Date): stri
     });
   }
   return file.toString();
-}
-
-function sayWait(minutes: number): string {
-  const hours = Math.ceil(minutes / 60);
-  return hours > 48 ? say`Then ${Math.ceil(hours / 24)} days before what follows.` : say`Then ${hours} h before what follows.`;
 }
 
 /** The moment at which a clock anywhere shows this time; written without a zone. */

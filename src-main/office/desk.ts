@@ -2,7 +2,7 @@ import { documentSchema, type House, writeDocument } from '../../shared-core/hou
 import { type HousePlan, planDocument, planHouse } from '../../shared-core/plan/index.ts';
 import { say } from '../../shared-core/words/index.ts';
 import { writeRoomTable } from '../../shared-core/survey/index.ts';
-import { calendarFile, orderCsv, orderText, planText } from '../documents/index.ts';
+import { calendarFile, jobSheets, orderCsv, orderText, planText } from '../documents/index.ts';
 
 /** A house's plan and the papers made of it, for whoever asks without a window. */
 export interface Desk {
@@ -11,6 +11,8 @@ export interface Desk {
   planText(): string;
   orderText(): string;
   orderCsv(): string;
+  /** A sheet for each room in which something is done. */
+  jobSheets(): string;
   /** The calendar for calendar programs, as it is written now; null where no day is known yet. */
   calendarFile(): string | null;
 }
@@ -25,6 +27,7 @@ export function openDesk(house: House): Desk {
     planText: () => planText(house, plan),
     orderText: () => orderText(house, plan),
     orderCsv: () => orderCsv(house, plan),
+    jobSheets: () => jobSheets(house, plan),
     calendarFile: () => calendarFile(house, plan, new Date()),
   };
 }

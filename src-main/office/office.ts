@@ -85,12 +85,14 @@ export function openOffice(settings: OfficeSettings): Office {
         if (!read.ok) return failure('not-a-house', say`The house file could not be read.`, read.faults);
         return { ok: true, value: { fileName: `${basename(path, HOUSE_FILE_ENDING)}.json`, text: writeDocument(read.value) } };
       }),
-    'calendar-file': ({ file }) =>
+    'write-paper': ({ file, paper }) =>
       houses.use(file, async (store, path) => {
         const read = await store.read();
         if (!read.ok) return failure('not-a-house', say`The house file could not be read.`, read.faults);
-        const text = openDesk(read.value.house).calendarFile();
-        return text === null ? failure('refused', NO_DAYS) : { ok: true, value: { fileName: `${basename(path, HOUSE_FILE_ENDING)}.ics`, text } };
+        const [desk, name] = [openDesk(read.value.house), basename(path, HOUSE_FILE_ENDING)];
+        if (paper === 'job-sheets') return { ok: true, value: { fileName: say`${name}, job sheets.txt`, text: desk.jobSheets() } };
+        const text = desk.calendarFile();
+        return text === null ? failure('refused', NO_DAYS) : { ok: true, value: { fileName: `${name}.ics`, text } };
       }),
     'read-photo': ({ file, image }) =>
       houses.use(file, async (store) => {

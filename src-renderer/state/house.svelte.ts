@@ -1,7 +1,8 @@
 import { say } from '../../shared-core/words/index.ts';
 import { assert, type Fault } from '../../shared-core/base/index.ts';
-import type { Host, OpenedHouse, Reply } from '../../shared-core/contract/index.ts';
+import type { Host, OpenedHouse, Paper, Reply, WrittenText } from '../../shared-core/contract/index.ts';
 import { applyEdit, decodeHouse, type Edit, type House, type Room } from '../../shared-core/house/index.ts';
+import { saveText } from '../host/save-text.ts';
 import { isAlike } from './is-alike.ts';
 import { OtherWindows } from './other-windows.ts';
 import { PhotoImages } from './photo-images.svelte.ts';
@@ -122,10 +123,21 @@ export class HouseState {
     await this.#send(() => this.#host.call('redo', { file: this.file, revision: this.#revision }));
   }
 
-  /** The house as an exchange document, or its calendar, to be kept as a file; null where `trouble` says why not. */
-  async written(what: 'export-document' | 'calendar-file'): Promise<{ readonly fileName: string; readonly text: string } | null> {
+  exportDocument(): Promise<WrittenText | null> {
+    return this.#written(() => this.#host.call('export-document', { file: this.file }));
+  }
+
+  /** Hands a paper to the user as a file; gives its name, or null where `trouble` says why there is none. */
+  async writePaper(paper: Paper): Promise<string | null> {
+    const written = await this.#written(() => this.#host.call('write-paper', { file: this.file, paper }));
+    if (written) saveText(written.fileName, written.text, 'text/plain');
+    return written?.fileName ?? null;
+  }
+
+  /** A text to be kept as a file; null where `trouble` says why there is none. */
+  async #written(call: () => Promise<Reply<WrittenText>>): Promise<WrittenText | null> {
     await this.#queue;
-    const reply = await this.#host.call(what, { file: this.file });
+    const reply = await call();
     if (reply.ok) return reply.value;
     this.trouble = reply.error.message;
     return null;

@@ -217,3 +217,9 @@ describe('the calendar of a house', () => {
     expect(await runCommandLine(['calendar', file, '--ics', at('days.ics')])).toMatchObject({ status: 1, errors: expect.stringMatching(/The calendar was not written/) });
   });
 });
+
+test('job sheets are printed room by room', async () => {
+  const { status, output } = await runCommandLine(['job-sheets', written('sheets.json')]);
+  expect([status, output.split('\n')[0]]).toEqual([0, 'Front bedroom, 7 Alder Court']);
+  expect(output).toMatch(/\n\[ \] 1\. /);
+});

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type ErrorCode, type Host, type HostFacts, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, METHODS, type OpenedHouse, type Reply, type ReplyError, type Settings, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
+import { type ErrorCode, type Host, type HostFacts, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, METHODS, type OpenedHouse, type Paper, type Reply, type ReplyError, type Settings, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
 import { type Edit, LARGEST_DOCUMENT_CHARACTERS } from '../../shared-core/house/index.ts';
 
 export interface Connection {
@@ -231,12 +231,14 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
       expect(valueOf(await host.call('export-document', { file: imported.file })).text).toBe(exported.text);
     });
 
-    test('the calendar goes out once its days are known, and not before', async () => {
-      const { file, revision } = valueOf(await host.call('create-demo', {}));
-      expect(errorOf(await host.call('calendar-file', { file }))).toMatchObject({ code: 'refused', message: expect.stringMatching(/no day to write yet/) });
+    test('job sheets go out at once, the calendar once its days are known, and no paper of another name', async () => {
+      const { file, house, revision } = valueOf(await host.call('create-demo', {}));
+      const write = (paper: Paper) => host.call('write-paper', { file, paper });
+      expect(valueOf(await write('job-sheets'))).toEqual({ fileName: file.replace('.struckline', ', job sheets.txt'), text: expect.stringContaining(`Front bedroom, ${house.name}`) });
+      expect(errorOf(await write('calendar'))).toMatchObject({ code: 'refused', message: expect.stringMatching(/no day to write yet/) });
       valueOf(await host.call('edit-house', { file, revision, edit: { kind: 'change-house', facts: { work: { starts: '2026-03-02' } } } }));
-      const written = valueOf(await host.call('calendar-file', { file }));
-      expect([written.fileName, written.text.slice(0, 15)]).toEqual([file.replace('.struckline', '.ics'), 'BEGIN:VCALENDAR']);
+      expect(valueOf(await write('calendar'))).toEqual({ fileName: file.replace('.struckline', '.ics'), text: expect.stringMatching(/^BEGIN:VCALENDAR/) });
+      expect(errorOf(await write('poster' as Paper)).code).toBe('bad-argument');
     });
 
     test('a photo is put aside: facts point at it, it is read by itself, and goes out with the document', async () => {

@@ -132,10 +132,17 @@ test('an order is placed and stays as it was when the house changes', async ({ p
   await spare.press('Tab');
   await expect(page.getByRole('listitem').filter({ hasText: '2 rolls of T-118 more, to match the run on its way' })).toBeVisible();
   await expect(placed.getByRole('row').nth(1)).toContainText(/T-118any oneStudy, Bathroom707/);
+  const expected = page.getByLabel('Order 1 is expected on');
+  await expected.fill('2027-02-30');
+  await expected.press('Tab');
+  await expect(page.getByText('‘2027-02-30’ is no day; a date takes year, month and day, such as 2026-03-02.')).toBeVisible();
+  await expected.fill('2027-02-28');
+  await expected.press('Tab');
   await page.getByLabel('Nothing more comes of T-118 in order 1').check();
   await expect(placed.getByRole('row').nth(1)).toContainText(/Bathroom700/);
   await page.reload();
   await expect(page.getByLabel('Nothing more comes of T-118 in order 1')).toBeChecked();
+  await expect(expected).toHaveValue('2027-02-28');
 });
 
 test('an order without all its prices says so before it is placed, and two patterns of one number are told apart', async ({ page, running }) => {

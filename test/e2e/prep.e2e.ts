@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
@@ -78,16 +79,52 @@ test('a paint is typed in, put on a ceiling and on woodwork, and counted in tins
   await page.getByRole('button', { name: 'Ceiling of Study' }).click();
   await page.getByRole('button', { name: 'Woodwork of Study' }).click();
   await goTo(page, 'Prep');
-  const row = page.getByRole('table', { name: 'Materials and paints for the whole house' }).getByRole('row', { name: /^Chalk/ });
+  const row = page.getByRole('table', { name: /^What is to be bought for the whole house/ }).getByRole('row', { name: /^Chalk/ });
   await expect(row).toContainText(/\d+ × 2\.5 L/);
   await expect(row).toContainText('.00');
+  await row.getByRole('button', { name: /^Chalk needed/ }).click();
+  await expect(row).toContainText('By the tin: 12 m2/L.');
+  await page.keyboard.press('Escape');
+  const shopping = page.getByRole('table', { name: /^What is to be bought for the whole house/ });
+  await expect(shopping.getByRole('row', { name: /^K-2041, run 2214/ })).toContainText('17 rolls');
+  await expect(shopping.getByRole('row', { name: /^All of it/ })).toContainText('not all priced');
   const packs = page.getByLabel('What filler is sold in');
   await packs.fill('much');
   await packs.press('Enter');
   await expect(page.getByRole('alert').filter({ hasText: 'This takes amounts and their prices' })).toBeVisible();
   await packs.fill('1000 at 9.50; 5000 at 38');
   await packs.press('Enter');
-  await expect(page.getByRole('table', { name: 'Materials and paints for the whole house' }).getByRole('row', { name: /^filler/ })).toContainText(/\d × 1 kg|\d × 5 kg/);
+  await expect(page.getByRole('table', { name: /^What is to be bought for the whole house/ }).getByRole('row', { name: /^filler/ })).toContainText(/\d × 1 kg|\d × 5 kg/);
+});
+
+test('how openings are taken off what is painted is chosen, and the working says by which rule', async ({ page, running }) => {
+  await openDemo(page, running.address);
+  await goTo(page, 'Coverings');
+  await page.getByRole('button', { name: /^T-118/ }).click();
+  await page.getByRole('button', { name: 'Take it down from Study' }).click();
+  await page.getByRole('button', { name: 'Paint', exact: true }).click();
+  await page.getByRole('region', { name: 'A new paint' }).getByLabel('Name').fill('Chalk');
+  await page.getByRole('region', { name: 'A new paint' }).getByLabel('Spreading rate').fill('12 m2/L');
+  await page.getByRole('button', { name: 'Add this paint' }).click();
+  await page.getByRole('button', { name: 'Study', exact: true }).click();
+  await goTo(page, 'Prep');
+  const needed = page.getByRole('table', { name: /^What is to be bought/ }).getByRole('button', { name: /^Chalk needed/ });
+  const before = await needed.textContent();
+  await goTo(page, 'Order');
+  const rule = page.getByLabel('Openings in what is painted');
+  await rule.selectOption('by NRM2, as SMM7: 0.5 m²');
+  await expect(page.getByText('openings up to 0.5 m² are not taken off, larger ones are, and their covered reveals added')).toBeVisible();
+  await expect(page.getByRole('button', { name: /^Undo: / }).first()).toBeEnabled();
+  await goTo(page, 'Prep');
+  await expect(needed).not.toHaveText(before!);
+});
+
+test('the job sheets of all rooms are written out, their cautions with them', async ({ page, running }) => {
+  await openPrep(page, running.address);
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Write out the job sheets of all rooms' }).click()]);
+  expect(download.suggestedFilename()).toMatch(/, job sheets\.txt$/);
+  expect(await readFile(await download.path(), 'utf8')).toContain('Ask a licensed lead inspector for a test');
+  await expect(page.getByText(`${download.suggestedFilename()} was written out.`)).toBeVisible();
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {

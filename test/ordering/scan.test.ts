@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readScan, type Scan } from '../../shared-core/ordering/index.ts';
-import { isCalendarDay } from '../../shared-core/ordering/calendar-day.ts';
+import { isCalendarDay } from '../../shared-core/units/index.ts';
 import { readElements, readPrintedElements } from '../../shared-core/ordering/element-string.ts';
 import { checkDigitOf, quoteTyped } from '../../shared-core/units/index.ts';
 

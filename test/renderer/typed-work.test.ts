@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { civilDay } from '../../shared-core/calendar/index.ts';
 import { changedTasks } from '../../src-renderer/state/changed-tasks.ts';
-import { sayTime } from '../../src-renderer/parts/say-time.ts';
-import { readDay, readDays, readMinutes, sayDays, writeDays } from '../../src-renderer/places/calendar/typed-work.ts';
+import { sayTime, sayWait } from '../../shared-core/units/index.ts';
+import { readDay } from '../../src-renderer/parts/read-day.ts';
+import { readDays, readMinutes, sayDays, writeDays } from '../../src-renderer/places/calendar/typed-work.ts';
 
 describe('days that are typed', () => {
   test('are separated by commas, each once and in their order; several in a row by their first and last', () => {
@@ -36,6 +37,7 @@ test('a time that is typed is minutes, hours and minutes, or hours', () => {
   expect(['90', '1:30', '1.5 h', '1,5h', '0', '0:05', '2 h', '1.25h'].map(readMinutes)).toEqual([90, 90, 90, 90, 0, 5, 120, 75]);
   expect(['', '1:75', '-3', 'an hour', '1.5'].map(readMinutes)).toEqual([null, null, null, null, null]);
   expect([45, 120, 150, 0].map(sayTime)).toEqual(['45 min', '2 h', '2 h 30 min', '0 min']);
+  expect([240, 2879, 2880, 2881].map(sayWait)).toEqual(['4 h', '47 h 59 min', '2 days', '3 days']);
 });
 
 describe('what is said of a task', () => {

@@ -1,6 +1,25 @@
 import type { Words } from '../say.ts';
 
 const COMMAND_LINE: Words = {
+  'struckline job-sheets FILE                for each room what to heed, what to do and what to cut': 'struckline job-sheets DATEI               für jeden Raum, was zu beachten, zu tun und zuzuschneiden ist',
+  '{0}, job sheets.txt': '{0}, Arbeitsblätter.txt',
+  'Nothing to do yet: say what is on the walls, or hang something in a room.\n': 'Noch nichts zu tun: angeben, was an den Wänden ist, oder in einem Raum etwas anbringen.\n',
+  'Before anybody begins': 'Bevor jemand anfängt',
+  'The usual cautions, not advice for this house: local codes and licensed practice come first.':
+    'Die üblichen Hinweise, keine Beratung für dieses Haus: Örtliche Vorschriften und zugelassene Fachleute gehen vor.',
+  'done by others': 'machen andere',
+  'two people': 'zu zweit',
+  'then {0} before what follows': 'danach {0}, bevor es weitergeht',
+  'What is to be done, in order': 'Was zu tun ist, der Reihe nach',
+  ', ceiling': ', Decke',
+  ', of an offcut': ', aus einem Reststück',
+  '{0}{1}: {2} from {3}{4}': '{0}{1}: {2} ab {3}{4}',
+  '{0}, {1}, roll {2}': '{0}, {1}, Rolle {2}',
+  'What is cut for it': 'Was dafür zugeschnitten wird',
+  '[ ] Pattern number and run number read on every label before cutting; labels kept':
+    '[ ] Vor dem Zuschneiden auf jedem Etikett Musternummer und Anfertigung gelesen; Etiketten aufgehoben',
+  '[ ] The first three strips hung, and looked at in daylight': '[ ] Die ersten drei Bahnen geklebt und bei Tageslicht angesehen',
+  '{0}, {1}': '{0}, {1}',
   'struckline new FILE [--from house.json]   make a house file': 'struckline new DATEI [--from haus.json]   eine Hausdatei anlegen',
   "struckline plan FILE [--json]             the plan: rooms with their strips and rolls, the house's order":
     'struckline plan DATEI [--json]            der Plan: Räume mit Bahnen und Rollen, die Bestellung des Hauses',
@@ -34,8 +53,7 @@ const COMMAND_LINE: Words = {
   'There is no day to write yet: say what is on the walls or hang something, and on which day the work begins.':
     'Es gibt noch keinen Tag zu schreiben: angeben, was an den Wänden ist, oder etwas anbringen, und an welchem Tag die Arbeit beginnt.',
   'Two people.': 'Zu zweit.',
-  'Then {0} days before what follows.': 'Danach {0} Tage, bevor das Nächste folgt.',
-  'Then {0} h before what follows.': 'Danach {0} h, bevor das Nächste folgt.',
+  'Then {0} before what follows.': 'Danach {0}, bevor das Nächste folgt.',
   'Order {0} is expected': 'Bestellung {0} wird erwartet',
   'Order {0} is expected from {1}': 'Bestellung {0} wird von {1} erwartet',
   ', run {0}': ', Anfertigung {0}',

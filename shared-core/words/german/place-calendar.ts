@@ -2,7 +2,6 @@ import type { Words } from '../say.ts';
 
 const DAYS: Words = {
   'Write out for a calendar program': 'Für ein Kalenderprogramm ausgeben',
-  '{0} was written out.': '{0} wurde ausgegeben.',
   'Days and money of the work': 'Tage und Geld der Arbeit',
   'Who works when': 'Wer wann arbeitet',
   'Begins on': 'Beginnt am',
@@ -14,7 +13,6 @@ const DAYS: Words = {
   'Days of the week that are worked on': 'Wochentage, an denen gearbeitet wird',
   'Some day of the week has to be worked on.': 'An einem Wochentag muss gearbeitet werden.',
   'This takes a whole number.': 'Hier ist nur eine ganze Zahl möglich.',
-  '‘{0}’ is no day; a date takes year, month and day, such as 2026-03-02.': '„{0}“ ist kein Tag; ein Datum besteht aus Jahr, Monat und Tag, zum Beispiel 2026-03-02.',
   '‘{0}’ ends before it begins.': '„{0}“ endet, bevor es beginnt.',
   'These are more than {0} days.': 'Das sind mehr als {0} Tage.',
   '{0} to {1}': '{0} bis {1}',

@@ -48,7 +48,6 @@ const RECEIVING: Words = {
   'This takes a whole number.': 'Hier ist nur eine ganze Zahl möglich.',
   'No covering of this house has the number {0}: for which pattern did it come?': 'Kein Belag dieses Hauses hat die Nummer {0}: Für welches Muster ist das Paket eingegangen?',
   'More than one covering of this house has the number {0}: for which pattern did it come?': 'Mehrere Beläge dieses Hauses haben die Nummer {0}: Für welches Muster ist das Paket eingegangen?',
-  '‘{0}’ is no day; a date takes year, month and day, such as 2026-03-02.': '„{0}“ ist kein Tag; ein Datum besteht aus Jahr, Monat und Tag, zum Beispiel 2026-03-02.',
   'This code says {0} {1}, and {2} stands in its field. Empty that field, or this one.': 'Der Code nennt {0} {1}, im Feld dafür steht {2}. Jenes Feld leeren oder dieses.',
   'pattern number': 'Musternummer',
   run: 'Anfertigung',

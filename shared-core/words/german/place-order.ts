@@ -1,6 +1,13 @@
 import type { Words } from '../say.ts';
 
 const ALLOWANCES: Words = {
+  'Openings in what is painted': 'Öffnungen in gestrichenen Flächen',
+  'none taken off': 'nichts abgezogen',
+  'by NRM2, as SMM7: 0.5 m²': 'nach NRM2, wie SMM7: 0,5 m²',
+  'by DIN 18363: 2.5 m²': 'nach DIN 18363: 2,5 m²',
+  'by IS 1200-13: 0.5 and 3 m²': 'nach IS 1200-13: 0,5 und 3 m²',
+  'Order {0} is expected on': 'Bestellung {0} wird erwartet am',
+  'year, month and day; the calendar waits for it': 'Jahr, Monat und Tag; der Kalender wartet darauf',
   'Allowances and rules of this house': 'Zugaben und Regeln dieses Hauses',
   'Common practice where nothing else was agreed; change what you do differently.': 'Üblich, wo nichts anderes vereinbart ist; ändern, was anders gemacht wird.',
   'Spare rolls, each pattern and run': 'Reserve in Rollen, je Muster und Anfertigung',

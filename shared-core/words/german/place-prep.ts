@@ -1,6 +1,7 @@
 import type { Words } from '../say.ts';
 
 const SURFACES: Words = {
+  'Write out the job sheets of all rooms': 'Arbeitsblätter aller Räume ausgeben',
   'new plaster': 'neuer Putz',
   'old plaster': 'alter Putz',
   'gypsum board': 'Gipsplatten',
@@ -40,9 +41,15 @@ export const PLACE_PREP: Words = {
   Country: 'Land',
   'its two letters, such as US': 'zwei Buchstaben, zum Beispiel DE',
   'Working out what is to be done': 'Es wird ermittelt, was zu tun ist',
-  'For the whole house': 'Für das ganze Haus',
+  'To buy for the whole house': 'Einkaufsliste für das ganze Haus',
+  'All of it, at these prices': 'Alles zusammen, zu diesen Preisen',
+  'as in Order': 'wie in Bestellung',
+  'not all priced': 'nicht alles hat einen Preis',
+  'price of {0}': 'Preis von {0}',
+  'run {0}': 'Anfertigung {0}',
+  '{0} needed': '{0}: Bedarf',
   'Nothing is needed yet.': 'Noch wird nichts gebraucht.',
-  'Materials and paints for the whole house': 'Materialien und Farben für das ganze Haus',
+  'What is to be bought for the whole house: coverings, paints and materials': 'Was für das ganze Haus zu kaufen ist: Beläge, Farben und Materialien',
   What: 'Was',
   Needed: 'Gebraucht',
   'Sold in, and the price of each: 1000 at 9.50; 5000 at 38': 'Gebinde und Preis je Gebinde: 1000 zu 9,50; 5000 zu 38',
@@ -87,5 +94,4 @@ export const PLACE_PREP: Words = {
   'This takes amounts and their prices, such as ‘1000 at 9.50; 5000 at 38’.': 'Möglich sind Mengen und ihre Preise, zum Beispiel „1000 zu 9,50; 5000 zu 38“.',
   sound: 'tragfähig',
   '{0} over {1} % of it': '{0} auf {1} % davon',
-  '{0} days': '{0} Tage',
 };

@@ -2,6 +2,10 @@ import type { Words } from '../say.ts';
 
 /** The German of what `shared-core/units` says. */
 export const UNITS: Words = {
+  '{0} min': '{0} Min.',
+  '{0} h': '{0} Std.',
+  '{0} h {1} min': '{0} Std. {1} Min.',
+  '{0} days': '{0} Tage',
   '{0} sq ft': '{0} ft²',
 
   'write for example 1/2 or 1/3': 'zum Beispiel 1/2 oder 1/3 schreiben',

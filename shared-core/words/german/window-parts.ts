@@ -2,6 +2,8 @@ import type { Words } from '../say.ts';
 
 /** The German of what `src-renderer/parts` says. */
 export const WINDOW_PARTS: Words = {
+  '{0} was written out.': '{0} wurde ausgegeben.',
+  '‘{0}’ is no day; a date takes year, month and day, such as 2026-03-02.': '„{0}“ ist kein Tag; ein Datum besteht aus Jahr, Monat und Tag, zum Beispiel 2026-03-02.',
   Close: 'Schließen',
 
   '{0}: Ctrl+K or /': '{0}: Strg+K oder /',
@@ -210,7 +212,4 @@ export const WINDOW_PARTS: Words = {
   '{0} is no picture that can be shown.': '{0} ist kein Bild, das sich zeigen lässt.',
   '{0} can’t be made small enough.': '{0} lässt sich nicht klein genug machen.',
   'read as {0}': 'gelesen als {0}',
-  '{0} min': '{0} Min.',
-  '{0} h': '{0} Std.',
-  '{0} h {1} min': '{0} Std. {1} Min.',
 };

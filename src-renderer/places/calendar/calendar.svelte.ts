@@ -1,6 +1,7 @@
 import type { Booking, CalendarPlan, CalendarWords, Job } from '../../../shared-core/calendar/index.ts';
 import { type Edit, type House, WEEKDAYS, type Work } from '../../../shared-core/house/index.ts';
 import { say, sayDay } from '../../../shared-core/words/index.ts';
+import { readDay, sayNoDay } from '../../parts/read-day.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -8,7 +9,7 @@ import { type BarStep, type Chart, columnsOf, dayAfter, layChart, nextBar } from
 import { calendarIn, wordsOf, workOf } from './plan-facts.ts';
 import { sayLength } from './say-calendar.ts';
 import { changedTasks } from '../../state/changed-tasks.ts';
-import { readDay, readDays, sayNoDay } from './typed-work.ts';
+import { readDays } from './typed-work.ts';
 import type { Weekday } from './weekday-words.ts';
 
 /** How wide a day can be, in rem; the least still has room for its date. */

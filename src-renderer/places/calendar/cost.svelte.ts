@@ -10,7 +10,8 @@ import { type CostGroup, groupCost, type LabourOfRoom } from './cost-groups.ts';
 import { costFactsOf } from './plan-facts.ts';
 import { nameRoomOf } from './say-calendar.ts';
 import { changedTasks } from '../../state/changed-tasks.ts';
-import { readDay, readMinutes, sayNoDay } from './typed-work.ts';
+import { readDay, sayNoDay } from '../../parts/read-day.ts';
+import { readMinutes } from './typed-work.ts';
 
 /** What the work costs, what was spent of it, and the edits that record it. */
 export class CostSheet {

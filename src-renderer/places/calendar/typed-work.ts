@@ -1,22 +1,11 @@
 import { civilDay, dayNumberOf } from '../../../shared-core/calendar/index.ts';
-import { isCalendarDay } from '../../../shared-core/ordering/index.ts';
 import { say, sayDay } from '../../../shared-core/words/index.ts';
+import { readDay, sayNoDay } from '../../parts/read-day.ts';
 
 const DAY = String.raw`\d{4}-\d{2}-\d{2}`;
 /** A day, or the first and the last of several with a word or a dash between them. */
 const DAYS = new RegExp(String.raw`^(${DAY})(?:\s*(?:\p{L}+|[-–]|\.\.)\s*(${DAY}))?$`, 'u');
 const MOST_DAYS = 400;
-
-/** A day as typed; null where it is no day of the calendar. */
-export function readDay(typed: string): string | null {
-  const day = typed.trim();
-  const [, year, month, date] = (/^(\d{4})-(\d{2})-(\d{2})$/.exec(day) ?? []).map(Number);
-  return year !== undefined && isCalendarDay(year, month!, date!) ? day : null;
-}
-
-export function sayNoDay(typed: string): string {
-  return say`‘${typed.trim()}’ is no day; a date takes year, month and day, such as 2026-03-02.`;
-}
 
 /**
  * Days as typed, separated by commas or semicolons, each once and in their order.

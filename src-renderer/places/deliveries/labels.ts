@@ -1,5 +1,5 @@
 import { type Covering, type House, nameCovering } from '../../../shared-core/house/index.ts';
-import { isCalendarDay } from '../../../shared-core/ordering/index.ts';
+import { readDay, sayNoDay } from '../../parts/read-day.ts';
 import { say } from '../../../shared-core/words/index.ts';
 
 /** The coverings that come in rolls, spools or panels, so that packages of them come. */
@@ -25,7 +25,5 @@ export function sayUnknown(house: House, label: string): string {
 export function received(typed: string): { readonly received?: string } | { readonly trouble: string } {
   const day = typed.trim();
   if (day === '') return {};
-  const [, year, month, date] = (/^(\d{4})-(\d{2})-(\d{2})$/.exec(day) ?? []).map(Number);
-  const isDay = year !== undefined && isCalendarDay(year, month!, date!);
-  return isDay ? { received: day } : { trouble: say`‘${day}’ is no day; a date takes year, month and day, such as 2026-03-02.` };
+  return readDay(day) === null ? { trouble: sayNoDay(day) } : { received: day };
 }

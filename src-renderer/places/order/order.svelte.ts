@@ -3,6 +3,7 @@ import type { Covering, Edit, House, PlacedOrder, Room, RunQuantity } from '../.
 import { addAmounts, type Amounts, bySupplier, type CutList, type OrderLine, type SupplierLines, type WayOut } from '../../../shared-core/ordering/index.ts';
 import { type CoveringRuns, draftOrder, nameRoom, rollsAloneIn, toBePlaced } from '../../../shared-core/plan/index.ts';
 import { say } from '../../../shared-core/words/index.ts';
+import { readDay, sayNoDay } from '../../parts/read-day.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
@@ -188,6 +189,15 @@ export class OrderSheet {
   /** Nothing more of a line will come, or it will after all. */
   closeLine(order: PlacedOrder, line: number, closed: boolean): Promise<string | null> {
     return this.#changeLines((one, index, of) => (of === order && index === line ? { ...one, closed } : one));
+  }
+
+  /** The day on which an order is expected, as the supplier said; none where it is not known. */
+  async expect(order: PlacedOrder, typed: string): Promise<string | null> {
+    const day = readDay(typed);
+    if (day === null && typed.trim() !== '') return sayNoDay(typed);
+    const { expected: _expected, ...others } = order;
+    const changed = day === null ? others : { ...others, expected: day };
+    return this.edit({ kind: 'set-orders', orders: this.#house.saved.orders.map((one) => writeOrder(one === order ? changed : one)) });
   }
 
   /** The supplier takes rolls of a run off what is still to come, the last order first. */

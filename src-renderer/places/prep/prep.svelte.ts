@@ -2,12 +2,10 @@ import { type Edit, type Room, SURFACE_STATES, type Surface, type SurfaceKind, t
 import type { Task } from '../../../shared-core/prep/index.ts';
 import { say, sayDecimal, sayList } from '../../../shared-core/words/index.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
-import { sayTime } from '../../parts/say-time.ts';
 import { changedTasks } from '../../state/changed-tasks.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { KIND_WORDS, STATE_WORDS } from './surface-words.ts';
 
-const MINUTES_OF_DAY = 24 * 60;
 
 /** A wall by its id, the ceiling, or the woodwork; walls and the two others have keys that cannot be alike. */
 export type SurfaceKey = `wall:${string}` | 'ceiling' | 'woodwork';
@@ -179,17 +177,4 @@ const PACK = /^\s*(\d+(?:[.,]\d+)?)\s*(?:\p{L}+\s*)?(\d+(?:[.,]\d+)?)?\s*$/u;
 function readPack(typed: string): { readonly amount: number; readonly price?: string } | null {
   const [, amount, price] = PACK.exec(typed) ?? [];
   return amount === undefined ? null : { amount: Number(amount.replace(',', '.')), ...(price === undefined ? {} : { price: price.replace(',', '.') }) };
-}
-
-/** '45 min', '2 h 30 min', '3 days': minutes of the clock for reading. */
-export function sayMinutes(minutes: number): string {
-  if (minutes >= 2 * MINUTES_OF_DAY) return say`${Math.round(minutes / MINUTES_OF_DAY)} days`;
-  return sayTime(minutes);
-}
-
-/** '1.2 L', '350 ml', '4 kg', '12': an amount in its unit for reading. */
-export function sayAmount(amount: number, unit: 'ml' | 'g' | 'pieces'): string {
-  if (unit === 'pieces') return String(amount);
-  const [large, small] = unit === 'ml' ? ['L', 'ml'] : ['kg', 'g'];
-  return amount < 1000 ? `${amount} ${small}` : `${sayDecimal(String(Math.round(amount / 10) / 100))} ${large}`;
 }

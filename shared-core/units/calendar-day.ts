@@ -1,4 +1,4 @@
-import { modulo } from '../units/index.ts';
+import { modulo } from './integer.ts';
 
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
