@@ -2,7 +2,7 @@ import type { Rules } from '../house/index.ts';
 import type { BorderLayout, CeilingLayout, StretchLayout } from '../setting-out/index.ts';
 import { type Area, areaOf, ceilDivide, lengthOf, showArea, showLength, UNITS_PER_METRE } from '../units/index.ts';
 import type { HouseJob, JobWorking } from './house-job.ts';
-import { SHORT_PIECE, WORK_RATES, type WorkRate } from './work-rates.ts';
+import { SHORT_PIECE, type WorkRate } from './work-rates.ts';
 import { say } from '../words/index.ts';
 
 /** How long something takes each of its people. */
@@ -23,7 +23,7 @@ interface Share {
  * Source: common practice, no source. Example: 20 whole strips of 15 min and the lines in 20 min are 320 min of one
  * person; with 4 of them too long for one 60 min of two and 260 min shared, 190 min of each.
  */
-export function timeOfStrips(stretches: readonly Pick<StretchLayout, 'strips'>[], { onePersonLength }: Pick<Rules, 'onePersonLength'>, rates: { readonly whole: WorkRate; readonly short: WorkRate }, bookingMinutes = 0): JobTime {
+export function timeOfStrips(stretches: readonly Pick<StretchLayout, 'strips'>[], { onePersonLength }: Pick<Rules, 'onePersonLength'>, rates: { readonly whole: WorkRate; readonly short: WorkRate; readonly lines: WorkRate }, bookingMinutes = 0): JobTime {
   const pieces = stretches.flatMap(({ strips }) => strips.flatMap((strip) => strip.pieces)).map(({ part, top, bottom }) => {
     const isShort = part !== 'full' || top - bottom < SHORT_PIECE;
     return { isShort, isForTwo: !isShort && top - bottom > onePersonLength.length };
@@ -33,7 +33,7 @@ export function timeOfStrips(stretches: readonly Pick<StretchLayout, 'strips'>[]
     ...sharesOfPieces(say`Whole pieces`, of(false, false), rates.whole, false),
     ...sharesOfPieces(say`Pieces too long for one person`, of(false, true), rates.whole, true),
     ...sharesOfPieces(say`Short pieces`, of(true, false), rates.short, false),
-  ], bookingMinutes);
+  ], rates.lines, bookingMinutes);
 }
 
 /**
@@ -41,8 +41,8 @@ export function timeOfStrips(stretches: readonly Pick<StretchLayout, 'strips'>[]
  *
  * Source: common practice, no source. Example: eight strips of 20 min and the lines in 20 min are 170 min of each of two.
  */
-export function timeOverhead({ strips }: Pick<CeilingLayout, 'strips'>, bookingMinutes = 0): JobTime {
-  return together(sharesOfPieces(say`Pieces overhead`, strips.reduce((sum, { pieces }) => sum + pieces.length, 0), WORK_RATES.ceilingStrip, true), bookingMinutes);
+export function timeOverhead({ strips }: Pick<CeilingLayout, 'strips'>, rates: { readonly strip: WorkRate; readonly lines: WorkRate }, bookingMinutes = 0): JobTime {
+  return together(sharesOfPieces(say`Pieces overhead`, strips.reduce((sum, { pieces }) => sum + pieces.length, 0), rates.strip, true), rates.lines, bookingMinutes);
 }
 
 /**
@@ -51,7 +51,7 @@ export function timeOverhead({ strips }: Pick<CeilingLayout, 'strips'>, bookingM
  * Shapes: its working is in metres whatever the house shows, since the figure is.
  * Source: common practice, no source. Example: 12.34 m of border at 4 min a metre are 50 min, with the lines 70 min.
  */
-export function timeOfLengths(stretches: readonly Pick<BorderLayout, 'lengths'>[], rate: WorkRate, bookingMinutes = 0): JobTime {
+export function timeOfLengths(stretches: readonly Pick<BorderLayout, 'lengths'>[], { metre: rate, lines }: { readonly metre: WorkRate; readonly lines: WorkRate }, bookingMinutes = 0): JobTime {
   const lengths = stretches.flatMap((stretch) => stretch.lengths);
   const of = (isForTwo: boolean) => lengths.filter(({ needsTwo }) => needsTwo === isForTwo).reduce((sum, { from, to }) => sum + to - from, 0);
   const share = (what: string, isForTwo: boolean): readonly Share[] => {
@@ -59,7 +59,7 @@ export function timeOfLengths(stretches: readonly Pick<BorderLayout, 'lengths'>[
     const minutes = ceilDivide(length * rate.minutes, UNITS_PER_METRE);
     return length === 0 ? [] : [{ isForTwo, minutes, working: { text: say`${what}: ${showLength(lengthOf(length), 'metric')} at ${rate.minutes} min a metre = ${minutes} min, rounded up.`, rule: rate.source } }];
   };
-  return together([...share(say`Lengths for one person`, false), ...share(say`Lengths too long for one person`, true)], bookingMinutes);
+  return together([...share(say`Lengths for one person`, false), ...share(say`Lengths too long for one person`, true)], lines, bookingMinutes);
 }
 
 /**
@@ -80,8 +80,7 @@ function sharesOfPieces(what: string, count: number, rate: WorkRate, isForTwo: b
   return count === 0 ? [] : [{ isForTwo, minutes, working: { text: say`${what}: ${count} × ${rate.minutes} min = ${minutes} min.`, rule: rate.source } }];
 }
 
-function together(shares: readonly Share[], bookingMinutes: number): JobTime {
-  const lines = WORK_RATES.strikingLines;
+function together(shares: readonly Share[], lines: WorkRate, bookingMinutes: number): JobTime {
   const sum = (isForTwo: boolean) => shares.filter((share) => share.isForTwo === isForTwo).reduce((total, { minutes }) => total + minutes, 0);
   const [ofOne, ofTwo] = [sum(false) + lines.minutes, sum(true)];
   const people = shares.some(({ isForTwo }) => isForTwo) ? 2 : 1;

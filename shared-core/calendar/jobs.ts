@@ -1,11 +1,11 @@
-import { type Covering, type House, nameCovering, type Room } from '../house/index.ts';
+import { type Covering, type House, nameCovering, ownRateOf, type Room } from '../house/index.ts';
 import type { RoomReadiness } from '../ordering/index.ts';
 import type { PaintNeed, Task } from '../prep/prep-plan.ts';
 import type { BorderLayout, CeilingLayout, StretchLayout } from '../setting-out/index.ts';
 import { findArrivals } from './arrivals.ts';
 import { type JobTime, timeOfCoat, timeOfLengths, timeOfStrips, timeOverhead } from './hanging-time.ts';
 import type { HouseJob, JobKind } from './house-job.ts';
-import { DRYING_MINUTES, WORK_RATES } from './work-rates.ts';
+import { DRYING_MINUTES, ratesOf, type WorkRates } from './work-rates.ts';
 import { say, sayList } from '../words/index.ts';
 
 /** A band set out: of it the work takes its pieces alone. */
@@ -49,20 +49,22 @@ type Stage = readonly (readonly Draft[])[];
 export function jobsOf({ house, tasks, rooms, paints, readiness }: WorkOfHouse): readonly HouseJob[] {
   const arrivals = findArrivals(house, readiness);
   const choices = new Map(house.tasks.map((choice) => [choice.task, choice]));
+  const rates = ratesOf(house);
   const preparing = Map.groupBy(tasks, ({ room }) => room);
   const jobs = house.rooms.flatMap((room) => {
     const own = preparing.get(room.id) ?? [];
     const hung = rooms.find(({ id }) => id === room.id);
     const followed = new Set(own.flatMap(({ after }) => after));
     const last = own.filter(({ id }) => !followed.has(id)).map(({ id }) => id);
-    return [...own.map(jobOfTask), ...inOrder(room.id, last, stagesOf(house, room, hung, paints, (covering) => arrivals(room.id, covering)))];
+    return [...own.map((task) => jobOfTask(house, task)), ...inOrder(room.id, last, stagesOf({ house, rates, room, arrival: (covering) => arrivals(room.id, covering) }, hung, paints), rates)];
   });
   const isThere = new Set(house.rooms.map(({ id }) => id));
-  return [...tasks.filter(({ room }) => !isThere.has(room)).map(jobOfTask), ...jobs].map((job) => asChosen(job, choices.get(job.id)));
+  return [...tasks.filter(({ room }) => !isThere.has(room)).map((task) => jobOfTask(house, task)), ...jobs].map((job) => asChosen(job, choices.get(job.id)));
 }
 
-function jobOfTask({ id, room, words, minutes, people, waitMinutes, after, source }: Task): HouseJob {
-  return { id, room, kind: 'preparation', words, minutes, people, waitMinutes, after, earliest: null, chosen: null, isOthers: false, working: [{ text: say`By the rule of the task: ${minutes} min.`, rule: source }] };
+function jobOfTask(house: House, { id, room, rule, words, minutes, people, waitMinutes, after, source }: Task): HouseJob {
+  const working = ownRateOf(house, rule) === undefined ? { text: say`By the rule of the task: ${minutes} min.`, rule: source } : { text: say`By the house’s own figure for it: ${minutes} min.` };
+  return { id, room, kind: 'preparation', words, minutes, people, waitMinutes, after, earliest: null, chosen: null, isOthers: false, working: [working] };
 }
 
 function asChosen(job: HouseJob, choice: House['tasks'][number] | undefined): HouseJob {
@@ -74,7 +76,7 @@ function asChosen(job: HouseJob, choice: House['tasks'][number] | undefined): Ho
 }
 
 /** Each row begins after all rows of the stage before it, the first after the room's preparation. */
-function inOrder(room: string, prepared: readonly string[], stages: readonly Stage[]): readonly HouseJob[] {
+function inOrder(room: string, prepared: readonly string[], stages: readonly Stage[], rates: WorkRates): readonly HouseJob[] {
   const jobs: HouseJob[] = [];
   let before = prepared;
   for (const stage of stages.filter((rows) => rows.some((row) => row.length > 0))) {
@@ -82,16 +84,25 @@ function inOrder(room: string, prepared: readonly string[], stages: readonly Sta
     before = stage.flatMap((row) => row.slice(-1).map(({ id }) => id));
   }
   if (jobs.length === 0 && prepared.length === 0) return [];
-  const { minutes, source } = WORK_RATES.clearingUp;
+  const { minutes, source } = rates.clearingUp;
   const clearing: Draft = { id: `${room}:clear-up`, kind: 'clearing-up', words: say`Clear up`, minutes, people: 1, waitMinutes: 0, earliest: null, working: [{ text: say`Once for each room: ${minutes} min.`, rule: source }] };
   return [...jobs, { ...clearing, room, after: before, chosen: null, isOthers: false }];
 }
 
-function stagesOf(house: House, room: Room, hung: RoomToHang | undefined, paints: readonly PaintNeed[], arrival: (covering: string) => string | null): readonly Stage[] {
+/** A room that is worked in: how long things take in its house, and from which day on a covering is there. */
+interface Worked {
+  readonly house: House;
+  readonly rates: WorkRates;
+  readonly room: Room;
+  readonly arrival: (covering: string) => string | null;
+}
+
+function stagesOf(worked: Worked, hung: RoomToHang | undefined, paints: readonly PaintNeed[]): readonly Stage[] {
+  const { house } = worked;
   const kindOf = new Map(house.coverings.map(({ id, kind }) => [id, kind]));
-  const bandsOf = (...kinds: readonly Covering['kind'][]): Stage => (hung?.bands ?? []).filter(({ covering }) => kinds.some((kind) => kind === kindOf.get(covering))).map((band) => [jobOfBand(house, room, band, arrival)]);
-  const overhead = (isLining: boolean): Stage => (hung?.ceiling && (kindOf.get(hung.ceiling.covering) === 'lining') === isLining ? [[jobOfCeiling(house, room, hung.ceiling, arrival)]] : []);
-  const painted = (surface: PaintedSurface): Stage => paints.map((paint) => coatsOf(house, room, paint, surface));
+  const bandsOf = (...kinds: readonly Covering['kind'][]): Stage => (hung?.bands ?? []).filter(({ covering }) => kinds.some((kind) => kind === kindOf.get(covering))).map((band) => [jobOfBand(worked, band)]);
+  const overhead = (isLining: boolean): Stage => (hung?.ceiling && (kindOf.get(hung.ceiling.covering) === 'lining') === isLining ? [[jobOfCeiling(worked, hung.ceiling)]] : []);
+  const painted = (surface: PaintedSurface): Stage => paints.map((paint) => coatsOf(worked, paint, surface));
   return [
     [...overhead(true), ...bandsOf('lining')],
     painted('ceiling'),
@@ -106,13 +117,13 @@ function stagesOf(house: House, room: Room, hung: RoomToHang | undefined, paints
 type PaintedSurface = PaintNeed['surfaces'][number]['surface']['kind'];
 
 const COATS = {
-  ceiling: { rate: WORK_RATES.ceilingPerSquareMetre, waitMinutes: DRYING_MINUTES.ceiling },
-  wall: { rate: WORK_RATES.wallsPerSquareMetre, waitMinutes: DRYING_MINUTES.walls },
-  woodwork: { rate: WORK_RATES.woodworkPerSquareMetre, waitMinutes: DRYING_MINUTES.woodwork },
+  ceiling: { rate: 'ceilingPerSquareMetre', waitMinutes: DRYING_MINUTES.ceiling },
+  wall: { rate: 'wallsPerSquareMetre', waitMinutes: DRYING_MINUTES.walls },
+  woodwork: { rate: 'woodworkPerSquareMetre', waitMinutes: DRYING_MINUTES.woodwork },
 } as const;
 
 /** One job for each coat of one paint on one kind of surface. */
-function coatsOf(house: House, room: Room, { covering, surfaces }: PaintNeed, kind: PaintedSurface): readonly Draft[] {
+function coatsOf({ house, rates, room }: Worked, { covering, surfaces }: PaintNeed, kind: PaintedSurface): readonly Draft[] {
   const own = surfaces.filter((one) => one.room === room.id && one.surface.kind === kind && one.area > 0);
   const coats = Math.max(0, ...own.map((one) => one.coats));
   const name = nameCovering(house, covering);
@@ -125,14 +136,14 @@ function coatsOf(house: House, room: Room, { covering, surfaces }: PaintNeed, ki
       id: `${room.id}:paint:${kind}:${covering}:${index + 1}`,
       kind: 'painting',
       words: coats === 1 ? words : say`${words}, coat ${index + 1} of ${coats}`,
-      ...timeOfCoat(painted.map(({ area }) => area), rate),
+      ...timeOfCoat(painted.map(({ area }) => area), rates[rate]),
       waitMinutes,
       earliest: null,
     };
   });
 }
 
-function jobOfCeiling(house: House, room: Room, ceiling: NonNullable<RoomToHang['ceiling']>, arrival: (covering: string) => string | null): Draft {
+function jobOfCeiling({ house, rates, room, arrival }: Worked, ceiling: NonNullable<RoomToHang['ceiling']>): Draft {
   const covering = house.coverings.find(({ id }) => id === ceiling.covering);
   const name = nameCovering(house, ceiling.covering);
   const isLining = covering?.kind === 'lining';
@@ -140,13 +151,13 @@ function jobOfCeiling(house: House, room: Room, ceiling: NonNullable<RoomToHang[
     id: `${room.id}:${isLining ? 'line' : 'hang'}-ceiling`,
     kind: isLining ? 'lining' : 'hanging',
     words: isLining ? say`Line the ceiling with ${name}` : say`Hang ${name} on the ceiling`,
-    ...timeOverhead(ceiling, bookingOf(covering)),
+    ...timeOverhead(ceiling, { strip: rates.ceilingStrip, lines: rates.strikingLines }, bookingOf(covering)),
     waitMinutes: isLining ? DRYING_MINUTES.lining : 0,
     earliest: arrival(ceiling.covering),
   };
 }
 
-function jobOfBand(house: House, room: Room, band: BandToHang, arrival: (covering: string) => string | null): Draft {
+function jobOfBand({ house, rates, room, arrival }: Worked, band: BandToHang): Draft {
   const covering = house.coverings.find(({ id }) => id === band.covering);
   const kind: JobKind = covering?.kind === 'lining' ? 'lining' : 'hanging';
   const name = nameCovering(house, band.covering);
@@ -156,19 +167,18 @@ function jobOfBand(house: House, room: Room, band: BandToHang, arrival: (coverin
     id: `${room.id}:${kind === 'lining' ? 'line' : 'hang'}:${band.id}`,
     kind,
     words: kind === 'lining' ? say`Line ${sayWalls(room, walls)} with ${name}` : covering?.kind === 'border' ? say`Hang the border ${name} on ${sayWalls(room, walls)}` : say`Hang ${name} on ${sayWalls(room, walls)}`,
-    ...timeOfBand(house, band, covering),
+    ...timeOfBand(house, rates, band, covering),
     waitMinutes: kind === 'lining' ? DRYING_MINUTES.lining : covering?.kind !== 'border' && isUnderBorder ? DRYING_MINUTES.paperUnderBorder : 0,
     earliest: arrival(band.covering),
   };
 }
 
-function timeOfBand({ rules }: House, band: BandToHang, covering: Covering | undefined): JobTime {
+function timeOfBand({ rules }: House, rates: WorkRates, band: BandToHang, covering: Covering | undefined): JobTime {
   const isLining = covering?.kind === 'lining';
-  if (band.kind === 'lengths') return timeOfLengths(band.stretches, isLining ? WORK_RATES.liningPerMetre : WORK_RATES.borderPerMetre, bookingOf(covering));
-  const rates = isLining
-    ? { whole: WORK_RATES.liningStrip, short: WORK_RATES.shortLining }
-    : { whole: covering?.kind === 'mural' ? WORK_RATES.panel : WORK_RATES.strip, short: WORK_RATES.shortPiece };
-  return timeOfStrips(band.stretches, rules, rates, bookingOf(covering));
+  const lines = rates.strikingLines;
+  if (band.kind === 'lengths') return timeOfLengths(band.stretches, { metre: isLining ? rates.liningPerMetre : rates.borderPerMetre, lines }, bookingOf(covering));
+  const [whole, short] = isLining ? [rates.liningStrip, rates.shortLining] : [covering?.kind === 'mural' ? rates.panel : rates.strip, rates.shortPiece];
+  return timeOfStrips(band.stretches, rules, { whole, short, lines }, bookingOf(covering));
 }
 
 function bookingOf(covering: Covering | undefined): number {

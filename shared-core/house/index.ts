@@ -9,7 +9,7 @@ export { findFaults } from './invariants.ts';
 export { OPENING_WORDS } from './kind-words.ts';
 export { nameEdit } from './name-edit.ts';
 export { newHouse } from './new-house.ts';
-export { endsOf, heightsOf, highestOf, hungBand, type HungBand, laidWidthOf, matchOf, measureOf, moneyIn, nameCovering, nameSupplier, withoutNotes } from './readings.ts';
+export { endsOf, heightsOf, highestOf, hungBand, type HungBand, laidWidthOf, matchOf, measureOf, moneyIn, nameCovering, nameSupplier, ownRateOf, withoutNotes } from './readings.ts';
 export { OPENING_KINDS, REVEAL_SIDES, USUAL_SIDES, room as roomSchema } from './room.ts';
 export { SURFACE_KINDS, SURFACE_STATES } from './surface-facts.ts';
 export { WEEKDAYS } from './work-facts.ts';

@@ -88,3 +88,8 @@ export function withoutNotes(room: Room): Room {
   const { note: _ofRoom, ...rest } = room;
   return { ...rest, walls: room.walls.map(({ note: _ofWall, ...wall }): Wall => wall) };
 }
+
+/** How many minutes the house says that something takes, such as a strip; undefined where our figure stands. */
+export function ownRateOf({ work }: Pick<House, 'work'>, of: string): number | undefined {
+  return work?.rates?.find((rate) => rate.of === of)?.minutes;
+}

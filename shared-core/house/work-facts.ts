@@ -11,6 +11,9 @@ const MOST_MINUTES = 100_000;
 const minutes = wholeNumber(0, MOST_MINUTES, say`minutes`);
 const amount = z.number({ error: takes(say`an amount above 0`) }).positive({ error: takes(say`an amount above 0`) }).max(1_000_000, { error: takes(say`an amount of at most 1000000`) });
 
+/** How many minutes of one person something takes where the house's own figure stands for ours. */
+const ownRate = facts(say`a rate of work`, { of: text(say`what it is the rate of`, 60), minutes });
+
 /** Who works when, and what an hour of it costs the customer. */
 export const work = facts(say`the work`, {
   starts: day.optional(),
@@ -18,6 +21,7 @@ export const work = facts(say`the work`, {
   hours: wholeNumber(1, 16, say`hours of a working day`).prefault(8),
   days: listOf(oneOf(WEEKDAYS), say`days of the week`, 7).min(1, { error: say`names no day; it takes one or more of the week` }).prefault(['mon', 'tue', 'wed', 'thu', 'fri']),
   holidays: listOf(day, say`holidays`, 400).prefault([]),
+  rates: listOf(ownRate, say`rates of work`, 200).refine((rates) => new Set(rates.map(({ of }) => of)).size === rates.length, { error: say`names one rate twice` }).optional(),
   /** Of one person's hour. */
   rate: price.optional(),
   /** On materials. */

@@ -1,4 +1,4 @@
-import type { House, Room, TaskChoice } from '../house/index.ts';
+import { type House, ownRateOf, type Room, type TaskChoice } from '../house/index.ts';
 import { addAreas, type Area } from '../units/index.ts';
 import { amountOver, shareOf } from './areas.ts';
 import { cautionsOf, isCoatingSuspected, type RoomWork } from './caution-triggers.ts';
@@ -62,7 +62,7 @@ function tasksOf(house: House, room: Room, works: readonly RoomWork[], choices: 
       words: rule.words(sayWhere(room, parts.map(({ met }) => met))),
       surfaces: parts.map(({ met }) => met.of),
       area,
-      minutes: choices.get(id)?.minutes ?? minutesOf(rule, area, parts.length),
+      minutes: choices.get(id)?.minutes ?? minutesOf(rule, ownRateOf(house, rule.id) ?? rule.minutes, area, parts.length),
       people: rule.people,
       waitMinutes: rule.waitMinutes,
       after,
@@ -83,7 +83,7 @@ function taskId(room: string, rule: string): string {
   return `${room}:prepare:${rule}`;
 }
 
-function minutesOf({ minutes, per }: Rule, area: Area, surfaces: number): number {
+function minutesOf({ per }: Rule, minutes: number, area: Area, surfaces: number): number {
   if (per === 'square-metre') return amountOver(area, minutes);
   return per === 'surface' ? minutes * surfaces : minutes;
 }

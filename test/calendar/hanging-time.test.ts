@@ -8,7 +8,8 @@ import { areaOf, lengthOf, millimetres } from '../../shared-core/units/index.ts'
 import { hundredths, metricHouse } from './house-to-work.ts';
 
 const RULES = { onePersonLength: { length: millimetres(3600), typed: '3.6 m' } };
-const RATES = { whole: WORK_RATES.strip, short: WORK_RATES.shortPiece };
+const RATES = { whole: WORK_RATES.strip, short: WORK_RATES.shortPiece, lines: WORK_RATES.strikingLines };
+const BORDER = { metre: WORK_RATES.borderPerMetre, lines: WORK_RATES.strikingLines };
 
 /** So many strips of a whole piece that covers so many millimetres. */
 function strips(count: number, height: number, part: Piece['part'] = 'full'): readonly Strip[] {
@@ -38,8 +39,8 @@ describe('strips', () => {
 });
 
 test('12.34 m of border at 4 min a metre are 50 min, with the lines 70 min', () => {
-  expect(timeOfLengths([{ lengths: [length(12), length(0.34)] }], WORK_RATES.borderPerMetre)).toMatchObject({ minutes: 70, people: 1 });
-  expect(timeOfLengths([{ lengths: [length(12, true), length(0.34)] }], WORK_RATES.borderPerMetre)).toMatchObject({ minutes: 48 + 11, people: 2 });
+  expect(timeOfLengths([{ lengths: [length(12), length(0.34)] }], BORDER)).toMatchObject({ minutes: 70, people: 1 });
+  expect(timeOfLengths([{ lengths: [length(12, true), length(0.34)] }], BORDER)).toMatchObject({ minutes: 48 + 11, people: 2 });
 });
 
 test('a coat is rounded up once over all its surfaces, exactly', () => {

@@ -38,6 +38,24 @@ test('the days are written out for a calendar program', async ({ page, running }
   await expect(page.getByText(`${download.suggestedFilename()} was written out.`)).toBeVisible();
 });
 
+test('the house’s own figures stand in place of ours, and nonsense stays with what was wrong', async ({ page, running }) => {
+  await openCalendar(page, running.address);
+  await page.getByRole('button', { name: 'Our figures and yours' }).press('Enter');
+  const strip = page.getByLabel('Your minutes: A strip', { exact: true });
+  await strip.fill('quick');
+  await strip.press('Tab');
+  await expect(page.getByText('This takes minutes, such as 12 or 1:30. Nothing was changed.')).toBeVisible();
+  const days = page.getByText(/^\d+ working days/);
+  const before = (await days.textContent())!;
+  await strip.fill('2:00');
+  await strip.press('Tab');
+  await expect(strip).toHaveValue('120');
+  await expect(days).not.toHaveText(before);
+  await strip.fill('');
+  await strip.press('Tab');
+  await expect(days).toHaveText(before);
+});
+
 test('a bar is moved by the keyboard, stays where it was put, and is given back to the plan', async ({ page, running }) => {
   await openCalendar(page, running.address);
   const job = await chart(page).getByRole('button').first().getAttribute('data-job');
@@ -86,6 +104,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
   test(`axe finds nothing in the calendar and its money, ${colorScheme}`, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme });
     await openCalendar(page, running.address);
+    await page.getByRole('button', { name: 'Our figures and yours' }).click();
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.target}`)).toEqual([]);
   });

@@ -2,6 +2,21 @@ import type { Words } from '../say.ts';
 
 /** The German of what `shared-core/calendar` says of jobs. */
 export const CALENDAR_JOBS: Words = {
+  'A coat on a ceiling, a square metre': 'Ein Anstrich einer Decke, je Quadratmeter',
+  'A coat on walls, a square metre': 'Ein Anstrich von Wänden, je Quadratmeter',
+  'A coat on woodwork, a square metre': 'Ein Anstrich von Holzwerk, je Quadratmeter',
+  'A strip': 'Eine Bahn',
+  'A short piece': 'Ein kurzes Stück',
+  'A panel of a mural': 'Ein Teil eines Wandbilds',
+  'A strip on a ceiling, each of two people': 'Eine Bahn an der Decke, jeder von zweien',
+  'A strip of lining': 'Eine Bahn Makulatur',
+  'A short piece of lining': 'Ein kurzes Stück Makulatur',
+  'A border, a metre': 'Eine Bordüre, je Meter',
+  'Lining across, a metre': 'Makulatur quer, je Meter',
+  'Striking lines, for each band and ceiling': 'Linien schlagen, je Feld und Decke',
+  'Clearing up a room': 'Einen Raum aufräumen',
+  'the house’s own figure': 'die eigene Angabe des Hauses',
+  'By the house’s own figure for it: {0} min.': 'Nach der eigenen Angabe des Hauses dafür: {0} Min.',
   'common practice, no source': 'üblich, ohne Quelle',
   'as typed': 'wie eingegeben',
   'wall {0}': 'Wand {0}',

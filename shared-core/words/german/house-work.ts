@@ -2,6 +2,10 @@ import type { Words } from '../say.ts';
 
 /** The German of what `shared-core/house` says of surfaces and of the work. */
 export const HOUSE_WORK: Words = {
+  'a rate of work': 'eine Angabe zur Arbeitszeit',
+  'what it is the rate of': 'wofür sie gilt',
+  'rates of work': 'Angaben zur Arbeitszeit',
+  'names one rate twice': 'nennt eine Angabe zweimal',
   'a surface': 'ein Untergrund',
   'what a surface is': 'was ein Untergrund ist',
   surfaces: 'Untergründe',

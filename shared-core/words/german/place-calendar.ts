@@ -1,6 +1,19 @@
 import type { Words } from '../say.ts';
 
 const DAYS: Words = {
+  'How long things take': 'Wie lange etwas dauert',
+  'Minutes of one person. Ours are where to start from: common practice, no source. Yours stand in their place, in this house.':
+    'Minuten einer Person. Unsere sind ein Anfang: übliche Praxis, ohne Quelle. Die eigenen treten in diesem Haus an ihre Stelle.',
+  'Our figures and yours': 'Unsere Angaben und die eigenen',
+  'How many minutes things take one person, by our figures and by yours': 'Wie viele Minuten etwas eine Person kostet, nach unseren und nach den eigenen Angaben',
+  What: 'Was',
+  'Ours, min': 'Unsere, Min.',
+  'Yours, min': 'Eigene, Min.',
+  'Your minutes: {0}': 'Eigene Minuten: {0}',
+  'a square metre': 'je Quadratmeter',
+  'each surface': 'je Fläche',
+  'once for a room': 'einmal je Raum',
+  'This takes minutes, such as 12 or 1:30. Nothing was changed.': 'Hier stehen Minuten, etwa 12 oder 1:30. Es wurde nichts geändert.',
   'Write out for a calendar program': 'Für ein Kalenderprogramm ausgeben',
   'Days and money of the work': 'Tage und Geld der Arbeit',
   'Who works when': 'Wer wann arbeitet',

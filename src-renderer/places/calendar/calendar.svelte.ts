@@ -9,7 +9,7 @@ import { type BarStep, type Chart, columnsOf, dayAfter, layChart, nextBar } from
 import { calendarIn, wordsOf, workOf } from './plan-facts.ts';
 import { sayLength } from './say-calendar.ts';
 import { changedTasks } from '../../state/changed-tasks.ts';
-import { readDays } from './typed-work.ts';
+import { readDays, readMinutes } from './typed-work.ts';
 import type { Weekday } from './weekday-words.ts';
 
 /** How wide a day can be, in rem; the least still has room for its date. */
@@ -187,6 +187,15 @@ export class CalendarSheet {
     return 'trouble' in read ? read.trouble : this.changeWork({ holidays: [...read.days] });
   };
 
+  /** How many minutes something takes here; ours again where nothing is typed. */
+  async changeRate(of: string, typed: string): Promise<string | null> {
+    const minutes = readMinutes(typed);
+    if (minutes === null && typed.trim() !== '') return say`This takes minutes, such as 12 or 1:30. Nothing was changed.`;
+    const others = (this.#house.saved.work?.rates ?? []).filter((rate) => rate.of !== of);
+    const rates = minutes === null ? others : [...others, { of, minutes }];
+    return this.changeWork({ rates: rates.length > 0 ? rates : undefined });
+  }
+
   toggleWeekday(weekday: Weekday): Promise<string | null> {
     const { days } = workOf(this.#house.saved);
     if (days.length === 1 && days.includes(weekday)) return Promise.resolve(say`Some day of the week has to be worked on.`);
@@ -195,9 +204,9 @@ export class CalendarSheet {
 
   /** The work is one fact of the house: the others go with the one that changes. */
   async changeWork(change: WorkChange): Promise<string | null> {
-    const written: Record<string, string | number | string[]> = {};
-    for (const [fact, value] of Object.entries({ ...workOf(this.#house.saved), ...change })) if (value !== undefined) written[fact] = typeof value === 'object' ? [...value] : value;
-    return sayFaults(await this.#house.edit({ kind: 'change-house', facts: { work: written } }));
+    const facts = Object.entries({ ...workOf(this.#house.saved), ...change }).filter(([, value]) => value !== undefined);
+    const work = structuredClone(Object.fromEntries(facts)) as Extract<Edit, { kind: 'change-house' }>['facts']['work'];
+    return sayFaults(await this.#house.edit({ kind: 'change-house', facts: { work } }));
   }
 }
 
