@@ -12,5 +12,5 @@ export { newHouse } from './new-house.ts';
 export { endsOf, heightsOf, highestOf, hungBand, type HungBand, laidWidthOf, matchOf, measureOf, moneyIn, nameCovering, nameSupplier, ownRateOf, withoutNotes } from './readings.ts';
 export { OPENING_KINDS, REVEAL_SIDES, USUAL_SIDES, room as roomSchema } from './room.ts';
 export { SURFACE_KINDS, SURFACE_STATES } from './surface-facts.ts';
-export { WEEKDAYS } from './work-facts.ts';
+export { USUAL_WORK, WEEKDAYS } from './work-facts.ts';
 export type { Band, Border, Ceiling, Covering, Delivery, Expense, Furniture, House, HouseDocument, HouseList, Layout, Lining, Mural, Opening, OpeningRule, OwnMaterial, Paint, Photo, Picture, PlacedLine, PlacedOrder, Rail, Room, Rules, RunQuantity, Spare, Surface, SurfaceKind, SurfaceState, TaskChoice, Tax, Wall, Wallcovering, Woodwork, Work } from './types.ts';

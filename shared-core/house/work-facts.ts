@@ -32,6 +32,9 @@ export const work = facts(say`the work`, {
   rounding: price.optional(),
 });
 
+/** The work of a house of which nothing is said yet. */
+export const USUAL_WORK = work.parse({});
+
 /** What the user says of one task: the day it begins, how long it takes one person, that somebody else does it, what it took. */
 export const taskChoice = facts(say`a choice for a task`, {
   task: text(say`the id of a task`, 200),

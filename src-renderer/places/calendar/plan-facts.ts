@@ -1,10 +1,7 @@
 import { type CalendarPlan, calendarWords, type CalendarWords } from '../../../shared-core/calendar/index.ts';
 import type { CostFacts } from '../../../shared-core/costing/index.ts';
-import type { House, Work } from '../../../shared-core/house/index.ts';
+import { type House, USUAL_WORK, type Work } from '../../../shared-core/house/index.ts';
 import { type HousePlan, nameRoom } from '../../../shared-core/plan/index.ts';
-
-/** The work of a house of which nothing is said yet. */
-const USUAL_WORK: Work = { people: 1, hours: 8, days: ['mon', 'tue', 'wed', 'thu', 'fri'], holidays: [] };
 
 export function workOf({ work }: House): Work {
   return work ?? USUAL_WORK;
