@@ -35,12 +35,13 @@ export const work = facts(say`the work`, {
 /** The work of a house of which nothing is said yet. */
 export const USUAL_WORK = work.parse({});
 
-/** What the user says of one task: the day it begins, how long it takes one person, that somebody else does it, what it took. */
+/** What the user says of one task: the day it begins, how long it takes one person, that somebody else does it, that it is done, what it took. */
 export const taskChoice = facts(say`a choice for a task`, {
   task: text(say`the id of a task`, 200),
   day: day.optional(),
   minutes: minutes.optional(),
   isOthers: yesOrNo().optional(),
+  done: yesOrNo().optional(),
   spent: minutes.optional(),
 });
 

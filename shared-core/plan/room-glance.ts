@@ -6,7 +6,7 @@ import { rollsAloneIn } from './explain-run.ts';
 import type { HousePlan, RoomPlan } from './house-plan.ts';
 
 /** What a room goes through, in the order of the work. */
-export const ROOM_STEPS = ['surveyed', 'set-out', 'ordered', 'in-hand', 'hung'] as const;
+export const ROOM_STEPS = ['surveyed', 'prepared', 'set-out', 'ordered', 'in-hand', 'hung'] as const;
 export type RoomStep = (typeof ROOM_STEPS)[number];
 export type StepState = 'done' | 'part' | 'open';
 
@@ -24,7 +24,7 @@ export interface RoomTake {
 /** Where a room stands. */
 export interface RoomGlance {
   readonly room: string;
-  /** What comes from rolls goes through all of them; a room that is only painted is only surveyed. */
+  /** Prepared where its surfaces ask for anything; the others of what comes from rolls. A room that is only painted has no more. */
   readonly steps: readonly { readonly step: RoomStep; readonly state: StepState }[];
   readonly takes: readonly RoomTake[];
   readonly costs: readonly RoomCost[];
@@ -48,7 +48,8 @@ export interface RoomCost {
 /**
  * Where every room stands, what it takes and its part of the cost, in the order of the house.
  *
- * Rule: a step is done, done in part or open. Surveyed: the walls go all the way round and meet. Set out: something hangs
+ * Rule: a step is done, done in part or open. Surveyed: the walls go all the way round and meet. Prepared: its tasks were
+ * ticked off, or all hangs. Set out: something hangs
  * and nothing of it is impossible. Ordered: what it waits for is on its way. In hand: it can be hung. A line's price is
  * shared by its rooms as many rolls as each takes alone; the parts add up to the price.
  * Example: 10 rolls at 420.00 for rooms that take 9 and 5 alone: 270.00 and 150.00.
@@ -82,11 +83,13 @@ function takesOf({ id }: Room, plan: HousePlan): readonly RoomTake[] {
 function stepsOf(room: Room, planned: RoomPlan, takes: readonly RoomTake[], readiness: RoomReadiness | undefined, house: House, plan: HousePlan): RoomGlance['steps'] {
   const surveyed = { step: 'surveyed', state: surveyOf(room, planned) } as const;
   const hangs = room.bands.length > 0 || room.ceiling !== undefined;
-  if (hangs && takes.length === 0) return [surveyed];
+  const prepared = preparationOf(room, readiness?.state === 'hung', house, plan);
+  if (hangs && takes.length === 0) return [surveyed, ...prepared];
   const isImpossible = plan.problems.some((problem) => problem.room === room.id && problem.place !== 'order');
   const isHungInPart = house.runChoices.some((choice) => choice.room === room.id && choice.hung);
   return [
     surveyed,
+    ...prepared,
     { step: 'set-out', state: takes.length === 0 ? 'open' : isImpossible ? 'part' : 'done' },
     { step: 'ordered', state: reached(takes, readiness, ({ isOnOrder }) => isOnOrder) },
     { step: 'in-hand', state: reached(takes, readiness, () => false) },
@@ -97,6 +100,12 @@ function stepsOf(room: Room, planned: RoomPlan, takes: readonly RoomTake[], read
 function surveyOf({ walls }: Room, { outline }: RoomPlan): StepState {
   if (walls.length === 0) return 'open';
   return outline.isClosed && outline.closingError <= CLOSING_ERROR_WORTH_A_LOOK ? 'done' : 'part';
+}
+
+function preparationOf({ id }: Room, isHung: boolean, { tasks }: House, { prep }: HousePlan): RoomGlance['steps'] {
+  const own = prep.tasks.filter(({ room }) => room === id);
+  const done = own.filter((task) => tasks.some((choice) => choice.task === task.id && choice.done)).length;
+  return own.length === 0 ? [] : [{ step: 'prepared', state: isHung || done === own.length ? 'done' : done > 0 ? 'part' : 'open' }];
 }
 
 /** Done where every wait is over for this step, in part where one of its coverings is so far. */

@@ -7,7 +7,7 @@ test('every room stands there with how far it has come, what it takes and what i
   const rooms = page.getByRole('main').getByRole('heading', { level: 3 });
   await expect(rooms).toHaveText(['Front bedroom', 'Back bedroom', 'Nursery', 'Bathroom', 'Sitting room', 'Hall', 'Study']);
   const hall = page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: 'Hall' }) });
-  await expect(hall.getByRole('list', { name: 'How far Hall has come' }).getByRole('listitem')).toHaveText(['Surveyed: yes', 'Set out: yes', 'Ordered: not yet', 'In hand: not yet', 'Hung: not yet']);
+  await expect(hall.getByRole('list', { name: 'How far Hall has come' }).getByRole('listitem')).toHaveText(['Surveyed: yes', 'Prepared: not yet', 'Set out: yes', 'Ordered: not yet', 'In hand: not yet', 'Hung: not yet']);
   await expect(hall).toContainText(/\d+ rolls of K-3310, run 121/);
 
   await expect(page.getByText('Not yet proved.')).toHaveCount(0);

@@ -59,7 +59,7 @@ test('a task is done by others or takes the hours that one says, and its caution
   await hours.fill('');
   await hours.press('Enter');
   await expect(task).toContainText('hours, as reckoned');
-  await task.getByRole('checkbox').check();
+  await task.getByRole('checkbox', { name: 'done by others' }).check();
   await expect(page.getByRole('button', { name: 'Undo: change what is said of the tasks' })).toBeEnabled();
   await expect(page.getByRole('region', { name: 'Before anybody begins' }).getByRole('listitem')).toHaveCount(cautions);
 });
@@ -117,6 +117,20 @@ test('how openings are taken off what is painted is chosen, and the working says
   await expect(page.getByRole('button', { name: /^Undo: / }).first()).toBeEnabled();
   await goTo(page, 'Prep');
   await expect(needed).not.toHaveText(before!);
+});
+
+test('what is done is ticked off, and the house says how far the room is', async ({ page, running }) => {
+  await openPrep(page, running.address);
+  const steps = page.getByRole('list', { name: 'How far Front bedroom has come' }).getByRole('listitem');
+  const ticks = tasks(page).getByRole('checkbox', { name: 'done', exact: true });
+  await ticks.first().press('Space');
+  await expect(page.getByRole('button', { name: 'Undo: change what is said of the tasks' })).toBeEnabled();
+  await goTo(page, 'House');
+  await expect(steps.nth(1)).toHaveText('Prepared in part');
+  await goTo(page, 'Prep');
+  for (const tick of await ticks.all()) await tick.check();
+  await goTo(page, 'House');
+  await expect(steps.nth(1)).toHaveText('Prepared: yes');
 });
 
 test('the job sheets of all rooms are written out, their cautions with them', async ({ page, running }) => {

@@ -47,6 +47,16 @@ describe('where a room stands', () => {
     expect(states(glance({ ...two, stock: [{ covering: 'paper', run: '2214', rolls: 20 }], runChoices: [{ covering: 'paper', room: 'bed', run: '2214', hung: true }] })[0]!)['hung']).toBe('part');
   });
 
+  test('is prepared once all that its surfaces ask for is ticked off; what asks for nothing has no such step', () => {
+    const papered = { ...BED, walls: BED.walls.map((wall: Loose) => ({ ...wall, surface: { kind: 'paper-strippable', states: ['holes'] } })) };
+    const prepared = (tasks: readonly Loose[]) => states(glance({ rooms: [papered], tasks })[0]!)['prepared'];
+    const house = houseOf(documentOf({ coverings: [PAPER], rooms: [papered] }));
+    const tasks = planHouse(house).prep.tasks.map(({ id }) => ({ task: id, done: true }));
+    expect(tasks.length).toBeGreaterThan(2);
+    expect([prepared([]), prepared(tasks.slice(1)), prepared(tasks), prepared([{ task: tasks[0]!.task, isOthers: true }])]).toEqual(['open', 'part', 'done', 'open']);
+    expect(states(glance({})[0]!)['prepared']).toBe(undefined);
+  });
+
   test('knows only its survey where it is painted', () => {
     const painted = glance({ coverings: [{ id: 'white', kind: 'paint', name: 'White' }], rooms: [{ ...BED, bands: [{ id: 'all', covering: 'white', walls: ['A'] }] }] });
     expect(painted.map(states)).toEqual([{ surveyed: 'done' }]);

@@ -16,12 +16,15 @@ const look = (facts: Loose) => {
 
 describe('what comes next in a room', () => {
   const next = (facts: Loose) => nextStep(look(facts).glances[0]!)?.place ?? null;
-  test('is the first thing that is not done', () => {
+  test('is the first thing that is not done; a room is prepared while its order is on the way', () => {
     expect(next({ rooms: [room([], { bands: [] })] })).toBe('survey');
     expect(next({ rooms: [room(SQUARE, { bands: [] })] })).toBe('coverings');
     expect(next({})).toBe('order');
     expect(next({ orders: [{ id: '1', placed: '2026-03-02', lines: [{ covering: 'paper', run: '7', rolls: 20, rooms: ['room'] }] }] })).toBe('deliveries');
-    expect(next({ stock: [{ covering: 'paper', run: '7', rolls: 20 }], runChoices: [{ covering: 'paper', room: 'room', run: '7', hung: true }] })).toBeNull();
+    const hung = { stock: [{ covering: 'paper', run: '7', rolls: 20 }], runChoices: [{ covering: 'paper', room: 'room', run: '7', hung: true }] };
+    expect(next(hung)).toBeNull();
+    const told = { rooms: [room(SQUARE, {}, Array(4).fill({ surface: { kind: 'paper-strippable', states: [] } }))] };
+    expect([next(told), next({ ...told, stock: hung.stock }), next({ ...told, ...hung })]).toEqual(['order', 'prep', null]);
   });
 
   test('is not held up by walls that do not go round, but by what cannot be cut', () => {
@@ -63,7 +66,7 @@ test('figures are said in the trade’s words', () => {
   expect(glances[0]!.takes.map((take) => sayTake(house, take))).toEqual([expect.stringMatching(/^\d rolls of P-1, run 7$/), expect.stringMatching(/^\d spools? of B-1$/)]);
   expect(sayToBuy(house, plan.order)).toMatch(/^\d rolls? and \d spools?$/);
   expect(sayToBuy(house, [])).toBeNull();
-  expect(countSteps(glances).map(({ rooms: count }) => count)).toEqual([1, 1, 0, 0, 0]);
+  expect(countSteps(glances).map(({ rooms: count }) => count)).toEqual([1, 0, 1, 0, 0, 0]);
   expect(byStorey(houseOf(documentOf({ rooms: [room([], { id: 'a', storey: 'Up', bands: [] }), room([], { id: 'b', bands: [] }), room([], { id: 'c', storey: 'Up', bands: [] })] })).rooms).map(({ storey, rooms: own }) => [storey, own.map(({ id }) => id)])).toEqual([['Up', ['a', 'c']], [null, ['b']]]);
 });
 

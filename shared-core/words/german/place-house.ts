@@ -2,6 +2,8 @@ import type { Words } from '../say.ts';
 
 /** The German of what `src-renderer/places/house` says. */
 export const PLACE_HOUSE: Words = {
+  prepared: 'vorbereitet',
+  'Prepare it, and tick it off': 'Vorarbeiten machen und abhaken',
   'The house at a glance': 'Haus im Überblick',
   'Nothing is measured yet. Each room will stand here with its plan, how far it has come, what it takes and what is still open.':
     'Noch ist nichts aufgemessen. Hier steht später jeder Raum mit seinem Grundriss, seinem Stand, seinem Bedarf und dem, was noch offen ist.',

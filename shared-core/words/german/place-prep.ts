@@ -1,6 +1,7 @@
 import type { Words } from '../say.ts';
 
 const SURFACES: Words = {
+  done: 'erledigt',
   'Write out the job sheets of all rooms': 'Arbeitsblätter aller Räume ausgeben',
   'new plaster': 'neuer Putz',
   'old plaster': 'alter Putz',

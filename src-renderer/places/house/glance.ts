@@ -10,6 +10,7 @@ import type { Place } from '../../state/places.ts';
 /** Said with small letters: ‘Set out’ is a place, and ‘Hung’ a direction. */
 export const STEP_WORDS: Readonly<Record<RoomStep, string>> = {
   surveyed: capital(say`surveyed`),
+  prepared: capital(say`prepared`),
   'set-out': capital(say`set out`),
   ordered: capital(say`ordered`),
   'in-hand': capital(say`in hand`),
@@ -19,15 +20,20 @@ export const STATE_WORDS: Readonly<Record<StepState, string>> = { done: say`yes`
 
 const NEXT: Readonly<Record<RoomStep, { readonly words: string; readonly place: Place }>> = {
   surveyed: { words: say`Type its walls`, place: 'survey' },
+  prepared: { words: say`Prepare it, and tick it off`, place: 'prep' },
   'set-out': { words: say`Choose what hangs in it`, place: 'coverings' },
   ordered: { words: say`Order what it takes`, place: 'order' },
   'in-hand': { words: say`Take in what comes`, place: 'deliveries' },
   hung: { words: say`Hang it, and tick it off`, place: 'deliveries' },
 };
 
+/** A room is prepared while its order is on the way. */
+const NEXT_IN_ORDER: readonly RoomStep[] = ['surveyed', 'set-out', 'ordered', 'prepared', 'in-hand', 'hung'];
+
 /** What is to be done next in a room, and where; null where nothing is. Walls that do not close are a question, no hindrance. */
 export function nextStep({ steps }: Pick<RoomGlance, 'steps'>): (typeof NEXT)[RoomStep] | null {
-  const next = steps.find(({ step, state }) => state === 'open' || (state === 'part' && step !== 'surveyed'))?.step;
+  const isToDo = ({ step, state }: (typeof steps)[number]) => state === 'open' || (state === 'part' && step !== 'surveyed');
+  const next = NEXT_IN_ORDER.find((step) => steps.some((one) => one.step === step && isToDo(one)));
   if (next === undefined) return null;
   const isHanging = steps.some(({ step, state }) => step === 'set-out' && state !== 'open');
   return next === 'set-out' && isHanging ? { words: say`See what can’t be met`, place: 'coverings' } : NEXT[next];

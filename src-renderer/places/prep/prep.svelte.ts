@@ -130,6 +130,10 @@ export class PrepSheet {
     return Number.isFinite(hours) && hours >= 0 ? this.#choose(id, { minutes: Math.round(hours * 60) }) : say`This takes hours, such as 1.5; nothing for ours.`;
   };
 
+  toggleDone({ id }: Task): Promise<string | null> {
+    return this.#choose(id, { done: this.choiceOf(id)?.done ? undefined : true });
+  }
+
   toggleOthers({ id }: Task): Promise<string | null> {
     return this.#choose(id, { isOthers: this.choiceOf(id)?.isOthers ? undefined : true });
   }
@@ -148,7 +152,7 @@ export class PrepSheet {
     return sayFaults(await this.#house.edit({ kind: 'set-materials', materials: [...others, ...own] }));
   };
 
-  async #choose(task: string, change: Partial<Pick<TaskChoice, 'minutes' | 'isOthers'>>): Promise<string | null> {
+  async #choose(task: string, change: Partial<Pick<TaskChoice, 'minutes' | 'isOthers' | 'done'>>): Promise<string | null> {
     return sayFaults(await this.#house.edit({ kind: 'set-tasks', tasks: changedTasks(this.#house.saved.tasks, task, change) }));
   }
 
