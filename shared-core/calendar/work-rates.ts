@@ -46,7 +46,7 @@ export function ratesOf(house: Pick<House, 'work'>): WorkRates {
     const minutes = ownRateOf(house, of);
     return [of, minutes === undefined ? ours : { ...ours, minutes, source: say`the house’s own figure` }] as const;
   });
-  return Object.fromEntries(own) as unknown as WorkRates;
+  return Object.fromEntries(own) as WorkRates;
 }
 
 /** What covers less than that of the wall's height hangs as quickly as a piece over a door; common practice, no source. */

@@ -102,18 +102,20 @@ async function order(file: string, csv: string | undefined): Promise<CommandResu
   });
 }
 
-async function rooms(house: House, csv: string | undefined): Promise<CommandResult> {
-  if (csv === undefined || csv === '-') return done(roomsCsv(house));
-  const faults = await writeNew(csv, roomsCsv(house), (why) => say`The rooms were not written: ${why}`);
-  return faults.length > 0 ? finished(faults) : done(say`The rooms were written to ${csv}.\n`);
+function rooms(house: House, csv: string | undefined): Promise<CommandResult> {
+  return printOrWrite(roomsCsv(house), csv, { written: (path) => say`The rooms were written to ${path}.\n`, failed: (why) => say`The rooms were not written: ${why}` });
 }
 
 async function calendar(house: House, ics: string | undefined): Promise<CommandResult> {
   const text = openDesk(house).calendarFile();
   if (text === null) return finished([{ path: '', message: NO_DAYS }]);
-  if (ics === undefined || ics === '-') return done(text);
-  const faults = await writeNew(ics, text, (why) => say`The calendar was not written: ${why}`);
-  return faults.length > 0 ? finished(faults) : done(say`The calendar was written to ${ics}.\n`);
+  return printOrWrite(text, ics, { written: (path) => say`The calendar was written to ${path}.\n`, failed: (why) => say`The calendar was not written: ${why}` });
+}
+
+async function printOrWrite(text: string, path: string | undefined, { written, failed }: { readonly written: (path: string) => string; readonly failed: (why: string) => string }): Promise<CommandResult> {
+  if (path === undefined || path === '-') return done(text);
+  const faults = await writeNew(path, text, failed);
+  return faults.length > 0 ? finished(faults) : done(written(path));
 }
 
 /** Writes a file that is not there yet. */
