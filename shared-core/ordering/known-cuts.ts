@@ -3,7 +3,7 @@ import { arrangeCuts, type ArrangedRolls, type CuttingPlan, type CuttingProblem,
 
 /** Somebody who watches a plan being made, and may have seen enough. */
 export interface Watch {
-  /** Asked now and then. Once it says yes, what is not yet known is answered at the quick effort. */
+  /** Asked now and then. Once it says yes, what is not yet known is answered as quickly as can be. */
   isStopped(): boolean;
   /** How many patterns have been cut, of how many. */
   progress?(done: number, of: number): void;
@@ -21,8 +21,8 @@ export function atLeast(effort: Effort): readonly Effort[] {
  * A cutting plan, worked out once for the same problem and effort, so that an edit cuts only what it touches.
  *
  * Without a watch the plan is that of `planCuts` and nothing else. With one, a more patient answer that is already
- * known is taken; and once the watch is stopped the best that is known or has been found so far, which is safe to cut
- * but perhaps not proved. Only answers that ran to their end are remembered, some thousands of them; the one that was
+ * known is taken; and once the watch is stopped the best that is known or has been found so far, by first fit at the
+ * least, which is safe to cut but perhaps not proved. Only answers that ran to their end are remembered, some thousands of them; the one that was
  * not asked for longest goes first.
  *
  * Example: of two patterns of which an edit touches one, the other's answer comes from memory.
@@ -32,7 +32,7 @@ export function knownCuts(problem: CuttingProblem, effort: Effort, watch?: Watch
   const before = (watch ? atLeast(effort) : [effort]).flatMap((tried) => known.recall(`${tried} ${facts}`) ?? [])[0];
   if (before) return before;
   if (!watch || effort === 'instant') return known.remember(`${effort} ${facts}`, planCuts(problem, effort));
-  if (watch.isStopped()) return lesserKnown(facts, effort) ?? knownCuts(problem, 'instant');
+  if (watch.isStopped()) return lesserKnown(facts, effort) ?? planCuts(problem, 'instant', watch.isStopped);
 
   let isCutShort = false;
   const found = planCuts(problem, effort, () => (isCutShort ||= watch.isStopped()));
