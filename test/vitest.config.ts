@@ -7,7 +7,7 @@ export default defineConfig({
     exclude: ['test/e2e/**', 'test/bench/**', 'node_modules/**'],
     environment: 'node',
     retry: 0,
-    provide: { randomRooms: { rooms: 1_000, searched: 60 } },
+    provide: { randomRooms: { rooms: 1_000, searched: 60 }, share: 0.02 },
     // Ends what hangs; no test is judged by how long it takes.
     testTimeout: 300_000,
     hookTimeout: 300_000,

@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config';
 import usual from './vitest.config.ts';
 
-/** The random rooms of setting out, as many as a property has to hold for. */
+/** The long sets whole: random rooms of setting out as many as a property has to hold for, faults of the disk, damaged files. */
 export default defineConfig({
-  test: { ...usual.test, include: ['test/setting-out/**/*.test.ts'], provide: { randomRooms: { rooms: 10_000, searched: 10_000 } }, testTimeout: 0 },
+  test: { ...usual.test, include: ['test/setting-out/**/*.test.ts', 'test/store/**/*.test.ts', 'test/faults/**/*.test.ts'], provide: { randomRooms: { rooms: 10_000, searched: 10_000 }, share: 1 }, testTimeout: 0 },
 });
