@@ -175,6 +175,18 @@ const STORE: Words = {
   '{0} is not there.': '{0} gibt es nicht.',
   '{0} is empty; it holds no house. Nothing was changed. A back-up may still have it.': '{0} ist leer und enthält kein Haus. Es wurde nichts geändert. In einer Sicherung ist es vielleicht noch.',
   '{0} is not a house file. Nothing was changed.': '{0} ist keine Hausdatei. Es wurde nichts geändert.',
+  '{0} is damaged: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.':
+    '{0} ist beschädigt: Teile davon sind nicht mehr, wie Struckline sie geschrieben hat. Es wurde nichts geändert. In einer Sicherung ist das Haus vielleicht noch.',
+  'The disk on which {0} lies is full. Nothing was changed. Make room on it, then try again.':
+    'Das Laufwerk, auf dem {0} liegt, ist voll. Es wurde nichts geändert. Platz schaffen und noch einmal versuchen.',
+  'The disk on which {0} lies does not read or write as it should. Nothing was changed. Check that it is connected, then try again.':
+    'Das Laufwerk, auf dem {0} liegt, liest oder schreibt nicht, wie es soll. Es wurde nichts geändert. Prüfen, ob es angeschlossen ist, und noch einmal versuchen.',
+  '{0} or its folder is protected. Nothing was changed. Allow yourself to read and write both, or copy the file to where you may.':
+    'Die Datei {0} oder ihr Ordner ist geschützt. Es wurde nichts geändert. Sich das Lesen und Schreiben von beiden erlauben oder die Datei dorthin kopieren, wo es erlaubt ist.',
+  '{0} is in use by another program. Nothing was changed. Try again once that is done with it.':
+    '{0} wird von einem anderen Programm benutzt. Es wurde nichts geändert. Noch einmal versuchen, sobald es damit fertig ist.',
+  "{0} can't be opened where it lies. Nothing was changed. Check that it is a file, that its disk is connected and that you may read its folder.":
+    '{0} lässt sich dort, wo die Datei liegt, nicht öffnen. Es wurde nichts geändert. Prüfen, ob es eine Datei ist, ob ihr Laufwerk angeschlossen ist und ob ihr Ordner gelesen werden darf.',
   'The file holds no house.': 'Die Datei enthält kein Haus.',
   'stands for a photo that this house file does not keep; it takes the photo itself, as a data URL': 'steht für ein Foto, das in dieser Hausdatei nicht liegt; hierher gehört das Foto selbst, als Daten-URL',
   'is missing from the house file': 'fehlt in der Hausdatei',
