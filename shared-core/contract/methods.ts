@@ -20,6 +20,8 @@ const file = houseFile(`${NAME}|${ELSEWHERE}`);
 
 const revision = z.int().nonnegative();
 
+const BACK_UP = /^[\dT-]{19}Z (?:work|form|replaced)\.struckline$/;
+
 const PAPERS = ['job-sheets', 'calendar'] as const;
 /** What is written of a house's plan for others to read. */
 export type Paper = (typeof PAPERS)[number];
@@ -50,6 +52,27 @@ export interface OpenedHouse {
   /** What undo and redo would do, in words. */
   readonly undo: string | null;
   readonly redo: string | null;
+  /** Why it can be looked at but not changed, in words; null where it can be changed. */
+  readonly lookOnly: string | null;
+}
+
+/** A back-up of a house file, as the list of them shows it. */
+export interface BackUpListing {
+  readonly name: string;
+  /** When it was made, as an ISO date and time in UTC. */
+  readonly made: string;
+  /** From time to time at work, before the file got the form of a newer program, or in the place of what was restored. */
+  readonly reason: 'work' | 'form' | 'replaced';
+  /** What stands in it, in few words to tell one from the other; null where it can't be read. */
+  readonly holds: { readonly house: string; readonly rooms: number; readonly last: string | null } | null;
+}
+
+export interface BackUps {
+  /** The last one first. */
+  readonly backUps: readonly BackUpListing[];
+  readonly folder: string;
+  /** Why the last one could not be made, in words. */
+  readonly trouble: string | null;
 }
 
 export interface HostFacts {
@@ -76,6 +99,9 @@ export const argumentSchemas = {
   'edit-house': z.strictObject({ file, revision, edit: editSchema }),
   'undo': z.strictObject({ file, revision }),
   'redo': z.strictObject({ file, revision }),
+  'copy-house': z.strictObject({ file }),
+  'list-back-ups': z.strictObject({ file }),
+  'restore-back-up': z.strictObject({ file, backUp: z.string().regex(BACK_UP, { error: say`is not the name of a back-up` }) }),
   'export-document': z.strictObject({ file }),
   'write-paper': z.strictObject({ file, paper: z.enum(PAPERS) }),
   'read-photo': z.strictObject({ file, image: keptImage }),
@@ -102,6 +128,10 @@ export interface Replies {
   readonly 'edit-house': OpenedHouse;
   readonly 'undo': OpenedHouse;
   readonly 'redo': OpenedHouse;
+  /** The copy, which lies in the folder of houses. */
+  readonly 'copy-house': OpenedHouse;
+  readonly 'list-back-ups': BackUps;
+  readonly 'restore-back-up': OpenedHouse;
   readonly 'export-document': WrittenText;
   readonly 'write-paper': WrittenText;
   /** The photo that the house's facts only point at, as a data URL. */

@@ -14,7 +14,7 @@ import {
 } from '../../shared-core/contract/index.ts';
 import { decodeFacts, newHouse, readDocument, writeDocument } from '../../shared-core/house/index.ts';
 import { say, spokenLanguage } from '../../shared-core/words/index.ts';
-import type { StoredHouse, StoreFailure } from '../store/index.ts';
+import type { HouseStore, StoredHouse, StoreFailure } from '../store/index.ts';
 import { demoHouse } from './demo.ts';
 import { NO_DAYS, openDesk } from './desk.ts';
 import { HOUSE_FILE_ENDING } from './house-files.ts';
@@ -74,11 +74,14 @@ export function openOffice(settings: OfficeSettings): Office {
     'house-since': ({ file, revision }) =>
       houses.use<OpenedHouse | null>(file, async (store) => {
         const read = await store.read();
-        return read.ok && read.value.revision === revision ? { ok: true, value: null } : opened(file, read);
+        return read.ok && read.value.revision === revision ? { ok: true, value: null } : opened(file, store, read);
       }),
-    'edit-house': ({ file, revision, edit }) => houses.use(file, async (store) => changed(file, await store.edit(edit, revision))),
-    'undo': ({ file, revision }) => houses.use(file, async (store) => changed(file, await store.undo(revision))),
-    'redo': ({ file, revision }) => houses.use(file, async (store) => changed(file, await store.redo(revision))),
+    'edit-house': ({ file, revision, edit }) => houses.use(file, async (store) => changed(file, store, await store.edit(edit, revision))),
+    'undo': ({ file, revision }) => houses.use(file, async (store) => changed(file, store, await store.undo(revision))),
+    'redo': ({ file, revision }) => houses.use(file, async (store) => changed(file, store, await store.redo(revision))),
+    'copy-house': ({ file }) => houses.copy(file),
+    'list-back-ups': ({ file }) => houses.backUps(file),
+    'restore-back-up': ({ file, backUp }) => houses.restore(file, backUp),
     'export-document': ({ file }) =>
       houses.use(file, async (store, path) => {
         const read = await store.readWhole();
@@ -130,9 +133,17 @@ export function openOffice(settings: OfficeSettings): Office {
   };
 }
 
-function changed(file: string, outcome: { readonly ok: true; readonly value: StoredHouse } | { readonly ok: false; readonly failure: StoreFailure }): Reply<OpenedHouse> {
-  if (outcome.ok) return opened(file, { ok: true, value: outcome.value });
-  return outcome.failure.code === 'refused'
-    ? failure('refused', outcome.failure.message, outcome.failure.faults)
-    : failure('changed-elsewhere', say`The house was changed in another window meanwhile; this change was not made. Look at the house as it is now and make it again.`);
+function changed(file: string, store: HouseStore, outcome: { readonly ok: true; readonly value: StoredHouse } | { readonly ok: false; readonly failure: StoreFailure }): Reply<OpenedHouse> {
+  if (outcome.ok) return opened(file, store, { ok: true, value: outcome.value });
+  const { failure: why } = outcome;
+  switch (why.code) {
+    case 'refused':
+      return failure('refused', why.message, why.faults);
+    case 'look-only':
+      return failure('refused', why.message);
+    case 'not-written':
+      return failure('host-failure', why.message);
+    case 'changed-elsewhere':
+      return failure('changed-elsewhere', say`The house was changed in another window meanwhile; this change was not made. Look at the house as it is now and make it again.`);
+  }
 }

@@ -1,10 +1,12 @@
-import { existsSync, mkdtempSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
+import { randomUUID } from 'node:crypto';
 import type { Outcome } from '../../shared-core/base/index.ts';
-import { failure, type HouseListing, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply } from '../../shared-core/contract/index.ts';
+import { type BackUps, failure, type HouseListing, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply } from '../../shared-core/contract/index.ts';
 import { encodeHouse, type House } from '../../shared-core/house/index.ts';
 import { say } from '../../shared-core/words/index.ts';
-import { HouseStore, type StoredHouse } from '../store/index.ts';
+import { HouseStore, moveToDisk, restoreBackUp, saySqliteError, type StoredHouse } from '../store/index.ts';
+import { backUpsOf, pathOfBackUp } from './back-ups-of.ts';
 import { HOUSE_FILE_ENDING, isHouseFile } from './house-files.ts';
 import type { RememberedHouses } from './remembered-houses.ts';
 
@@ -14,6 +16,8 @@ export class OpenHouses {
   readonly #remembered: RememberedHouses;
   /** By path. */
   readonly #stores = new Map<string, Promise<Outcome<HouseStore>>>();
+  /** By path: what was seen of a file in a state of it. */
+  readonly #seen = new Map<string, { readonly state: string; readonly looked: Promise<Seen> }>();
 
   constructor(folder: string, remembered: RememberedHouses) {
     this.#folder = folder;
@@ -42,7 +46,7 @@ export class OpenHouses {
       this.#stores.delete(path);
       return failure('refused', store.faults.map(({ message }) => message).join(' '));
     }
-    return opened(file, await store.value.read());
+    return opened(file, store.value, await store.value.read());
   }
 
   /** Takes in the bytes of a house file as a copy under a name that is free; it is looked through before it is put there. */
@@ -58,7 +62,7 @@ export class OpenHouses {
       await store.value.close();
       if (damage !== null) return failure('not-a-house', `${say`${name} was not taken in; nothing was changed.`} ${damage}`);
       const file = this.#freeName(name.slice(0, -HOUSE_FILE_ENDING.length));
-      renameSync(draft, join(this.#folder, file));
+      moveToDisk(draft, join(this.#folder, file));
       return await this.openHouse(file);
     } finally {
       rmSync(drafts, { recursive: true, force: true });
@@ -67,7 +71,7 @@ export class OpenHouses {
 
   openHouse(file: string): Promise<Reply<OpenedHouse>> {
     return this.use(file, async (store, path) => {
-      const reply = opened(file, await store.read());
+      const reply = opened(file, store, await store.read());
       if (reply.ok && this.#remembered.list().some((one) => one.path === path)) this.#remembered.remember(path, reply.value.house.name);
       return reply;
     });
@@ -86,9 +90,60 @@ export class OpenHouses {
     return reply;
   }
 
+  /** Copies a house file into the folder under a name that is free: the house can be changed there, whatever stands in its way here. */
+  copy(file: string): Promise<Reply<OpenedHouse>> {
+    return this.use(file, async (store) => {
+      const read = await store.read();
+      if (!read.ok) return opened(file, store, read);
+      const copy = this.#freeName(read.value.house.name);
+      const draft = join(this.#folder, `.${randomUUID()}.draft`);
+      try {
+        await store.copyTo(draft);
+        moveToDisk(draft, join(this.#folder, copy));
+      } catch (error) {
+        return notDone(say`The copy could not be made; write the house out as a document instead.`, error, copy);
+      } finally {
+        rmSync(draft, { force: true });
+      }
+      return this.openHouse(copy);
+    });
+  }
+
+  /** The back-ups of a house file, which may itself be damaged or gone. */
+  async backUps(file: string): Promise<Reply<BackUps>> {
+    const path = this.#pathOf(file);
+    if (path === null) return offTheList();
+    const store = await this.#stores.get(path);
+    return { ok: true, value: await backUpsOf(path, store?.ok ? store.value.backUpTrouble : null) };
+  }
+
+  /** Puts a back-up in a house file's place; what stood there becomes a back-up. Whoever asks for the house meanwhile waits. */
+  async restore(file: string, backUp: string): Promise<Reply<OpenedHouse>> {
+    const path = this.#pathOf(file);
+    if (path === null) return offTheList();
+    const good = await HouseStore.look(pathOfBackUp(path, backUp));
+    if (!good.ok) return failure('not-a-house', say`This back-up can't be restored; nothing was changed.`, good.faults);
+    const before = this.#stores.get(path);
+    const restored = (async () => {
+      const store = await before;
+      const revision = store?.ok ? await revisionOf(store.value) : 0;
+      if (store?.ok) await store.value.close();
+      await restoreBackUp(path, backUp, { now: new Date(), revision });
+      return HouseStore.open(path);
+    })();
+    this.#stores.set(path, restored);
+    try {
+      await restored;
+    } catch (error) {
+      this.#stores.delete(path);
+      return notDone(say`The back-up was not restored; the house stands as it did.`, error, basename(path));
+    }
+    return this.openHouse(file);
+  }
+
   async use<Value>(file: string, work: (store: HouseStore, path: string) => Promise<Reply<Value>>): Promise<Reply<Value>> {
     const path = this.#pathOf(file);
-    if (path === null) return failure('no-such-house', say`That house is on the list no longer. Open it by its file again.`);
+    if (path === null) return offTheList();
     if (!existsSync(path)) return failure('no-such-house', dirname(path) === this.#folder ? say`There is no ${file} in the folder of houses.` : say`${basename(path)} is no longer in ${dirname(path)}. It may have been moved or renamed.`);
     const store = await this.#open(path);
     return store.ok ? work(store.value, path) : failure('not-a-house', store.faults.map(({ message }) => message).join(' '));
@@ -105,16 +160,24 @@ export class OpenHouses {
     return this.#remembered.list().find(({ key }) => key === file)?.path ?? null;
   }
 
+  /** A house is looked at once for the same file, and stays as it is even where it is of an older form. */
   async #listingOf(file: string, path: string, folder: string | null): Promise<HouseListing> {
-    const store = await this.#open(path);
-    const read = store.ok ? await store.value.read() : store;
     const about = { file, changed: changedAt(path), folder };
-    return read.ok
-      ? { ...about, name: read.value.house.name, rooms: read.value.house.rooms.length, trouble: null }
-      : { ...about, name: null, rooms: 0, trouble: read.faults.map(({ message }) => message).join(' ') };
+    const { mtimeNs, size } = statSync(path, { bigint: true });
+    const state = `${mtimeNs} ${size}`;
+    const seen = this.#seen.get(path);
+    const looked = seen?.state === state ? seen.looked : HouseStore.look(path).then(tellOf);
+    this.#seen.set(path, { state, looked });
+    return { ...about, ...(await looked) };
   }
 
   async #open(path: string): Promise<Outcome<HouseStore>> {
+    const before = this.#stores.get(path);
+    const known = await before;
+    if (known?.ok && known.value.isElsewhere() && this.#stores.get(path) === before) {
+      this.#stores.delete(path);
+      await known.value.close();
+    }
     const opening = this.#stores.get(path) ?? HouseStore.open(path);
     this.#stores.set(path, opening);
     const store = await opening;
@@ -133,10 +196,31 @@ export class OpenHouses {
   }
 }
 
-export function opened(file: string, read: Outcome<StoredHouse>): Reply<OpenedHouse> {
+type Seen = Pick<HouseListing, 'name' | 'rooms' | 'trouble'>;
+
+function tellOf(read: Outcome<StoredHouse>): Seen {
+  return read.ok
+    ? { name: read.value.house.name, rooms: read.value.house.rooms.length, trouble: null }
+    : { name: null, rooms: 0, trouble: read.faults.map(({ message }) => message).join(' ') };
+}
+
+async function revisionOf(store: HouseStore): Promise<number> {
+  const read = await store.read();
+  return read.ok ? read.value.revision : 0;
+}
+
+function notDone(what: string, error: unknown, name: string): Reply<never> {
+  return failure('host-failure', what, [{ path: '', message: saySqliteError(error, name) ?? (error instanceof Error ? error.message : String(error)) }]);
+}
+
+function offTheList(): Reply<never> {
+  return failure('no-such-house', say`That house is on the list no longer. Open it by its file again.`);
+}
+
+export function opened(file: string, { lookOnly }: Pick<HouseStore, 'lookOnly'>, read: Outcome<StoredHouse>): Reply<OpenedHouse> {
   if (!read.ok) return failure('not-a-house', say`The house file holds facts that contradict one another; nothing was changed.`, read.faults);
   const { house, revision, undo, redo } = read.value;
-  return { ok: true, value: { file, revision, house: encodeHouse(house), undo, redo } };
+  return { ok: true, value: { file, revision, house: encodeHouse(house), undo, redo, lookOnly } };
 }
 
 /** The file is written at every edit, undo and redo, and at nothing else. */

@@ -1,4 +1,4 @@
-import { closeSync, existsSync, openSync, readSync, renameSync, rmSync, statSync } from 'node:fs';
+import { type BigIntStats, existsSync, rmSync, statSync } from 'node:fs';
 import { join, dirname, basename } from 'node:path';
 import { randomUUID } from 'node:crypto';
 import Database from 'better-sqlite3';
@@ -6,13 +6,20 @@ import { Kysely, sql, SqliteDialect, type Transaction } from 'kysely';
 import { type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
 import { applyEdit, type Edit, type House, nameEdit } from '../../shared-core/house/index.ts';
 import { say } from '../../shared-core/words/index.ts';
-import { APPLICATION_ID, migrate, SCHEMA_VERSION, SQLITE_HEADER } from './migrations.ts';
+import { isBackUpDue, keepBackUp, listBackUps, moveToDisk } from './back-ups.ts';
+import { APPLICATION_ID, migrate } from './migrations.ts';
+import { configure, openDatabase } from './open-database.ts';
 import { dropLostPhotoImages, findPhotoImage, keepPhotoImages, withPhotoImages } from './photo-images.ts';
 import { changesBetween, fromRows, type RowChange, toRows } from './rows.ts';
+import { saySqliteError } from './say-sqlite-error.ts';
 import { FACT_TABLES, type FactTable, type Tables } from './tables.ts';
 
 export type StoreFailure =
   | { readonly code: 'changed-elsewhere' }
+  /** The file may be looked at alone. */
+  | { readonly code: 'look-only'; readonly message: string }
+  /** The disk or another program stands in the way. */
+  | { readonly code: 'not-written'; readonly message: string }
   | { readonly code: 'refused'; readonly message: string; readonly faults: readonly Fault[] };
 
 export interface StoredHouse {
@@ -22,28 +29,40 @@ export interface StoredHouse {
   readonly redo: string | null;
 }
 
+type Work = (transaction: Transaction<Tables>, stored: StoredHouse) => Promise<StoreFailure | null>;
 type Changed = { readonly ok: true; readonly value: StoredHouse } | { readonly ok: false; readonly failure: StoreFailure };
-
-const BUSY_TIMEOUT_MILLISECONDS = 4_000;
 
 /** A house file that is open. Every edit is one transaction with its undo entry, on disk before it is answered. */
 export class HouseStore {
   readonly #kysely: Kysely<Tables>;
+  readonly #path: string;
+  readonly #now: () => Date;
+  /** The file as it was when it was opened: which one it is, and when it had been written last. */
+  readonly #file: BigIntStats;
+  /** Why the house can be looked at but not changed, in words; null where it can be changed. */
+  readonly lookOnly: string | null;
+  /** Why the last back-up could not be made, in words; null where it could, or none was due. */
+  backUpTrouble: string | null = null;
 
-  private constructor(database: Database.Database) {
+  private constructor(database: Database.Database, path: string, { lookOnly, now }: { readonly lookOnly: string | null; readonly now: () => Date }) {
     this.#kysely = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
+    this.#path = path;
+    this.#now = now;
+    this.#file = statSync(path, { bigint: true });
+    this.lookOnly = lookOnly;
   }
 
   /** Makes a house file; it appears under its name only when it is whole, and never in place of another one. */
-  static async create(path: string, house: House): Promise<Outcome<HouseStore>> {
-    if (existsSync(path)) return fault('', say`${basename(path)} is there already; it was left as it is. Choose another name.`);
+  static async create(path: string, house: House, now = theClock): Promise<Outcome<HouseStore>> {
+    const name = basename(path);
+    if (existsSync(path)) return isThere(name);
     const draft = join(dirname(path), `.${randomUUID()}.draft`);
     try {
       const database = new Database(draft);
       configure(database);
       database.pragma(`application_id = ${APPLICATION_ID}`);
       migrate(database);
-      const store = new HouseStore(database);
+      const store = new HouseStore(database, draft, { lookOnly: null, now });
       const written = await store.#kysely.transaction().execute(async (transaction) => {
         const kept = await keepPhotoImages(transaction, house, []);
         if (kept.ok) await writeChanges(transaction, changesBetween(new Map(), toRows(kept.value)), 'after');
@@ -51,49 +70,45 @@ export class HouseStore {
       });
       await store.close();
       if (!written.ok) return written;
-      if (existsSync(path)) return fault('', say`${basename(path)} is there already; it was left as it is. Choose another name.`);
-      renameSync(draft, path);
+      if (existsSync(path)) return isThere(name);
+      moveToDisk(draft, path);
+    } catch (error) {
+      const trouble = saySqliteError(error, name);
+      if (trouble === null) throw error;
+      return fault('', trouble);
     } finally {
       rmSync(draft, { force: true });
     }
-    return HouseStore.open(path);
+    return HouseStore.open(path, now);
   }
 
   /** Opens a house file; a file that is none is told by its own words and never touched. */
-  static async open(path: string): Promise<Outcome<HouseStore>> {
-    const trouble = lookAt(path);
-    if (trouble) return fault('', trouble);
-    let database: Database.Database | undefined;
-    try {
-      database = new Database(path, { fileMustExist: true });
-      configure(database);
-      if (database.pragma('application_id', { simple: true }) !== APPLICATION_ID) {
-        database.close();
-        return fault('', say`${basename(path)} is a database of another program, not a house file. Nothing was changed.`);
-      }
-      const version = database.pragma('user_version', { simple: true }) as number;
-      if (version > SCHEMA_VERSION) {
-        database.close();
-        return fault('', say`${basename(path)} was written by a newer Struckline (file version ${version}, this one reads up to ${SCHEMA_VERSION}). Nothing was changed; open it with the newer one.`);
-      }
-      migrate(database);
-      const store = new HouseStore(database);
-      const read = await store.read();
-      if (!read.ok) await store.close();
-      return read.ok ? good(store) : read;
-    } catch (error) {
-      database?.close();
-      return fault('', say`${basename(path)} can't be read: ${error instanceof Error ? error.message : String(error)}. Nothing was changed.`);
-    }
+  static async open(path: string, now = theClock): Promise<Outcome<HouseStore>> {
+    const opened = await openDatabase(path, { now: now(), isLook: false });
+    if (!opened.ok) return opened;
+    const store = new HouseStore(opened.value.database, path, { lookOnly: opened.value.lookOnly, now });
+    const read = await store.read();
+    if (!read.ok) await store.close();
+    return read.ok ? good(store) : read;
   }
 
-  async read(): Promise<Outcome<StoredHouse>> {
-    return this.#kysely.transaction().execute(readStored);
+  /** The house in a file, which stays as it is even where it is of an older form. */
+  static async look(path: string): Promise<Outcome<StoredHouse>> {
+    const opened = await openDatabase(path, { now: theClock(), isLook: true });
+    if (!opened.ok) return opened;
+    const store = new HouseStore(opened.value.database, path, { lookOnly: opened.value.lookOnly, now: theClock });
+    const read = await store.read();
+    await store.close();
+    return read;
+  }
+
+  read(): Promise<Outcome<StoredHouse>> {
+    return this.#reading(readStored);
   }
 
   /** The house with its photos in it, to be taken elsewhere. */
   async readWhole(): Promise<Outcome<House>> {
-    return this.#kysely.transaction().execute(async (transaction) => {
+    return this.#reading(async (transaction) => {
       const stored = await readStored(transaction);
       return stored.ok ? withPhotoImages(transaction, stored.value.house) : stored;
     });
@@ -146,19 +161,65 @@ export class HouseStore {
     });
   }
 
-  /** Looks through the whole file, which opening does not: what is wrong with it, or null. For a file that somebody else sends. */
+  /** Looks through the whole file, where opening looks for what is plainly wrong: what is damaged, or null. For a file that somebody else sends. */
   async findDamage(): Promise<string | null> {
-    const { rows: more } = await sql`select 1 from sqlite_schema where type in ('trigger', 'view') limit 1`.execute(this.#kysely);
-    if (more.length > 0) return say`It holds more than a house; another program has changed it.`;
     const { rows } = await sql<{ integrity_check: string }>`pragma integrity_check(1)`.execute(this.#kysely);
     return rows[0]?.integrity_check === 'ok' ? null : say`It is damaged in places that the house itself does not show.`;
+  }
+
+  /** Whether another file has its name by now, or none: what would be written into this one is lost. */
+  isElsewhere(): boolean {
+    const there = statSync(this.#path, { bigint: true, throwIfNoEntry: false });
+    return there?.ino !== this.#file.ino || there.dev !== this.#file.dev;
+  }
+
+  /** A whole copy of the file as it is, photos and what can be undone with it, at a path at which there is nothing yet. */
+  async copyTo(path: string): Promise<void> {
+    await sql`vacuum into ${path}`.execute(this.#kysely);
   }
 
   async close(): Promise<void> {
     await this.#kysely.destroy();
   }
 
-  async #change(revision: number, work: (transaction: Transaction<Tables>, stored: StoredHouse) => Promise<StoreFailure | null>): Promise<Changed> {
+  async #reading<Value>(work: (transaction: Transaction<Tables>) => Promise<Outcome<Value>>): Promise<Outcome<Value>> {
+    try {
+      return await this.#kysely.transaction().execute(work);
+    } catch (error) {
+      const trouble = saySqliteError(error, basename(this.#path));
+      if (trouble === null) throw error;
+      return fault('', trouble);
+    }
+  }
+
+  async #change(revision: number, work: Work): Promise<Changed> {
+    if (this.lookOnly !== null) return failed({ code: 'look-only', message: this.lookOnly });
+    if (this.isElsewhere()) return failed({ code: 'not-written', message: say`${basename(this.#path)} was moved, replaced or removed while it was open; this change was not made. Open the house again.` });
+    await this.#backUpWhereDue();
+    try {
+      return await this.#changeAtOnce(revision, work);
+    } catch (error) {
+      const message = saySqliteError(error, basename(this.#path));
+      if (message === null) throw error;
+      return failed({ code: 'not-written', message });
+    }
+  }
+
+  /** Before a change, so that what stood there before the work of an hour is kept. That none can be made hinders no work. */
+  async #backUpWhereDue(): Promise<void> {
+    const now = this.#now();
+    const [last] = listBackUps(this.#path).filter(({ reason }) => reason !== 'replaced');
+    if (!isBackUpDue(last ? new Date(last.made) : this.#file.mtime, now)) return;
+    try {
+      await keepBackUp(this.#path, 'work', now, (draft) => this.copyTo(draft));
+      this.backUpTrouble = null;
+    } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
+      this.backUpTrouble = say`The last back-up could not be made: ${why}. It is tried again at the next change.`;
+    }
+  }
+
+  #changeAtOnce(revision: number, work: Work): Promise<Changed> {
     return this.#kysely.transaction().execute(async (transaction) => {
       // Counting up first takes the write lock, so that nothing read afterwards is stale.
       const counted = await transaction.updateTable('house').set((expression) => ({ revision: expression('revision', '+', 1) })).where('revision', '=', revision).executeTakeFirst();
@@ -176,35 +237,20 @@ export class HouseStore {
   }
 }
 
+function theClock(): Date {
+  return new Date();
+}
+
+function isThere(name: string): Outcome<never> {
+  return fault('', say`${name} is there already; it was left as it is. Choose another name.`);
+}
+
 function failed(failure: StoreFailure): Changed {
   return { ok: false, failure };
 }
 
 function refused(message: string, faults: readonly Fault[]): StoreFailure {
   return { code: 'refused', message, faults };
-}
-
-function configure(database: Database.Database): void {
-  database.pragma(`busy_timeout = ${BUSY_TIMEOUT_MILLISECONDS}`);
-  database.pragma('journal_mode = delete');
-  database.pragma('synchronous = full');
-  database.pragma('foreign_keys = on');
-}
-
-/** What is wrong with a file before SQLite is asked, so that SQLite never makes one out of it. */
-function lookAt(path: string): string | null {
-  const name = basename(path);
-  if (!existsSync(path)) return say`${name} is not there.`;
-  const { size } = statSync(path);
-  if (size === 0) return say`${name} is empty; it holds no house. Nothing was changed. A back-up may still have it.`;
-  const head = Buffer.alloc(SQLITE_HEADER.length);
-  const descriptor = openSync(path, 'r');
-  try {
-    readSync(descriptor, head, 0, head.length, 0);
-  } finally {
-    closeSync(descriptor);
-  }
-  return head.toString('latin1') === SQLITE_HEADER ? null : say`${name} is not a house file. Nothing was changed.`;
 }
 
 async function readStored(transaction: Transaction<Tables>): Promise<Outcome<StoredHouse>> {

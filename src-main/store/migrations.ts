@@ -1,7 +1,5 @@
-import type Database from 'better-sqlite3';
+import Database from 'better-sqlite3';
 
-/** What every SQLite file begins with. */
-export const SQLITE_HEADER = 'SQLite format 3\u0000';
 /** 'STKL' as four bytes: what tells a house file from any other SQLite file. */
 export const APPLICATION_ID = 0x53_54_4b_4c;
 
@@ -42,13 +40,36 @@ const MIGRATIONS: readonly (readonly string[])[] = [
 
 export const SCHEMA_VERSION = MIGRATIONS.length;
 
-/** Brings a file to this program's schema version; each step is one transaction with its version number. */
-export function migrate(database: Database.Database): void {
+/** Brings a file to a schema version, usually this program's; each step is one transaction with its version number. */
+export function migrate(database: Database.Database, to = SCHEMA_VERSION): void {
   const version = database.pragma('user_version', { simple: true }) as number;
-  MIGRATIONS.slice(version).forEach((statements, index) => {
+  MIGRATIONS.slice(version, to).forEach((statements, index) => {
     database.transaction(() => {
       for (const statement of statements) database.exec(statement);
       database.pragma(`user_version = ${version + index + 1}`);
     })();
   });
+}
+
+/** All that a file's schema holds, as text. */
+export function schemaOf(database: Database.Database): string {
+  const made = database.prepare("select type, name, sql from sqlite_schema where name not like 'sqlite\\_%' escape '\\' order by type, name").raw().all() as readonly (readonly string[])[];
+  return made.map((one) => `-- ${one[0]} ${one[1]}\n${one[2]};\n`).join('');
+}
+
+const schemas = new Map<number, string>();
+
+/** What a file of a schema version holds, and nothing else. */
+export function schemaAt(version: number): string {
+  const known = schemas.get(version) ?? madeAnew(version);
+  schemas.set(version, known);
+  return known;
+}
+
+function madeAnew(version: number): string {
+  const database = new Database(':memory:');
+  migrate(database, version);
+  const schema = schemaOf(database);
+  database.close();
+  return schema;
 }

@@ -1,6 +1,7 @@
 import type { House } from '../../shared-core/house/index.ts';
 import { decodeHouse, encodeHouse } from '../../shared-core/house/index.ts';
-import type { Outcome } from '../../shared-core/base/index.ts';
+import { bad, type Fault, type Outcome } from '../../shared-core/base/index.ts';
+import { say } from '../../shared-core/words/index.ts';
 import { FACT_TABLES, type FactTable } from './tables.ts';
 
 export interface FactPlace {
@@ -63,9 +64,18 @@ function rowId(item: object, position: number): string {
 
 /** Rows as a house; a fault where a row was damaged or written by something else. */
 export function fromRows(ownFacts: string, lists: Readonly<Record<FactTable, readonly StoredFacts[]>>): Outcome<House> {
-  const document: Record<string, unknown> = { ...(JSON.parse(ownFacts) as object) };
-  for (const table of FACT_TABLES) document[LIST_OF[table]] = lists[table].map(({ facts }) => JSON.parse(facts) as unknown);
-  return decodeHouse(document);
+  const faults: Fault[] = [];
+  const parse = (facts: string, path: string): unknown => {
+    try {
+      return JSON.parse(facts);
+    } catch {
+      faults.push({ path, message: say`is damaged and can't be read` });
+      return null;
+    }
+  };
+  const document: Record<string, unknown> = { ...(parse(ownFacts, 'house') as object | null) };
+  for (const table of FACT_TABLES) document[LIST_OF[table]] = lists[table].map(({ facts }, index) => parse(facts, `${LIST_OF[table]}[${index}]`));
+  return faults.length > 0 ? bad(faults) : decodeHouse(document);
 }
 
 export function changesBetween(before: Rows, after: Rows): readonly RowChange[] {

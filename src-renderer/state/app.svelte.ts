@@ -1,5 +1,5 @@
 import { say } from '../../shared-core/words/index.ts';
-import { type Host, type HostFacts, type HouseListing, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply, type SettingsRead } from '../../shared-core/contract/index.ts';
+import { type BackUps, type Host, type HostFacts, type HouseListing, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply, type SettingsRead } from '../../shared-core/contract/index.ts';
 import { AppearanceState } from './appearance.svelte.ts';
 import { HouseState } from './house.svelte.ts';
 import { type Place, PLACES } from './places.ts';
@@ -87,6 +87,34 @@ export class AppState {
     const reply = await this.#host.call('forget-house', { file });
     if (reply.ok) this.houses = reply.value;
     else this.#fail(reply);
+  }
+
+  backUpsOf(file: string): Promise<Reply<BackUps>> {
+    return this.#host.call('list-back-ups', { file });
+  }
+
+  /** Opens a house as one of its back-ups has it; gives why it can't be, or null. */
+  async restoreBackUp(file: string, backUp: string, when: string): Promise<string | null> {
+    await this.open?.settled();
+    return this.#enterWith(() => this.#host.call('restore-back-up', { file, backUp }), say`The back-up of ${when} is in place. What stood there before is kept among the back-ups.`);
+  }
+
+  /** Copies a house into the folder of houses and opens the copy; gives why it can't be, or null. */
+  async copyHouse(file: string): Promise<string | null> {
+    await this.open?.settled();
+    return this.#enterWith(() => this.#host.call('copy-house', { file }), say`This is the copy. It lies in ${this.#folder}; the house it was made from stays as it was.`);
+  }
+
+  async #enterWith(call: () => Promise<Reply<OpenedHouse>>, done: string): Promise<string | null> {
+    let why: string | null = null;
+    await this.#enter(async () => {
+      const reply = await call();
+      if (!reply.ok) why = [reply.error.message, ...reply.error.details.map(({ message }) => message)].join(' ');
+      return reply;
+    });
+    this.say(null);
+    if (why === null) this.notice = done;
+    return why;
   }
 
   openInWindow(file: string): void {

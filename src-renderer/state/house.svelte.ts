@@ -29,6 +29,9 @@ export class HouseState {
   trouble = $state<string | null>(null);
   roomId = $state<string | null>(null);
 
+  /** Why it can be looked at but not changed, in words. */
+  lookOnly = $state<string | null>(null);
+
   #draft = $state.raw<House | null>(null);
   #previewed: Edit | null = null;
   #revision = 0;
@@ -199,6 +202,7 @@ export class HouseState {
     this.#revision = opened.revision;
     this.undoName = opened.undo;
     this.redoName = opened.redo;
+    this.lookOnly = opened.lookOnly;
     // While later edits are on their way the screen already shows them; the last answer brings the whole.
     if (this.pending > 0) return;
     const decoded = decodeHouse(opened.house);

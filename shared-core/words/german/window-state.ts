@@ -2,6 +2,8 @@ import type { Words } from '../say.ts';
 
 /** The German of what `src-renderer/state` says. */
 export const WINDOW_STATE: Words = {
+  'The back-up of {0} is in place. What stood there before is kept among the back-ups.': 'Die Sicherung vom {0} ist an ihrem Platz. Was vorher da stand, ist unter den Sicherungen aufgehoben.',
+  'This is the copy. It lies in {0}; the house it was made from stays as it was.': 'Dies ist die Kopie. Sie liegt in {0}; das Haus, von dem sie stammt, bleibt, wie es war.',
   "{0} can't be read. If it is a folder, take the file that lies in it.": '{0} lässt sich nicht lesen. Wenn es ein Ordner ist, die Datei darin nehmen.',
   '{0} was not taken. {1}': '{0} wurde nicht übernommen. {1}',
   'Copy it into {0}; it stands on the list then.': 'Die Datei in „{0}“ kopieren; dann steht sie in der Liste.',

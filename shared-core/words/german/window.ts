@@ -3,6 +3,8 @@ import type { Words } from '../say.ts';
 /** The German of what the files of `src-renderer` beside its folders say. */
 export const WINDOW: Words = {
   Appearance: 'Darstellung',
+  'Back-ups': 'Sicherungen',
+  'Save a copy': 'Kopie sichern',
   Language: 'Sprache',
   Colours: 'Farben',
   light: 'hell',

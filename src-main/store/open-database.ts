@@ -1,0 +1,126 @@
+import { accessSync, closeSync, constants, existsSync, openSync, readSync, statSync } from 'node:fs';
+import { basename, dirname } from 'node:path';
+import Database from 'better-sqlite3';
+import { fault, good, type Outcome } from '../../shared-core/base/index.ts';
+import { say } from '../../shared-core/words/index.ts';
+import { keepBackUp } from './back-ups.ts';
+import { APPLICATION_ID, migrate, schemaAt, schemaOf, SCHEMA_VERSION } from './migrations.ts';
+import { saySqliteError } from './say-sqlite-error.ts';
+
+/** What every SQLite file begins with. */
+const SQLITE_HEADER = 'SQLite format 3\u0000';
+/** Where the header says how the file is written and read; 1 stands for a rollback journal, the only way a house file is kept. */
+const FORMAT_BYTES = [18, 19];
+const HEADER_BYTES = 20;
+const BUSY_TIMEOUT_MILLISECONDS = 4_000;
+
+export interface OpenedDatabase {
+  readonly database: Database.Database;
+  /** Why the house can be looked at but not changed, in words; null where it can be changed. */
+  readonly lookOnly: string | null;
+}
+
+/**
+ * Opens the database of a house file, in the form of this program.
+ *
+ * A file that is none or that holds more than a house is told by its own words and never touched. One of an older form
+ * is brought to this one after a back-up; where that can't be, or `isLook` says that nothing may be written, a copy of it
+ * in memory is. One that is damaged can be looked at as far as it can be read.
+ */
+export async function openDatabase(path: string, { now, isLook }: { readonly now: Date; readonly isLook: boolean }): Promise<Outcome<OpenedDatabase>> {
+  const name = basename(path);
+  let database: Database.Database | undefined;
+  try {
+    const strange = lookAt(path, name);
+    if (strange) return fault('', strange);
+    const isProtected = !mayWrite(path) || !mayWrite(dirname(path));
+    database = new Database(path, { fileMustExist: true, readonly: isProtected });
+    configure(database);
+    const trouble = findTrouble(database, name);
+    if (trouble) {
+      database.close();
+      return fault('', trouble);
+    }
+    const isWhole = database.pragma('quick_check(1)', { simple: true }) === 'ok';
+    if (!isWhole) return good({ database, lookOnly: say`${name} is damaged in places. What can still be read of the house is shown; it can't be changed. Restore a back-up, or save the house as a document and read that in.` });
+    const lookOnly = isProtected ? say`${name} or its folder is protected: the house can be looked at, not changed. Save a copy to work on it.` : null;
+    if (database.pragma('user_version', { simple: true }) === SCHEMA_VERSION) return good({ database, lookOnly });
+    const hindrance = lookOnly ?? (isLook ? '' : await backUpForm(database, path, now));
+    if (hindrance === null) {
+      migrate(database);
+      return good({ database, lookOnly: null });
+    }
+    const inMemory = new Database(database.serialize());
+    database.close();
+    migrate(inMemory);
+    return good({ database: inMemory, lookOnly: hindrance });
+  } catch (error) {
+    database?.close();
+    return fault('', saySqliteError(error, name) ?? say`${name} can't be read: ${error instanceof Error ? error.message : String(error)}. Nothing was changed.`);
+  }
+}
+
+/** Puts a whole and tidy copy of a database at a path at which there is nothing yet. */
+export function copyDatabase(database: Database.Database, to: string): void {
+  database.prepare('vacuum into ?').run(to);
+}
+
+/** How a house file is kept: nothing that was answered is lost, whenever the power fails. */
+export function configure(database: Database.Database): void {
+  database.pragma(`busy_timeout = ${BUSY_TIMEOUT_MILLISECONDS}`);
+  // What a file made by somebody else brings along is not to be run.
+  database.pragma('trusted_schema = off');
+  database.pragma('cell_size_check = on');
+  if (!database.readonly) database.pragma('journal_mode = delete');
+  // 'full' leaves the journal's removal unsynced: after a power cut it would take back an edit that was answered.
+  database.pragma('synchronous = extra');
+  database.pragma('foreign_keys = on');
+}
+
+async function backUpForm(database: Database.Database, path: string, now: Date): Promise<string | null> {
+  try {
+    await keepBackUp(path, 'form', now, async (draft) => copyDatabase(database, draft));
+    return null;
+  } catch (error) {
+    const name = basename(path);
+    const why = error instanceof Error ? error.message : String(error);
+    return say`${name} was written by an older Struckline, and no back-up of it could be made before it is brought to the new form (${why}). The house can be looked at, not changed; save a copy to work on it.`;
+  }
+}
+
+function mayWrite(path: string): boolean {
+  try {
+    accessSync(path, constants.W_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** What is wrong with a file before SQLite is asked, so that SQLite never makes one out of it. */
+function lookAt(path: string, name: string): string | null {
+  if (!existsSync(path)) return say`${name} is not there.`;
+  const about = statSync(path);
+  if (!about.isFile()) return say`${name} is not a house file. Nothing was changed.`;
+  if (about.size === 0) return say`${name} is empty; it holds no house. Nothing was changed. A back-up may still have it.`;
+  const head = Buffer.alloc(HEADER_BYTES);
+  const descriptor = openSync(path, 'r');
+  try {
+    readSync(descriptor, head, 0, head.length, 0);
+  } finally {
+    closeSync(descriptor);
+  }
+  if (!head.toString('latin1').startsWith(SQLITE_HEADER)) return say`${name} is not a house file. Nothing was changed.`;
+  return FORMAT_BYTES.every((at) => head[at] === 1) ? null : moreThanAHouse(name);
+}
+
+function findTrouble(database: Database.Database, name: string): string | null {
+  if (database.pragma('application_id', { simple: true }) !== APPLICATION_ID) return say`${name} is a database of another program, not a house file. Nothing was changed.`;
+  const version = database.pragma('user_version', { simple: true }) as number;
+  if (version > SCHEMA_VERSION) return say`${name} was written by a newer Struckline (file version ${version}, this one reads up to ${SCHEMA_VERSION}). Nothing was changed; open it with the newer one.`;
+  return schemaOf(database) === schemaAt(version) ? null : moreThanAHouse(name);
+}
+
+function moreThanAHouse(name: string): string {
+  return say`${name} is not as Struckline wrote it: another program has changed its form. Nothing was changed. A back-up may still have the house.`;
+}
