@@ -110,7 +110,12 @@ const LOOPBACK: Words = {
   'This server answers to its own pages alone.': 'Dieser Server antwortet nur seinen eigenen Seiten.',
   'This address of Struckline is used up or incomplete. Start Struckline again and use the address it gives then.\n':
     'Diese Adresse von Struckline ist verbraucht oder unvollständig. Struckline neu starten und die dann genannte Adresse verwenden.\n',
-  'The address of this request is not understood.': 'Die Adresse dieser Anfrage ist nicht zu verstehen.',
+  'This request is not understood. It takes HTTP/1.1 with one Host, a path that is spelled right, and neither Upgrade nor Expect.':
+    'Diese Anfrage ist nicht zu verstehen. Erwartet: HTTP/1.1 mit einem Host, ein richtig geschriebener Pfad, weder Upgrade noch Expect.',
+  'This request came too slowly and was given up. Send it again.': 'Diese Anfrage kam zu langsam und wurde aufgegeben. Bitte noch einmal senden.',
+  'The address or the headers of this request are too long. Together they may have 16 KB.': 'Adresse und Kopfzeilen dieser Anfrage sind zu lang. Zusammen dürfen sie 16 KB haben.',
+  "Too many programs that are not Struckline's window ask this server at once. Try again in a second.":
+    'Zu viele Programme, die nicht das Fenster von Struckline sind, fragen diesen Server zugleich. In einer Sekunde noch einmal versuchen.',
   'Pages are read by GET, calls are made by POST.': 'Seiten werden mit GET gelesen, Aufrufe mit POST gemacht.',
   'There is nothing at this address; calls are posted to {0} and the name of a method.': 'Unter dieser Adresse ist nichts; Aufrufe gehen mit POST an {0} und den Namen einer Methode.',
   'The call was not understood: {0}.': 'Der Aufruf war nicht zu verstehen: {0}.',
@@ -137,6 +142,9 @@ const OFFICE: Words = {
   '{0} is not text in UTF-8; {1}.': '{0} ist kein Text in UTF-8; {1}.',
 
   'The document was not taken; nothing was changed.': 'Das Dokument wurde nicht übernommen; es wurde nichts geändert.',
+'The copy could not be made; write the house out as a document instead.': 'Die Kopie ließ sich nicht anlegen; das Haus stattdessen als Dokument ausgeben.',
+  'The back-up was not restored; the house stands as it did.': 'Die Sicherung wurde nicht wiederhergestellt; das Haus steht da wie vorher.',
+  "This back-up can't be restored; nothing was changed.": 'Diese Sicherung lässt sich nicht wiederherstellen; es wurde nichts geändert.',
   'The house file could not be read.': 'Die Hausdatei ließ sich nicht lesen.',
   'This house file keeps no such photo.': 'Ein solches Foto gibt es in dieser Hausdatei nicht.',
   'The host knows no call of that name; it knows {0}.': 'Einen Aufruf dieses Namens gibt es nicht; vorhanden: {0}.',
@@ -169,7 +177,17 @@ const STORE: Words = {
   'The edit was refused; nothing was changed.': 'Die Änderung wurde nicht angenommen; es wurde nichts geändert.',
   'There is nothing to undo.': 'Es gibt nichts rückgängig zu machen.',
   'There is nothing to redo.': 'Es gibt nichts zu wiederholen.',
-  'It holds more than a house; another program has changed it.': 'Die Datei enthält mehr als ein Haus; ein anderes Programm hat sie geändert.',
+  '{0} is not as Struckline wrote it: another program has changed its form. Nothing was changed. A back-up may still have the house.':
+    '{0} ist nicht mehr, wie Struckline die Datei geschrieben hat: ein anderes Programm hat ihren Aufbau geändert. Es wurde nichts geändert. In einer Sicherung ist das Haus vielleicht noch.',
+  "{0} is damaged in places. What can still be read of the house is shown; it can't be changed. Restore a back-up, or save the house as a document and read that in.":
+    '{0} ist stellenweise beschädigt. Gezeigt wird, was sich vom Haus noch lesen lässt; ändern lässt es sich nicht. Eine Sicherung wiederherstellen oder das Haus als Dokument ausgeben und dieses einlesen.',
+  '{0} or its folder is protected: the house can be looked at, not changed. Save a copy to work on it.':
+    'Die Datei {0} oder ihr Ordner ist geschützt: das Haus lässt sich ansehen, nicht ändern. Zum Arbeiten eine Kopie sichern.',
+  '{0} was written by an older Struckline, and no back-up of it could be made before it is brought to the new form ({1}). The house can be looked at, not changed; save a copy to work on it.':
+    '{0} stammt von einem älteren Struckline, und vor dem Umstellen auf die neue Form ließ sich keine Sicherung anlegen ({1}). Das Haus lässt sich ansehen, nicht ändern; zum Arbeiten eine Kopie sichern.',
+  '{0} was moved, replaced or removed while it was open; this change was not made. Open the house again.':
+    '{0} wurde verschoben, ersetzt oder gelöscht, während die Datei offen war; diese Änderung wurde nicht gemacht. Das Haus noch einmal öffnen.',
+  'The last back-up could not be made: {0}. It is tried again at the next change.': 'Die letzte Sicherung ließ sich nicht anlegen: {0}. Bei der nächsten Änderung wird es wieder versucht.',
   'It is damaged in places that the house itself does not show.': 'Die Datei ist an Stellen beschädigt, die am Haus selbst nicht zu sehen sind.',
   'The house file holds facts that contradict one another.': 'Die Angaben in der Hausdatei widersprechen einander.',
   '{0} is not there.': '{0} gibt es nicht.',
@@ -190,6 +208,7 @@ const STORE: Words = {
   'The file holds no house.': 'Die Datei enthält kein Haus.',
   'stands for a photo that this house file does not keep; it takes the photo itself, as a data URL': 'steht für ein Foto, das in dieser Hausdatei nicht liegt; hierher gehört das Foto selbst, als Daten-URL',
   'is missing from the house file': 'fehlt in der Hausdatei',
+  "is damaged and can't be read": 'ist beschädigt und lässt sich nicht lesen',
 };
 
 /** The German of what `src-main` says. */
