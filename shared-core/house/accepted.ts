@@ -38,13 +38,21 @@ export function text(what: string, longest = 200) {
     .string({ error: takes(what) })
     .trim()
     .min(1, { error: say`is empty; it takes ${what}` })
-    .max(longest, { error: ({ input }) => say`is ${String(input).length} characters long; it takes ${what} of at most ${longest}` });
+    .max(longest, { error: ({ input }) => say`is ${String(input).length} characters long; it takes ${what} of at most ${longest}` })
+    .refine(isReadable, { error: UNREADABLE });
+}
+
+const UNREADABLE = say`holds a character that no text has: a zero, or half of a letter. Write it again`;
+
+/** A zero ends a text for many a program, and half of a pair of code units is no letter for any. */
+function isReadable(written: string): boolean {
+  return written.isWellFormed() && !written.includes('\0');
 }
 
 /** What somebody wrote down, of any number of lines, kept as it was typed. */
 export function note(longest = 4000) {
   const error = takes(say`a note of at most ${longest} characters`);
-  return z.string({ error }).max(longest, { error }).refine((written) => written.trim() !== '', { error });
+  return z.string({ error }).max(longest, { error }).refine((written) => written.trim() !== '', { error }).refine(isReadable, { error: UNREADABLE });
 }
 
 export function wholeNumber(least: number, most: number, what = say`a whole number`) {
@@ -57,9 +65,6 @@ export function yesOrNo() {
 }
 
 export const ID_PATTERN = /^[\p{L}\p{N}][\p{L}\p{N}._-]{0,39}$/u;
-
-/** A picture's own text. No SVG: it could hold more than a picture. */
-export const IMAGE_PATTERN = /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 
 /** A short name by which another fact points at this one. */
 export function id() {

@@ -6,6 +6,7 @@ import { type DecodedEdit, type Edit, editSchema, LIST_EDITS } from './edit.ts';
 import { houseFacts, houseLists } from './house.ts';
 import { findFaults } from './invariants.ts';
 import { photo as photoSchema } from './photo.ts';
+import { sayKnown } from './report.ts';
 import { band as bandSchema, opening as openingSchema, room as roomSchema, wall as wallSchema } from './room.ts';
 import { facts } from './accepted.ts';
 import type { House, PlacedOrder, Room, Surface, Wall } from './types.ts';
@@ -260,5 +261,5 @@ function without<Item extends Identified, Whole>(list: readonly Item[], id: stri
 }
 
 function notThere(list: readonly Identified[], id: string, what: string) {
-  return fault(what, say`is "${id}", which is not there; there are ${list.map((item) => item.id).join(', ') || say`none yet`}`);
+  return fault(what, say`is "${id}", which is not there; there are ${sayKnown(list)}`);
 }

@@ -4,6 +4,7 @@ import { type LengthStyle, type Measure, printLength } from '../units/index.ts';
 import { quoteValue } from './accepted.ts';
 import { house as houseSchema } from './house.ts';
 import { findFaults } from './invariants.ts';
+import { firstFaults, MOST_FAULTS } from './report.ts';
 import { isKept } from './photo.ts';
 import type { House, HouseDocument } from './types.ts';
 import { say } from '../words/index.ts';
@@ -11,6 +12,9 @@ import { say } from '../words/index.ts';
 /** All the pictures and photos that a house takes, and far more facts than people type. */
 export const LARGEST_DOCUMENT_CHARACTERS = 21_000_000;
 const DEEPEST_FACTS = 20;
+/** Twice what a house with every list full of ordinary things has; what is wrong with more would fill the memory. */
+const MOST_VALUES = 500_000;
+const LONGEST_KEY = 60;
 
 /**
  * Reads an exchange document's text as a house.
@@ -45,21 +49,34 @@ export function decodeHouse(raw: unknown): Outcome<House> {
 
 /** Decodes facts by their schema; each fault's path begins with `at`. */
 export function decodeFacts<Schema extends z.ZodType>(schema: Schema, raw: unknown, at: string): Outcome<z.output<Schema>> {
-  if (isDeeperThan(raw, DEEPEST_FACTS)) {
+  const shape = shapeOf(raw);
+  if (shape === 'deep') {
     return fault(at, at === '' ? say`This is nested more than ${DEEPEST_FACTS} deep; facts of a house never are` : say`is nested more than ${DEEPEST_FACTS} deep; facts of a house never are`);
   }
+  if (shape === 'many') {
+    return fault(at, at === '' ? say`This holds more than ${MOST_VALUES} values; a house holds fewer` : say`holds more than ${MOST_VALUES} values; a house holds fewer`);
+  }
   const result = z.safeDecode(schema, raw as z.input<Schema>);
-  return result.success ? good(result.data) : bad(result.error.issues.flatMap((issue) => toFaults(issue, at)));
+  if (result.success) return good(result.data);
+  const found: Fault[] = [];
+  for (const issue of result.error.issues) {
+    found.push(...toFaults(issue, at));
+    if (found.length > MOST_FAULTS) break;
+  }
+  return bad(firstFaults(found));
 }
 
 /** Walked level by level, because what is nested without end would end a recursion first. */
-function isDeeperThan(raw: unknown, levels: number): boolean {
+function shapeOf(raw: unknown): 'good' | 'deep' | 'many' {
   let level: readonly unknown[] = [raw];
-  for (let depth = 0; depth <= levels; depth += 1) {
+  let values = 0;
+  for (let depth = 0; depth <= DEEPEST_FACTS; depth += 1) {
     level = level.flatMap((value) => (typeof value === 'object' && value !== null ? Object.values(value) : []));
-    if (level.length === 0) return false;
+    values += level.length;
+    if (values > MOST_VALUES) return 'many';
+    if (level.length === 0) return 'good';
   }
-  return true;
+  return 'deep';
 }
 
 /** A house as an exchange document, lengths as they were typed. */
@@ -98,14 +115,19 @@ export function documentSchema(): object {
 /** `rooms[2].walls[0].length` from the schema library's list of keys. */
 export function printPath(keys: readonly PropertyKey[], at = ''): string {
   return keys.reduce<string>(
-    (path, key) => (typeof key === 'number' ? `${path}[${key}]` : path === '' ? String(key) : `${path}.${String(key)}`),
+    (path, key) => (typeof key === 'number' ? `${path}[${key}]` : path === '' ? printKey(key) : `${path}.${printKey(key)}`),
     at,
   );
 }
 
+function printKey(key: PropertyKey): string {
+  const text = String(key);
+  return text.length > LONGEST_KEY ? `${text.slice(0, LONGEST_KEY)}…` : text;
+}
+
 function toFaults(issue: z.core.$ZodIssue, at: string): Fault[] {
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => ({ path: printPath([...issue.path, key], at), message: issue.message }));
+    return issue.keys.slice(0, MOST_FAULTS + 1).map((key) => ({ path: printPath([...issue.path, key], at), message: issue.message }));
   }
   if (issue.code === 'invalid_union') {
     // Of the forms a fact may take, the one that came furthest tells most: a length that could not be understood

@@ -1,8 +1,9 @@
 import { z } from 'zod';
-import { facts, id, IMAGE_PATTERN, listOf, measure, oneOf, spare, takes, text, wholeNumber } from './accepted.ts';
+import { facts, id, listOf, measure, oneOf, spare, takes, text, wholeNumber } from './accepted.ts';
 import { covering } from './covering.ts';
 import { delivery, leftover, matching, placedOrder, returned, runChoice, runQuantity, supplier, tax } from './order-facts.ts';
 import { MOST_PHOTOS, photo } from './photo.ts';
+import { IMAGE_PATTERN, isRasterImage, MOST_PIXELS } from './raster-image.ts';
 import { room } from './room.ts';
 import { expense, ownMaterial, taskChoice, work } from './work-facts.ts';
 import { say } from '../words/index.ts';
@@ -31,8 +32,8 @@ export const MOST_ROOMS = 2000;
 
 /** A picture 640 px long is far below it; all of them go into one document and through every call. */
 export const LONGEST_PICTURE = 400_000;
-const pictureTaken = takes(say`a picture as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PICTURE} characters`);
-export const pictureImage = z.string({ error: pictureTaken }).max(LONGEST_PICTURE, { error: pictureTaken }).regex(IMAGE_PATTERN, { error: pictureTaken });
+const pictureTaken = takes(say`a picture as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PICTURE} characters and ${MOST_PIXELS} pixels each way`);
+export const pictureImage = z.string({ error: pictureTaken }).max(LONGEST_PICTURE, { error: pictureTaken }).regex(IMAGE_PATTERN, { error: pictureTaken }).refine(isRasterImage, { error: pictureTaken });
 
 /** One repeat of a pattern as it is seen, cropped at its edges. */
 export const picture = facts(say`a picture`, { covering: id(), image: pictureImage });

@@ -5,7 +5,7 @@ import { MOST_ROOMS } from './house.ts';
 import { A_COVERING } from './kind-words.ts';
 import { findOrderFaults } from './order-invariants.ts';
 import { MOST_PHOTOS_OF_WALL } from './photo.ts';
-import { findCovering, type Report, reportRepeatedIds, sayLength } from './report.ts';
+import { findCovering, firstFaults, MOST_FAULTS, type Report, reportRepeatedIds, sayKnown, sayLength } from './report.ts';
 import { findRoomFaults } from './room-invariants.ts';
 import type { House } from './types.ts';
 import { findWorkFaults } from './work-invariants.ts';
@@ -15,10 +15,12 @@ const SMALLEST_SPACING = millimetres(10);
 /** With so much of pictures a house's document is still one that can be read in again. */
 const MOST_OF_PICTURES = 6_000_000;
 
-/** Everything that the facts of a house must have in common and do not. */
+/** What the facts of a house must have in common and do not; of very much the first of it, and that there is more. */
 export function findFaults(house: House): readonly Fault[] {
   const faults: Fault[] = [];
-  const report: Report = (path, message) => faults.push({ path, message });
+  const report: Report = (path, message) => {
+    if (faults.length <= MOST_FAULTS) faults.push({ path, message });
+  };
   reportRepeatedIds(house.coverings, 'coverings', report);
   reportRepeatedIds(house.rooms, 'rooms', report);
   if (house.rooms.length > MOST_ROOMS) report('rooms', say`would be ${house.rooms.length}; a house takes ${MOST_ROOMS} rooms`);
@@ -27,12 +29,15 @@ export function findFaults(house: House): readonly Fault[] {
   }
   if (house.rules.markSpacing.length < SMALLEST_SPACING) report('rules.markSpacing', say`is ${house.rules.markSpacing.typed}; it takes ${sayLength(SMALLEST_SPACING, 'metric')} and more`);
   house.coverings.forEach((covering, index) => findCoveringFaults(covering, house, `coverings[${index}]`, report));
-  house.rooms.forEach((room, index) => findRoomFaults(room, house, `rooms[${index}]`, report));
+  for (const [index, room] of house.rooms.entries()) {
+    if (faults.length > MOST_FAULTS) break;
+    findRoomFaults(room, house, `rooms[${index}]`, report);
+  }
   findOrderFaults(house, report);
   findWorkFaults(house, report);
   findPictureFaults(house, report);
   findPhotoFaults(house, report);
-  return faults;
+  return firstFaults(faults);
 }
 
 function findPictureFaults(house: House, report: Report): void {
@@ -56,9 +61,9 @@ function findPhotoFaults(house: House, report: Report): void {
   const counts = new Map<string, number>();
   house.photos.forEach((photo, index) => {
     const room = house.rooms.find(({ id }) => id === photo.room);
-    if (!room) return report(`photos[${index}].room`, say`is "${photo.room}", which is not a room of this house; its rooms are ${house.rooms.map(({ id }) => id).join(', ') || say`none yet`}`);
+    if (!room) return report(`photos[${index}].room`, say`is "${photo.room}", which is not a room of this house; its rooms are ${sayKnown(house.rooms)}`);
     if (!room.walls.some(({ id }) => id === photo.wall)) {
-      return report(`photos[${index}].wall`, say`is "${photo.wall}", which is not a wall of ${room.name}; its walls are ${room.walls.map(({ id }) => id).join(', ') || say`none yet`}`);
+      return report(`photos[${index}].wall`, say`is "${photo.wall}", which is not a wall of ${room.name}; its walls are ${sayKnown(room.walls)}`);
     }
     const wall = JSON.stringify([photo.room, photo.wall]);
     const count = (counts.get(wall) ?? 0) + 1;

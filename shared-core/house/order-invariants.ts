@@ -1,4 +1,4 @@
-import { findCovering, type Report, reportPrice, reportRepeatedIds } from './report.ts';
+import { findCovering, type Report, reportPrice, reportRepeatedIds, sayKnown } from './report.ts';
 import type { Delivery, House } from './types.ts';
 import { say } from '../words/index.ts';
 
@@ -44,7 +44,7 @@ function findDeliveryFaults({ covering, patternNumber, rolls, damaged, short, de
 
 function findRoom(id: string, house: House, path: string, report: Report): void {
   if (house.rooms.some((room) => room.id === id)) return;
-  report(path, say`is "${id}", which is not a room of this house; its rooms are ${house.rooms.map((room) => room.id).join(', ') || say`none yet`}`);
+  report(path, say`is "${id}", which is not a room of this house; its rooms are ${sayKnown(house.rooms)}`);
 }
 
 function findMatchingFaults(house: House, report: Report): void {

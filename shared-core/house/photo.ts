@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { facts, id, IMAGE_PATTERN, takes, text } from './accepted.ts';
+import { facts, id, takes, text } from './accepted.ts';
+import { isRasterImage, MOST_PIXELS } from './raster-image.ts';
 import { say } from '../words/index.ts';
 
 /** A photo 1,280 px long is below it at a fair quality; as many as a house takes still fit into one document. */
@@ -9,7 +10,7 @@ export const MOST_PHOTOS_OF_WALL = 12;
 
 const KEPT_PATTERN = /^kept:[0-9a-f]{64}$/;
 
-const imageTaken = takes(say`a photo as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PHOTO} characters`);
+const imageTaken = takes(say`a photo as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PHOTO} characters and ${MOST_PIXELS} pixels each way`);
 
 /** What stands for an image that a house file keeps beside its facts. */
 export const keptImage = z.string().regex(KEPT_PATTERN, { error: say`is not what stands for a photo that a house file keeps` });
@@ -32,5 +33,5 @@ export const photo = facts(say`a photo`, {
   image: z
     .string({ error: imageTaken })
     .max(LONGEST_PHOTO, { error: imageTaken })
-    .refine((image) => IMAGE_PATTERN.test(image) || isKept(image), { error: imageTaken }),
+    .refine((image) => isRasterImage(image) || isKept(image), { error: imageTaken }),
 });

@@ -1,8 +1,26 @@
+import type { Fault } from '../base/index.ts';
 import { type Length, type LengthStyle, millimetres, parseMoney, printLength, ZERO_LENGTH } from '../units/index.ts';
 import type { Covering, House } from './types.ts';
 import { say, sayDecimal } from '../words/index.ts';
 
 export type Report = (path: string, message: string) => void;
+
+/** More than anybody mends at a time. */
+export const MOST_FAULTS = 100;
+const MOST_NAMED = 20;
+
+/** The first faults, and that there are more where there are. */
+export function firstFaults(faults: readonly Fault[]): readonly Fault[] {
+  if (faults.length <= MOST_FAULTS) return faults;
+  return [...faults.slice(0, MOST_FAULTS), { path: '', message: say`More is wrong than these ${MOST_FAULTS}; mend these first.` }];
+}
+
+/** The ids that something might have meant: 'A, B, C', and how many more there are where they are very many. */
+export function sayKnown(things: readonly { readonly id: string }[]): string {
+  if (things.length === 0) return say`none yet`;
+  const named = things.slice(0, MOST_NAMED).map(({ id }) => id).join(', ');
+  return things.length > MOST_NAMED ? say`${named} and ${things.length - MOST_NAMED} more` : named;
+}
 
 /** Far more than a room has, far less than a slip of the decimal mark makes. */
 export const LONGEST_WALL = millimetres(100_000);
@@ -26,10 +44,7 @@ export function reportRepeatedIds(list: readonly { readonly id: string }[], path
 /** The covering of that id, or undefined after a fault that lists what there is. */
 export function findCovering(id: string, house: House, path: string, report: Report): Covering | undefined {
   const covering = house.coverings.find((candidate) => candidate.id === id);
-  if (!covering) {
-    const known = house.coverings.map((candidate) => candidate.id).join(', ') || say`none yet`;
-    report(path, say`is "${id}", which is not a covering of this house; its coverings are ${known}`);
-  }
+  if (!covering) report(path, say`is "${id}", which is not a covering of this house; its coverings are ${sayKnown(house.coverings)}`);
   return covering;
 }
 

@@ -1,7 +1,7 @@
 import { lengthOf, type Measure, ZERO_LENGTH } from '../units/index.ts';
 import { heightsOf, highestOf, hungBand, nameCovering } from './readings.ts';
 import { A_COVERING, THE_OPENING } from './kind-words.ts';
-import { findCovering, HIGHEST_WALL, LONGEST_OUTLINE, LONGEST_WALL, reportRange, reportRepeatedIds, type Report, sayLength } from './report.ts';
+import { findCovering, HIGHEST_WALL, LONGEST_OUTLINE, LONGEST_WALL, reportRange, reportRepeatedIds, type Report, sayKnown, sayLength } from './report.ts';
 import { MOST_WALLS } from './room.ts';
 import type { Band, Furniture, House, Opening, Rail, Room, Wall } from './types.ts';
 import { say } from '../words/index.ts';
@@ -123,7 +123,7 @@ function meet(one: Opening, other: Opening): boolean {
 
 function findWall(id: string, room: Room, path: string, report: Report): Wall | undefined {
   const wall = room.walls.find((candidate) => candidate.id === id);
-  if (!wall) report(path, say`is "${id}", which is not a wall of ${room.name}; its walls are ${room.walls.map((one) => one.id).join(', ') || say`none yet`}`);
+  if (!wall) report(path, say`is "${id}", which is not a wall of ${room.name}; its walls are ${sayKnown(room.walls)}`);
   return wall;
 }
 
@@ -161,7 +161,7 @@ function reportPlace(place: { readonly wall: string; readonly at: Measure }, ban
   const wall = findWall(place.wall, room, `${path}.wall`, report);
   if (!wall) return;
   if (!band.walls.includes(place.wall)) {
-    report(`${path}.wall`, say`is "${place.wall}", a wall this band does not cover; it covers ${band.walls.join(', ')}`);
+    report(`${path}.wall`, say`is "${place.wall}", a wall this band does not cover; it covers ${sayKnown(band.walls.map((id) => ({ id })))}`);
   }
   if (place.at.length < 0 || place.at.length > wall.length.length) {
     report(`${path}.at`, say`is ${place.at.typed}; wall ${wall.id} takes a place from 0 to ${wall.length.typed}`);
@@ -170,7 +170,7 @@ function reportPlace(place: { readonly wall: string; readonly at: Measure }, ban
 
 function isRailThere(edge: Band['from' | 'to'], room: Room, path: string, report: Report): boolean {
   if (typeof edge === 'string' || !('rail' in edge) || room.rails.some(({ id }) => id === edge.rail)) return true;
-  report(`${path}.rail`, say`is "${edge.rail}", which is not a rail of ${room.name}; its rails are ${room.rails.map(({ id }) => id).join(', ') || say`none yet`}`);
+  report(`${path}.rail`, say`is "${edge.rail}", which is not a rail of ${room.name}; its rails are ${sayKnown(room.rails)}`);
   return false;
 }
 

@@ -276,7 +276,11 @@ function blameRows({ facts, origins }: Draft, house: House): void {
   const tried = applyEdit(newHouse('Rooms', house.lengths), { kind: 'add-rooms', rooms: [facts] });
   if (tried.ok) return;
   for (const found of tried.faults) {
-    const [origin, row] = [...origins].filter(([path]) => found.path === path || found.path.startsWith(`${path}.`)).at(-1)!;
+    const [origin, row] = [...origins].filter(([path]) => found.path === path || found.path.startsWith(`${path}.`)).at(-1) ?? [];
+    if (!origin || !row) {
+      origins.get('rooms[0]')!.say(null, found.message);
+      continue;
+    }
     const [, list = ''] = /(\w+)\[\d+\]$/.exec(origin)!;
     const key = found.path.slice(origin.length).split('.').at(-1)!.replace(/\[\d+\]$/, '');
     row.blame(FACT_COLUMNS[list]![key], found);

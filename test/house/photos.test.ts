@@ -53,9 +53,9 @@ describe('the photos of a document', () => {
   test('as many and as large as a house takes, with as many pictures, still leave a document that can be read in', () => {
     const full = (start: string, length: number) => start + 'A'.repeat(length - start.length);
     const walls = Array.from({ length: 8 }, (_, index) => String.fromCharCode(65 + index));
-    const photos = Array.from({ length: MOST_PHOTOS }, (_, index) => photo({ id: `photo${index}`, room: 'room', wall: walls[index % 8], image: full('data:image/jpeg;base64,', LONGEST_PHOTO) }));
+    const photos = Array.from({ length: MOST_PHOTOS }, (_, index) => photo({ id: `photo${index}`, room: 'room', wall: walls[index % 8], image: full('data:image/jpeg;base64,/9j/', LONGEST_PHOTO) }));
     const coverings = Array.from({ length: 15 }, (_, index) => wallcovering({ id: `paper${index}` }));
-    const pictures = coverings.map(({ id }) => ({ covering: id, image: full('data:image/jpeg;base64,', 400_000) }));
+    const pictures = coverings.map(({ id }) => ({ covering: id, image: full('data:image/jpeg;base64,/9j/', 400_000) }));
     const text = writeDocument(houseOf(documentOf({ rooms: [room(walls.map(() => '10 ft'), { bands: [] })], coverings, pictures, photos })));
     expect(text.length).toBeLessThan(LARGEST_DOCUMENT_CHARACTERS - 2_000_000);
     expect(readDocument(text).ok).toBe(true);

@@ -12,6 +12,7 @@ export const HOUSE_FACTS: Words = {
   ' or ': ' oder ',
   'is empty; it takes {0}': 'ist leer; angenommen wird {0}',
   'is {0} characters long; it takes {1} of at most {2}': 'ist {0} Zeichen lang; angenommen wird {1} von höchstens {2}',
+  'holds a character that no text has: a zero, or half of a letter. Write it again': 'enthält ein Zeichen, das kein Text hat: eine Null oder einen halben Buchstaben. Neu schreiben',
   'a whole number': 'eine ganze Zahl',
   '{0} from {1} to {2}': '{0} von {1} bis {2}',
   'a note of at most {0} characters': 'eine Notiz von höchstens {0} Zeichen',
@@ -57,7 +58,7 @@ export const HOUSE_FACTS: Words = {
   'is not an edit; it takes an object with a kind that names one': 'ist keine Änderung; erwartet: ein Objekt mit kind, das eine nennt',
 
   'the rules': 'die Regeln',
-  'a picture as a data URL of image/png, image/jpeg or image/webp in base64, of at most {0} characters': 'ein Bild als Daten-URL von image/png, image/jpeg oder image/webp in base64 mit höchstens {0} Zeichen',
+  'a picture as a data URL of image/png, image/jpeg or image/webp in base64, of at most {0} characters and {1} pixels each way': 'ein Bild als Daten-URL von image/png, image/jpeg oder image/webp in base64 mit höchstens {0} Zeichen und {1} Bildpunkten in jeder Richtung',
   'a picture': 'ein Bild',
   '{0} capital letters, such as "{1}"': '{0} Großbuchstaben, etwa "{1}"',
   'the name of the house': 'der Name des Hauses',
@@ -77,7 +78,7 @@ export const HOUSE_FACTS: Words = {
   'a house': 'ein Haus',
   '1, the version of the format that this program reads': '1, die Version des Formats, die dieses Programm liest',
 
-  'a photo as a data URL of image/png, image/jpeg or image/webp in base64, of at most {0} characters': 'ein Foto als Daten-URL von image/png, image/jpeg oder image/webp in base64 mit höchstens {0} Zeichen',
+  'a photo as a data URL of image/png, image/jpeg or image/webp in base64, of at most {0} characters and {1} pixels each way': 'ein Foto als Daten-URL von image/png, image/jpeg oder image/webp in base64 mit höchstens {0} Zeichen und {1} Bildpunkten in jeder Richtung',
   'is not what stands for a photo that a house file keeps': 'ist nicht das, was für ein Foto in einer Hausdatei steht',
   'a photo': 'ein Foto',
   'what the photo shows': 'was das Foto zeigt',

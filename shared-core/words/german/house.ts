@@ -15,6 +15,8 @@ const FAULTS: Words = {
   'is what other facts point at and stays as it is': 'bleibt, wie es ist, weil andere Angaben darauf verweisen',
   'is "{0}", which is not there; there are {1}': 'ist "{0}", das gibt es hier nicht; vorhanden: {1}',
   'none yet': 'noch keine',
+  '{0} and {1} more': '{0} und {1} weitere',
+  'More is wrong than these {0}; mend these first.': 'Mehr als diese {0} Angaben sind falsch; zuerst diese berichtigen.',
 
   'is {0}; it takes 0, or {1} and more. Check the unit': 'ist {0}; erwartet: 0 oder mindestens {1}. Einheit prüfen',
   'is {0}, longer than the roll of {1}': 'ist {0}, länger als die Rolle von {1}',
@@ -35,6 +37,8 @@ const FAULTS: Words = {
   'The document is not JSON text; a house document is JSON that begins with {"format": "struckline-house", "version": 1.': 'Das Dokument ist kein JSON-Text; ein Hausdokument ist JSON und beginnt mit {"format": "struckline-house", "version": 1.',
   'This is nested more than {0} deep; facts of a house never are': 'Das ist über mehr als {0} Ebenen geschachtelt; Angaben zu einem Haus sind das nie',
   'is nested more than {0} deep; facts of a house never are': 'ist über mehr als {0} Ebenen geschachtelt; Angaben zu einem Haus sind das nie',
+  'This holds more than {0} values; a house holds fewer': 'Das enthält mehr als {0} Werte; ein Haus hat weniger',
+  'holds more than {0} values; a house holds fewer': 'enthält mehr als {0} Werte; ein Haus hat weniger',
 
   'is {0}; it takes a length of 0 or more': 'ist {0}; erwartet: eine Länge ab 0',
   'is {0}; it takes {1} and more': 'ist {0}; erwartet: mindestens {1}',
