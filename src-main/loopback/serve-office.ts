@@ -1,17 +1,33 @@
 import { randomBytes } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
-import type { AddressInfo } from 'node:net';
+import { readFile, realpath } from 'node:fs/promises';
+import type { AddressInfo, Socket } from 'node:net';
 import { join } from 'node:path';
 import cookies from '@fastify/cookie';
 import { type FastifyError, type FastifyReply, type FastifyRequest, fastify } from 'fastify';
 import { type ErrorCode, failure, LARGEST_CALL_BYTES, LOOPBACK_CALL_PATH, TOO_LARGE_CALL } from '../../shared-core/contract/index.ts';
 import { say } from '../../shared-core/words/index.ts';
 import { findServedFile, type Office, PLAIN_TEXT_TYPE, SECURITY_HEADERS } from '../office/index.ts';
-import { findForeignness, isSameSecret } from './security.ts';
+import { findForeignness, holdsCookie, isSameSecret, NOT_UNDERSTOOD, type Refusal } from './security.ts';
+import { findWireFault, refuseConnection, RETRY_SECONDS, type StrangerLimits, watchStrangers } from './strangers.ts';
 
 const SECRET_BYTES = 32;
-const REQUEST_MILLISECONDS = 30_000;
-const HEADERS_MILLISECONDS = 10_000;
+
+export interface Limits {
+  /** In which the headers of a request have to come, counted from its connection where it is the first. */
+  readonly headersMilliseconds: number;
+  /** In which all of a request has to come. */
+  readonly requestMilliseconds: number;
+  /** Between two looks at who is too slow. */
+  readonly lookMilliseconds: number;
+  readonly strangers: StrangerLimits;
+}
+
+export const USUAL_LIMITS: Limits = {
+  headersMilliseconds: 10_000,
+  requestMilliseconds: 30_000,
+  lookMilliseconds: 1_000,
+  strangers: { connections: 1_000, requestsEachSecond: 20 },
+};
 
 const USED_UP = say`This address of Struckline is used up or incomplete. Start Struckline again and use the address it gives then.\n`;
 
@@ -24,9 +40,14 @@ export interface ServedOffice {
   close(): Promise<void>;
 }
 
+export interface ServeSettings {
+  readonly rendererFolder: string;
+  readonly limits?: Limits;
+}
+
 /** Serves the window and the office behind it to one browser on this machine. */
-export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder }: { readonly rendererFolder: string }): Promise<ServedOffice> {
-  const token = randomBytes(SECRET_BYTES).toString('base64url');
+export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder, limits = USUAL_LIMITS }: ServeSettings): Promise<ServedOffice> {
+  const trueToken = randomBytes(SECRET_BYTES).toString('base64url');
   const session = randomBytes(SECRET_BYTES).toString('base64url');
   let isTokenUsed = false;
   let origin = '';
@@ -37,41 +58,58 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
     bodyLimit: LARGEST_CALL_BYTES,
     exposeHeadRoutes: false,
     forceCloseConnections: true,
-    requestTimeout: REQUEST_MILLISECONDS,
-    http: { headersTimeout: HEADERS_MILLISECONDS },
-    frameworkErrors: (_error, request, reply) => {
-      void refuse(request, reply.headers(SECURITY_HEADERS), 400, say`The address of this request is not understood.`);
-    },
+    requestTimeout: limits.requestMilliseconds,
+    // A request without a host is refused in our words.
+    http: { headersTimeout: limits.headersMilliseconds, connectionsCheckingInterval: limits.lookMilliseconds, requireHostHeader: false },
+    clientErrorHandler: (error, socket) => refuseConnection(socket as Socket, findWireFault(error.code)),
+    // An address that is not spelled right comes past the hook below.
+    frameworkErrors: (_error, request, reply) => void (admit(request, reply) ?? refuse(request, reply, 400, NOT_UNDERSTOOD)),
   });
-  await server.register(cookies);
+  await server.register(cookies, { hook: false });
+  const strangers = watchStrangers(server.server, limits.strangers);
+  // No body is invited before its request is judged; who waits for that is refused.
+  for (const event of ['checkContinue', 'checkExpectation']) server.server.on(event, (...asked) => server.server.emit('request', ...asked));
   // What is left is application/json, which no page of another site can send without being asked about first.
   server.removeContentTypeParser('text/plain');
 
-  const isSignedIn = (request: FastifyRequest) => isSameSecret(request.cookies[cookieName] ?? '', session);
+  const isSignedIn = (request: FastifyRequest) => holdsCookie(request.headers.cookie, cookieName, session);
 
-  // Everything that can be judged without the body is judged before the body is read.
-  server.addHook('onRequest', async (request, reply) => {
+  const findStrangeness = (request: FastifyRequest): Refusal | null => {
+    const foreignness = findForeignness(request.raw, origin);
+    if (foreignness || isSignedIn(request)) return foreignness;
+    const [token, ...others] = isSigningIn(request) ? offeredTokens(request) : [];
+    if (isTokenUsed || token === undefined || others.length > 0 || !isSameSecret(token, trueToken)) return { status: 401, message: USED_UP };
+    // Used up here, where nothing can come between: two requests that were sent at once would both find it good later.
+    isTokenUsed = true;
+    return null;
+  };
+
+  /** Judges a request by its headers, before anything of its body is read; answers it where it is a stranger's. */
+  const admit = (request: FastifyRequest, reply: FastifyReply): FastifyReply | null => {
     reply.headers(SECURITY_HEADERS);
-    const foreignness = findForeignness(request.method, request.headers, origin);
-    if (foreignness) return refuse(request, reply, foreignness.status, foreignness.message);
-    if (isSigningIn(request)) return;
-    if (!isSignedIn(request)) return refuse(request, reply, 401, USED_UP);
+    const strangeness = findStrangeness(request);
+    if (!strangeness) {
+      strangers.know(request.raw.socket);
+      return null;
+    }
+    const { status, message } = strangers.refuse(strangeness);
+    if (status === 429) reply.header('Retry-After', RETRY_SECONDS);
+    return refuse(request, reply.header('Connection', 'close'), status, message);
+  };
+
+  server.addHook('onRequest', async (request, reply) => {
+    const refused = admit(request, reply);
+    if (refused) return refused;
     if (request.method !== (isCall(request) ? 'POST' : 'GET')) return refuse(request, reply, 405, say`Pages are read by GET, calls are made by POST.`);
   });
 
   server.get('/*', async (request, reply) => {
     if (isSigningIn(request)) {
-      const isTokenGood = isSameSecret(tokenOf(request) ?? '', token) && !isTokenUsed;
-      if (isTokenGood) {
-        isTokenUsed = true;
-        reply.setCookie(cookieName, session, { path: '/', httpOnly: true, sameSite: 'strict' });
-      } else if (!isSignedIn(request)) {
-        return refuse(request, reply, 401, USED_UP);
-      }
+      if (!isSignedIn(request)) reply.setCookie(cookieName, session, { path: '/', httpOnly: true, sameSite: 'strict' });
       return reply.redirect('/', 303);
     }
     const file = findServedFile(pathOf(request));
-    const content = file && (await readFile(join(rendererFolder, file.path)).catch(() => null));
+    const content = file && (await readBelow(rendererFolder, file.path));
     if (!content) return refuse(request, reply, 404, say`There is nothing at this address.`);
     if (file.isImmutable) reply.header('Cache-Control', 'private, max-age=31536000, immutable');
     return reply.type(file.type).send(content);
@@ -97,7 +135,7 @@ export async function serveOffice(office: Pick<Office, 'call'>, { rendererFolder
   const { port } = server.server.address() as AddressInfo;
   origin = `http://127.0.0.1:${port}`;
   cookieName = `struckline-${port}`;
-  return { address: `${origin}/?token=${token}`, origin, isSignedIn: () => isTokenUsed, close: () => server.close() };
+  return { address: `${origin}/?token=${trueToken}`, origin, isSignedIn: () => isTokenUsed, close: () => server.close() };
 }
 
 /** A call is refused as a reply of the contract, a page as a line of plain text. */
@@ -114,10 +152,20 @@ function isCall(request: FastifyRequest): boolean {
   return pathOf(request).startsWith(LOOPBACK_CALL_PATH);
 }
 
-function tokenOf(request: FastifyRequest): string | null {
-  return new URLSearchParams(request.raw.url?.slice(pathOf(request).length)).get('token');
+function offeredTokens(request: FastifyRequest): readonly string[] {
+  return new URLSearchParams(request.raw.url?.slice(pathOf(request).length)).getAll('token');
 }
 
 function isSigningIn(request: FastifyRequest): boolean {
-  return request.method === 'GET' && pathOf(request) === '/' && tokenOf(request) !== null;
+  return request.method === 'GET' && pathOf(request) === '/' && offeredTokens(request).length > 0;
+}
+
+/** A file that really lies there: what a link leads to may lie anywhere. Null where there is none. */
+async function readBelow(folder: string, path: string): Promise<Buffer | null> {
+  try {
+    const file = await realpath(join(folder, path));
+    return file === join(await realpath(folder), path) ? await readFile(file) : null;
+  } catch {
+    return null;
+  }
 }

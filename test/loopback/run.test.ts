@@ -4,7 +4,7 @@ import { chmodSync, chownSync, existsSync, mkdirSync, mkdtempSync, readdirSync, 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { ask, makeWindow } from './serving.ts';
+import { type Answer, ask, makeWindow, openRaw } from './serving.ts';
 
 const SCRIPT = join(import.meta.dirname, 'run-small-window.ts');
 const isRoot = process.getuid?.() === 0;
@@ -23,9 +23,32 @@ beforeEach(() => {
   children = [];
 });
 afterEach(() => {
-  for (const child of children) child.kill('SIGKILL');
+  for (const { pid } of children) if (isAnyLeft(pid!)) process.kill(whole(pid!), 'SIGKILL');
   rmSync(folder, { recursive: true });
 });
+
+/** Each run is the first of a group of processes, which all that it starts belong to. Windows has no such groups. */
+const whole = (pid: number) => (process.platform === 'win32' ? pid : -pid);
+
+function isAnyLeft(pid: number): boolean {
+  try {
+    return process.kill(whole(pid), 0);
+  } catch {
+    return false;
+  }
+}
+
+/** What is under way in the middle of a stop: silence, half a head, and a call of the signed-in window with half a body. */
+async function beginSlowRequests({ origin, host }: URL, cookie: string): Promise<{ readonly ended: Promise<unknown> }> {
+  const half = `POST /call/list-houses HTTP/1.1\r\nHost: ${host}\r\nOrigin: ${origin}\r\nCookie: ${cookie}\r\nContent-Type: application/json\r\nContent-Length: 2\r\n`;
+  const begun = await Promise.all(['', half, `${half}\r\n{`].map((bytes) => openRaw(origin, bytes)));
+  // Whoever is answered now has been read after them.
+  expect((await ask(origin, { headers: { host, cookie } })).status).toBe(200);
+  return { ended: Promise.all(begun.map(({ ended }) => ended)) };
+}
+
+const open = ({ origin, pathname, search, host }: URL) => ask(origin, { path: pathname + search, headers: { host } });
+const cookieOf = (answer: Answer) => answer.headers['set-cookie']?.[0]?.split(';')[0] ?? '';
 
 interface Run {
   readonly child: ChildProcess;
@@ -38,6 +61,7 @@ interface Run {
 function run(argv: readonly string[], environment: Record<string, string> = {}, renderer = rendererFolder, as: { uid?: number; gid?: number } = {}): Run {
   const child = spawn(process.execPath, [SCRIPT, renderer, ...argv], {
     ...as,
+    detached: process.platform !== 'win32',
     cwd: folder,
     env: { PATH: process.env['PATH'], HOME: folder, ...environment },
     stdio: ['ignore', 'pipe', 'pipe', 'ipc'],
@@ -59,18 +83,21 @@ function run(argv: readonly string[], environment: Record<string, string> = {}, 
 describe('where there is no display', () => {
   test('one line tells the address, which opens the window', async () => {
     const { address, output } = run([]);
-    const { origin, pathname, search, host } = new URL(await address());
+    const opened = new URL(await address());
     expect(output()).toMatch(/^Struckline is at http:\/\/127\.0\.0\.1:\d+\/\?token=[\w-]{43} \(no display here; open the address in a browser on this machine\)\n$/);
-    expect((await ask(origin, { path: pathname + search, headers: { host } })).status).toBe(303);
+    expect((await open(opened)).status).toBe(303);
     expect(existsSync(join(folder, 'Struckline'))).toBe(true);
   });
 
-  test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)('%s ends it in order', async (signal) => {
+  test.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)('%s ends it in order, slow requests and all, and leaves no process', async (signal) => {
     const { child, address, exit } = run([]);
-    const { origin } = new URL(await address());
+    const opened = new URL(await address());
+    const { ended } = await beginSlowRequests(opened, cookieOf(await open(opened)));
     child.kill(signal);
     expect(await exit).toBe(0);
-    await expect(ask(origin, {})).rejects.toThrow('ECONNREFUSED');
+    await ended;
+    expect(isAnyLeft(child.pid!)).toBe(false);
+    await expect(ask(opened.origin, {})).rejects.toThrow('ECONNREFUSED');
   });
 
   test('a second signal makes nothing of it worse', async () => {
@@ -131,7 +158,6 @@ describe.skipIf(process.platform === 'win32')('with a display, for a user who ma
     await expect.poll(() => existsSync(file) && readFileSync(file, 'utf8')).toMatch(/\n$/);
     return new URL(readFileSync(file, 'utf8').trim());
   }
-  const open = ({ origin, pathname, search, host }: URL) => ask(origin, { path: pathname + search, headers: { host } });
 
   test.runIf(isRoot)('root is told the address and no browser is started', async () => {
     installBrowser('sleep 60');
@@ -141,23 +167,29 @@ describe.skipIf(process.platform === 'win32')('with a display, for a user who ma
     expect(existsSync(join(folder, 'opened'))).toBe(false);
   });
 
-  test.skipIf(!isUserAble)('it ends when the window is closed, and leaves nothing', async () => {
+  test.skipIf(!isUserAble)('it ends when the window is closed, slow requests and all, and leaves nothing', async () => {
     installBrowser(`while [ ! -e '${folder}/close' ]; do sleep 0.05; done`);
-    const { exit, output } = runAsUser();
-    expect((await open(await openedAddress())).status).toBe(303);
+    const { child, exit, output } = runAsUser();
+    const opened = await openedAddress();
+    const { ended } = await beginSlowRequests(opened, cookieOf(await open(opened)));
     writeFileSync(join(folder, 'close'), '');
     expect(await exit).toBe(0);
+    await ended;
     expect(output()).toBe('');
+    expect(isAnyLeft(child.pid!)).toBe(false);
     expect(readdirSync(join(folder, 'data', 'struckline', 'window-profiles'))).toEqual([]);
   });
 
   test.skipIf(!isUserAble)('Ctrl-C ends it and the browser, and leaves nothing', async () => {
     installBrowser(`echo $$ > '${folder}/process'; exec sleep 60`);
     const { child, exit } = runAsUser();
-    await open(await openedAddress());
+    const opened = await openedAddress();
+    const { ended } = await beginSlowRequests(opened, cookieOf(await open(opened)));
     child.kill('SIGINT');
     expect(await exit).toBe(0);
+    await ended;
     expect(() => process.kill(Number(readFileSync(join(folder, 'process'), 'utf8')), 0)).toThrow('ESRCH');
+    expect(isAnyLeft(child.pid!)).toBe(false);
     expect(readdirSync(join(folder, 'data', 'struckline', 'window-profiles'))).toEqual([]);
   });
 

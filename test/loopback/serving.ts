@@ -1,13 +1,17 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { type IncomingHttpHeaders, request as httpRequest } from 'node:http';
+import { type Agent, type IncomingHttpHeaders, request as httpRequest } from 'node:http';
+import { connect, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type ServedOffice, serveOffice } from '../../src-main/loopback/serve-office.ts';
+import { type Limits, type ServedOffice, serveOffice, USUAL_LIMITS } from '../../src-main/loopback/serve-office.ts';
+import { type Office, openOffice } from '../../src-main/office/index.ts';
 
 export interface Answer {
   readonly status: number;
   readonly headers: IncomingHttpHeaders;
   readonly text: string;
+  /** Whether it came on a connection that another request had come on before. */
+  readonly isReused: boolean;
 }
 
 export interface Asked {
@@ -17,16 +21,20 @@ export interface Asked {
   readonly body?: string | Buffer;
   /** Sends the body in pieces without saying how long it is. */
   readonly isChunked?: boolean;
+  /** Else the connection is the request's own. */
+  readonly agent?: Agent;
 }
 
 /** One raw HTTP request: nothing is added to the headers, nothing is tidied in the path. */
-export function ask(origin: string, { method = 'GET', path = '/', headers = {}, body, isChunked = false }: Asked): Promise<Answer> {
+export function ask(origin: string, { method = 'GET', path = '/', headers = {}, body, isChunked = false, agent }: Asked): Promise<Answer> {
   const { hostname, port } = new URL(origin);
   return new Promise((resolve, reject) => {
-    const sent = httpRequest({ hostname, port, method, path, headers, agent: false }, (response) => {
+    const sent = httpRequest({ hostname, port, method, path, headers, agent: agent ?? false }, (response) => {
       const pieces: Buffer[] = [];
       response.on('data', (piece: Buffer) => pieces.push(piece));
-      response.on('end', () => resolve({ status: response.statusCode ?? 0, headers: response.headers, text: Buffer.concat(pieces).toString('utf8') }));
+      response.on('end', () =>
+        resolve({ status: response.statusCode ?? 0, headers: response.headers, text: Buffer.concat(pieces).toString('utf8'), isReused: sent.reusedSocket }),
+      );
     });
     sent.on('error', reject);
     if (body !== undefined && !isChunked) sent.setHeader('content-length', Buffer.byteLength(body));
@@ -35,35 +43,79 @@ export function ask(origin: string, { method = 'GET', path = '/', headers = {}, 
   });
 }
 
+export interface Raw {
+  readonly socket: Socket;
+  /** All that came, once the server has ended the connection. */
+  readonly ended: Promise<string>;
+}
+
+/** A connection with nothing on it but these bytes, however wrong they are as HTTP. */
+export async function openRaw(origin: string, bytes: string): Promise<Raw> {
+  const { hostname, port } = new URL(origin);
+  const socket = connect(Number(port), hostname);
+  let text = '';
+  socket.on('data', (piece: Buffer) => (text += piece.toString('utf8')));
+  // What the server no longer takes is no news: what it answered is.
+  socket.on('error', () => undefined);
+  const ended = new Promise<string>((resolve) => socket.once('close', () => resolve(text)));
+  await new Promise((resolve) => socket.once('connect', resolve).once('close', resolve));
+  socket.write(bytes, 'latin1');
+  return { socket, ended };
+}
+
+export async function askRaw(origin: string, bytes: string): Promise<string> {
+  return (await openRaw(origin, bytes)).ended;
+}
+
+export function statusesOf(text: string): number[] {
+  return [...text.matchAll(/HTTP\/1\.1 (\d{3}) /g)].map(([, status]) => Number(status));
+}
+
+/** A suite asks more in a second than strangers may. */
+export const PATIENT_LIMITS: Limits = { ...USUAL_LIMITS, strangers: { ...USUAL_LIMITS.strangers, requestsEachSecond: Infinity } };
+
 export interface Serving {
   readonly served: ServedOffice;
-  readonly rendererFolder: string;
+  /** Holds the built window and whatever lies around it. */
+  readonly folder: string;
   /** What reached the office, in order. */
   readonly calls: { readonly method: string; readonly argument: unknown }[];
   readonly close: () => Promise<void>;
 }
 
 /** The real server over a small window and an office that says back what it was asked. */
-export async function serveEcho(): Promise<Serving> {
+export function serveEcho(limits = PATIENT_LIMITS): Promise<Serving> {
+  return serve(limits, () => ({
+    call: async (method, argument) => {
+      if (method === 'break') throw new Error('a secret of the inside');
+      return { ok: true, value: argument };
+    },
+    close: async () => undefined,
+  }));
+}
+
+/** The real server over a small window and the real office. */
+export function serveHouses(limits = PATIENT_LIMITS): Promise<Serving> {
+  return serve(limits, (folder) => openOffice({ shell: 'loopback', folder: join(folder, 'houses'), ownFolder: join(folder, 'own') }));
+}
+
+async function serve(limits: Limits, open: (folder: string) => Pick<Office, 'call' | 'close'>): Promise<Serving> {
   const folder = mkdtempSync(join(tmpdir(), 'struckline-serving-'));
   const rendererFolder = makeWindow(folder);
+  const office = open(folder);
   const calls: { method: string; argument: unknown }[] = [];
-  const served = await serveOffice(
-    {
-      call: async (method, argument) => {
-        if (method === 'break') throw new Error('a secret of the inside');
-        calls.push({ method, argument });
-        return { ok: true, value: argument };
-      },
-    },
-    { rendererFolder },
-  );
+  const call: Office['call'] = (method, argument) => {
+    calls.push({ method, argument });
+    return office.call(method, argument);
+  };
+  const served = await serveOffice({ call }, { rendererFolder, limits });
   return {
     served,
-    rendererFolder,
+    folder,
     calls,
     close: async () => {
       await served.close();
+      await office.close();
       rmSync(folder, { recursive: true });
     },
   };
