@@ -2,11 +2,12 @@ import { type BigIntStats, existsSync, rmSync, statSync } from 'node:fs';
 import { join, dirname, basename } from 'node:path';
 import { randomUUID } from 'node:crypto';
 import Database from 'better-sqlite3';
-import { Kysely, sql, SqliteDialect, type Transaction } from 'kysely';
+import { Kysely, sql, type Transaction } from 'kysely';
 import { type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
 import { applyEdit, type Edit, type House, nameEdit } from '../../shared-core/house/index.ts';
 import { say } from '../../shared-core/words/index.ts';
 import { isBackUpDue, keepBackUp, listBackUps, moveToDisk } from './back-ups.ts';
+import { HouseDialect } from './house-dialect.ts';
 import { APPLICATION_ID, migrate } from './migrations.ts';
 import { configure, openDatabase } from './open-database.ts';
 import { dropLostPhotoImages, findPhotoImage, keepPhotoImages, withPhotoImages } from './photo-images.ts';
@@ -45,7 +46,7 @@ export class HouseStore {
   backUpTrouble: string | null = null;
 
   private constructor(database: Database.Database, path: string, { lookOnly, now }: { readonly lookOnly: string | null; readonly now: () => Date }) {
-    this.#kysely = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
+    this.#kysely = new Kysely<Tables>({ dialect: new HouseDialect(database) });
     this.#path = path;
     this.#now = now;
     this.#file = statSync(path, { bigint: true });
@@ -84,7 +85,7 @@ export class HouseStore {
 
   /** Opens a house file; a file that is none is told by its own words and never touched. */
   static async open(path: string, now = theClock): Promise<Outcome<HouseStore>> {
-    const opened = await openDatabase(path, { now: now(), isLook: false });
+    const opened = await openDatabase(path, { now: now(), isLook: false, isRead: async (database) => (await new HouseStore(database, path, { lookOnly: '', now }).read()).ok });
     if (!opened.ok) return opened;
     const store = new HouseStore(opened.value.database, path, { lookOnly: opened.value.lookOnly, now });
     const read = await store.read();
@@ -94,7 +95,7 @@ export class HouseStore {
 
   /** The house in a file, which stays as it is even where it is of an older form. */
   static async look(path: string): Promise<Outcome<StoredHouse>> {
-    const opened = await openDatabase(path, { now: theClock(), isLook: true });
+    const opened = await openDatabase(path, { now: theClock(), isLook: true, isRead: async () => true });
     if (!opened.ok) return opened;
     const store = new HouseStore(opened.value.database, path, { lookOnly: opened.value.lookOnly, now: theClock });
     const read = await store.read();

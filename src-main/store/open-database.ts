@@ -1,4 +1,4 @@
-import { accessSync, closeSync, constants, existsSync, openSync, readSync, statSync } from 'node:fs';
+import { accessSync, closeSync, constants, existsSync, openSync, readSync, rmSync, statSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { fault, good, type Outcome } from '../../shared-core/base/index.ts';
@@ -12,6 +12,8 @@ const SQLITE_HEADER = 'SQLite format 3\u0000';
 /** Where the header says how the file is written and read; 1 stands for a rollback journal, the only way a house file is kept. */
 const FORMAT_BYTES = [18, 19];
 const HEADER_BYTES = 20;
+/** SQLite's primary result code for what the disk does, in its lowest byte (https://sqlite.org/rescode.html). */
+const SQLITE_IOERR = 10;
 const BUSY_TIMEOUT_MILLISECONDS = 4_000;
 
 export interface OpenedDatabase {
@@ -24,10 +26,10 @@ export interface OpenedDatabase {
  * Opens the database of a house file, in the form of this program.
  *
  * A file that is none or that holds more than a house is told by its own words and never touched. One of an older form
- * is brought to this one after a back-up; where that can't be, or `isLook` says that nothing may be written, a copy of it
- * in memory is. One that is damaged can be looked at as far as it can be read.
+ * is brought to this one after a back-up; where that can't be, where its house can't be read, or `isLook` says that nothing
+ * may be written, a copy of it in memory is. One that is damaged can be looked at as far as it can be read.
  */
-export async function openDatabase(path: string, { now, isLook }: { readonly now: Date; readonly isLook: boolean }): Promise<Outcome<OpenedDatabase>> {
+export async function openDatabase(path: string, { now, isLook, isRead }: { readonly now: Date; readonly isLook: boolean; readonly isRead: (database: Database.Database) => Promise<boolean> }): Promise<Outcome<OpenedDatabase>> {
   const name = basename(path);
   let database: Database.Database | undefined;
   try {
@@ -41,18 +43,21 @@ export async function openDatabase(path: string, { now, isLook }: { readonly now
       database.close();
       return fault('', trouble);
     }
-    const isWhole = database.pragma('quick_check(1)', { simple: true }) === 'ok';
-    if (!isWhole) return good({ database, lookOnly: say`${name} is damaged in places. What can still be read of the house is shown; it can't be changed. Restore a back-up, or save the house as a document and read that in.` });
+    if (!isProtected && !isLook) clearJournal(database, path);
+    const check = String(database.pragma('quick_check(1)', { simple: true }));
+    if (isOfTheDisk(check)) throw Object.assign(new Error(check), { code: 'SQLITE_IOERR' });
+    if (check !== 'ok') return good({ database, lookOnly: say`${name} is damaged in places. What can still be read of the house is shown; it can't be changed. Restore a back-up, or save the house as a document and read that in.` });
     const lookOnly = isProtected ? say`${name} or its folder is protected: the house can be looked at, not changed. Save a copy to work on it.` : null;
     if (database.pragma('user_version', { simple: true }) === SCHEMA_VERSION) return good({ database, lookOnly });
-    const hindrance = lookOnly ?? (isLook ? '' : await backUpForm(database, path, now));
+    const inMemory = new Database(database.serialize());
+    migrate(inMemory);
+    const hindrance = lookOnly ?? (isLook || !(await isRead(inMemory)) ? '' : await backUpForm(database, path, now));
     if (hindrance === null) {
+      inMemory.close();
       migrate(database);
       return good({ database, lookOnly: null });
     }
-    const inMemory = new Database(database.serialize());
     database.close();
-    migrate(inMemory);
     return good({ database: inMemory, lookOnly: hindrance });
   } catch (error) {
     database?.close();
@@ -75,6 +80,22 @@ export function configure(database: Database.Database): void {
   // 'full' leaves the journal's removal unsynced: after a power cut it would take back an edit that was answered.
   database.pragma('synchronous = extra');
   database.pragma('foreign_keys = on');
+}
+
+/**
+ * Removes a journal with nothing in it, which a program that was ended before its first change leaves: SQLite would keep
+ * it until the next one. While the file is locked for us alone no journal can be in use.
+ */
+function clearJournal(database: Database.Database, path: string): void {
+  const journal = `${path}-journal`;
+  if (!existsSync(journal)) return;
+  database.transaction(() => rmSync(journal, { force: true })).exclusive();
+}
+
+/** Whether a check found no damage but a disk that does not read: it says so in words alone, with SQLite's code. */
+function isOfTheDisk(check: string): boolean {
+  const [, code] = /error code=(\d+)/.exec(check) ?? [];
+  return (Number(code ?? 0) & 0xff) === SQLITE_IOERR;
 }
 
 async function backUpForm(database: Database.Database, path: string, now: Date): Promise<string | null> {

@@ -30,15 +30,16 @@ export async function withPhotoImages(transaction: Transaction<Tables>, house: H
   const photos: Photo[] = [];
   for (const [index, photo] of house.photos.entries()) {
     const image = await findPhotoImage(transaction, photo.image);
-    if (image === null) faults.push({ path: `photos[${index}].image`, message: say`is missing from the house file` });
+    if (image === null) faults.push({ path: `photos[${index}].image`, message: say`is missing from the house file, or damaged in it` });
     else photos.push({ ...photo, image });
   }
   return faults.length > 0 ? bad(faults) : good({ ...house, photos });
 }
 
+/** The image of that name; null where the file keeps none, and where what it keeps is no longer what was put there. */
 export async function findPhotoImage(transaction: Transaction<Tables>, id: string): Promise<string | null> {
   const row = await transaction.selectFrom('photo_image').select('image').where('id', '=', id).executeTakeFirst();
-  return row?.image ?? null;
+  return row && nameOf(row.image) === id ? row.image : null;
 }
 
 /** Drops what neither the house nor any edit that can be undone or made again points at. */
@@ -51,7 +52,11 @@ export async function dropLostPhotoImages(transaction: Transaction<Tables>): Pro
 }
 
 async function keep(transaction: Transaction<Tables>, image: string): Promise<string> {
-  const id = `kept:${createHash('sha256').update(image).digest('hex')}`;
-  await transaction.insertInto('photo_image').values({ id, image }).onConflict((conflict) => conflict.column('id').doNothing()).execute();
+  const id = nameOf(image);
+  await transaction.insertInto('photo_image').values({ id, image }).onConflict((conflict) => conflict.column('id').doUpdateSet({ image })).execute();
   return id;
+}
+
+function nameOf(image: string): string {
+  return `kept:${createHash('sha256').update(image).digest('hex')}`;
 }

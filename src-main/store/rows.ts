@@ -75,7 +75,10 @@ export function fromRows(ownFacts: string, lists: Readonly<Record<FactTable, rea
   };
   const document: Record<string, unknown> = { ...(parse(ownFacts, 'house') as object | null) };
   for (const table of FACT_TABLES) document[LIST_OF[table]] = lists[table].map(({ facts }, index) => parse(facts, `${LIST_OF[table]}[${index}]`));
-  return faults.length > 0 ? bad(faults) : decodeHouse(document);
+  if (faults.length > 0) return bad(faults);
+  const decoded = decodeHouse(document);
+  // Every fault of the facts has a place, so that it is told from one of the file.
+  return decoded.ok ? decoded : bad(decoded.faults.map((one) => (one.path === '' ? { ...one, path: 'house' } : one)));
 }
 
 export function changesBetween(before: Rows, after: Rows): readonly RowChange[] {
