@@ -436,13 +436,13 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
   });
 }
 
-function valueOf<Value>(reply: Reply<Value>): Value {
+export function valueOf<Value>(reply: Reply<Value>): Value {
   if (!reply.ok) throw new Error(`${reply.error.code}: ${reply.error.message} ${JSON.stringify(reply.error.details)}`);
   return reply.value;
 }
 
 /** The error of a reply that is one in every part. */
-function errorOf<Value>(reply: Reply<Value>): ReplyError & { readonly code: ErrorCode } {
+export function errorOf<Value>(reply: Reply<Value>): ReplyError & { readonly code: ErrorCode } {
   if (reply.ok) throw new Error(`was answered: ${JSON.stringify(reply.value).slice(0, 200)}`);
   expect(reply).toEqual({ ok: false, error: { code: expect.any(String), message: expect.stringMatching(/\w/), details: expect.any(Array) } });
   return reply.error;

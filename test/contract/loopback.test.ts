@@ -2,9 +2,10 @@ import { type Host, LOOPBACK_CALL_PATH } from '../../shared-core/contract/index.
 import { serveOffice } from '../../src-main/loopback/serve-office.ts';
 import { openOffice } from '../../src-main/office/index.ts';
 import { ask, callHeaders, signIn } from '../loopback/serving.ts';
-import { describeContract, ownFolderBeside } from './contract-suite.ts';
+import { type Connection, describeContract, ownFolderBeside } from './contract-suite.ts';
+import { describeKeeping } from './keeping-suite.ts';
 
-describeContract('loopback', async (folder) => {
+const connect = async (folder: string): Promise<Connection> => {
   const office = openOffice({ shell: 'loopback', folder, ownFolder: ownFolderBeside(folder) });
   const served = await serveOffice(office, { rendererFolder: folder });
   const cookie = await signIn(served);
@@ -23,4 +24,7 @@ describeContract('loopback', async (folder) => {
       await office.close();
     },
   };
-});
+};
+
+describeContract('loopback', connect);
+describeKeeping('loopback', connect);
