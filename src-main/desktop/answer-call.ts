@@ -2,7 +2,8 @@ import { isAbsolute } from 'node:path';
 import { failure, LARGEST_CALL_BYTES, type Reply, TOO_LARGE_CALL } from '../../shared-core/contract/index.ts';
 import { say } from '../../shared-core/words/index.ts';
 import type { Office } from '../office/index.ts';
-import { isOwnFrame, type SenderFrame } from './security.ts';
+import type { SenderFrame } from './electron-calls.ts';
+import { isOwnFrame } from './security.ts';
 
 const LONGEST_METHOD_NAME = 100;
 

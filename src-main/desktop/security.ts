@@ -1,19 +1,11 @@
 import { findServedFile, type ServedFile } from '../office/index.ts';
-
-export const APP_SCHEME = 'app';
-const APP_HOST = 'struckline';
-export const APP_ADDRESS = `${APP_SCHEME}://${APP_HOST}/`;
+import { APP_ADDRESS, parseOwn } from './addresses.ts';
+import type { Asker, SenderFrame } from './electron-calls.ts';
 
 /** Which file of the built window an address of the app's own protocol stands for. */
 export function findProtocolFile(method: string, address: string): ServedFile | null {
   const url = parseOwn(address);
   return method === 'GET' && url ? findServedFile(url.pathname) : null;
-}
-
-/** The frame that a call came from; null where it has gone away meanwhile. */
-export interface SenderFrame {
-  readonly url: string;
-  readonly parent: unknown;
 }
 
 /** Whether a call came from the page of the app itself, not from a frame within it nor from anything else. */
@@ -27,8 +19,24 @@ export function isOwnPage(address: string): boolean {
   return url !== null && url.pathname === '/' && url.search === '';
 }
 
-function parseOwn(address: string): URL | null {
-  const url = URL.parse(address);
-  const isOwn = url?.protocol === `${APP_SCHEME}:` && url.host === APP_HOST && url.username === '' && url.password === '';
-  return isOwn ? url : null;
+/**
+ * Whether the window may ask for something at all: the app's own files, and what the page itself holds.
+ *
+ * There is no network: `https://struckline.example/` is refused, whatever the page's policy says.
+ */
+export function isAllowedRequest(address: string): boolean {
+  return parseOwn(address) !== null || isOwnBlob(address) || address.startsWith('data:');
+}
+
+/** A file that the page made itself, such as a document that it writes out. */
+export function isOwnBlob(address: string): boolean {
+  return address.startsWith(`blob:${APP_ADDRESS}`);
+}
+
+/** Without it a table can't be copied: the page may put text on the clipboard at the user's click, and never reads it. */
+const GRANTED = 'clipboard-sanitized-write';
+
+/** All permissions but one are denied, and that one to all pages but the app's own. */
+export function isGranted(permission: string, { isMainFrame, requestingUrl = '' }: Asker): boolean {
+  return permission === GRANTED && isMainFrame && isOwnPage(requestingUrl);
 }

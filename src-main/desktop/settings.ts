@@ -1,20 +1,46 @@
-import { basename, dirname, resolve } from 'node:path';
+import { resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { defaultFolder, type Surroundings } from '../office/index.ts';
+import { defaultFolder, isHouseFile, type Surroundings } from '../office/index.ts';
 
 export interface HouseChoice {
   readonly folder: string;
-  readonly firstFile: string | null;
+  /** Houses to open, each by its whole path. */
+  readonly files: readonly string[];
 }
 
-/** Which folder of houses to open, and which house first. What is not understood may be the runtime's own and is passed over. */
+/**
+ * The folder of houses, and the house files that are named, which are opened where they lie.
+ *
+ * A second start and the system's own way of opening a file can't change the folder of an app that runs, so the first
+ * start does not either.
+ */
 export function readSettings(argv: readonly string[], surroundings: Surroundings): HouseChoice {
-  const { values, positionals } = parseArgs({ args: [...argv], options: { folder: { type: 'string' } }, allowPositionals: true, strict: false });
-  const named = positionals.findLast((argument) => argument.endsWith('.struckline'));
-  if (named !== undefined) {
-    const file = resolve(surroundings.currentFolder, named);
-    return { folder: dirname(file), firstFile: basename(file) };
+  const { values } = parse(argv);
+  const folder = typeof values['folder'] === 'string' && values['folder'] !== '' ? values['folder'] : defaultFolder(surroundings);
+  return { folder: resolve(surroundings.currentFolder, folder), files: filesNamed(argv, surroundings.currentFolder) };
+}
+
+/**
+ * The house files that a command line names, as whole paths; what else stands there is the runtime's own, or nothing.
+ *
+ * Example: `filesNamed(['--lang=de', 'Home.struckline'], '/houses')` is ['/houses/Home.struckline'].
+ */
+export function filesNamed(argv: readonly string[], currentFolder: string): readonly string[] {
+  const paths = parse(argv).positionals.map((named) => resolve(currentFolder, pathOf(named)));
+  return [...new Set(paths.filter(isHouseFile))];
+}
+
+/** On Linux a file may be handed on as an address, such as `file:///houses/Home.struckline`. */
+function pathOf(named: string): string {
+  if (!named.startsWith('file:')) return named;
+  try {
+    return fileURLToPath(named);
+  } catch {
+    return named;
   }
-  const folder = typeof values.folder === 'string' && values.folder !== '' ? values.folder : defaultFolder(surroundings);
-  return { folder: resolve(surroundings.currentFolder, folder), firstFile: null };
+}
+
+function parse(argv: readonly string[]) {
+  return parseArgs({ args: [...argv], options: { folder: { type: 'string' } }, allowPositionals: true, strict: false });
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { houseAddress, houseShown } from '../../src-main/desktop/addresses.ts';
 import * as desktop from '../../src-main/desktop/security.ts';
 import { readSettings } from '../../src-main/desktop/settings.ts';
 import { readSettings as readLoopbackSettings } from '../../src-main/loopback/settings.ts';
@@ -64,17 +65,42 @@ test.each([
   expect(desktop.isOwnPage(address)).toBe(isOwn);
 });
 
-describe('the two shells, which may not import each other,', () => {
-  test.each([[[]], [['--folder', 'mine']], [['Home.struckline']], [['../Home.struckline']], [['--folder', '/houses', 'Home.struckline']]])('understand the arguments %j alike', (argv) => {
-    for (const environment of [{}, { STRUCKLINE_HOUSES: '/elsewhere' }]) {
-      const surroundings = { environment, homeFolder: '/home/somebody', currentFolder: '/houses' };
-      expect(readSettings(argv, surroundings)).toEqual(readLoopbackSettings(argv, surroundings));
-    }
+describe('the address of a house', () => {
+  test.each(['Home.struckline', 'My Home 2.struckline', 'elsewhere:0123456789abcdef', 'Haus für 100 %.struckline', 'a/b#c?d.struckline'])('tells which it is: %s', (file) => {
+    const address = houseAddress(file);
+    expect(desktop.isOwnPage(address)).toBe(true);
+    expect(houseShown(address)).toBe(file);
+    expect(houseShown(`${address}/set-out`)).toBe(file);
+  });
+
+  test.each(['app://struckline/', 'app://struckline/#', 'app://struckline/#/', 'app://struckline/#/%E0%A4%A', 'https://struckline.example/#/Home.struckline', ''])('is not %s', (address) => {
+    expect(houseShown(address)).toBeNull();
   });
 });
 
-test('arguments of the runtime itself are passed over', () => {
+describe('the arguments', () => {
   const surroundings = { environment: {}, homeFolder: '/home/somebody', currentFolder: '/houses' };
-  expect(readSettings(['--enable-logging', '--lang=de', '.', 'Home.struckline'], surroundings)).toEqual({ folder: '/houses', firstFile: 'Home.struckline' });
-  expect(readSettings(['--folder'], surroundings)).toEqual({ folder: '/home/somebody/Struckline', firstFile: null });
+
+  test.each([[[]], [['--folder', 'mine']]])('%j name the same folder to both shells, which may not import each other', (argv) => {
+    for (const environment of [{}, { STRUCKLINE_HOUSES: '/elsewhere' }]) {
+      const { folder } = readSettings(argv, { ...surroundings, environment });
+      expect(readLoopbackSettings(argv, { ...surroundings, environment })).toEqual({ folder, firstFile: null });
+    }
+  });
+
+  test('name houses, which are opened where they lie, and the folder of houses stays the usual one', () => {
+    expect(readSettings(['--folder', 'mine', '../other/Home.struckline', '/elsewhere/Alder.STRUCKLINE', '../other/Home.struckline'], surroundings)).toEqual({
+      folder: '/houses/mine',
+      files: ['/other/Home.struckline', '/elsewhere/Alder.STRUCKLINE'],
+    });
+    expect(readSettings(['file:///elsewhere/My%20Home.struckline', 'file://%', 'Home.struckline'], surroundings)).toEqual({
+      folder: '/home/somebody/Struckline',
+      files: ['/elsewhere/My Home.struckline', '/houses/Home.struckline'],
+    });
+  });
+
+  test('of the runtime itself are passed over', () => {
+    expect(readSettings(['--enable-logging', '--lang=de', '.', 'Home.struckline'], surroundings)).toEqual({ folder: '/home/somebody/Struckline', files: ['/houses/Home.struckline'] });
+    expect(readSettings(['--folder'], surroundings)).toEqual({ folder: '/home/somebody/Struckline', files: [] });
+  });
 });

@@ -1,45 +1,18 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { DESKTOP_CHANNEL, DESKTOP_DROP_CHANNEL, failure, LARGEST_CALL_BYTES } from '../../shared-core/contract/index.ts';
-import { startDesktop } from '../../src-main/desktop/start-desktop.ts';
-import { makeWindow } from '../loopback/serving.ts';
-import { OWN_FRAME, preventable, StandInElectron } from './stand-in.ts';
+import { DESKTOP_CHANNEL, DESKTOP_DROP_CHANNEL, LARGEST_CALL_BYTES } from '../../shared-core/contract/index.ts';
+import { preventable } from './listeners.ts';
+import { OWN_FRAME, type StandInElectron } from './stand-in.ts';
+import { Starting } from './starting.ts';
 
-let folder: string;
+let starting: Starting;
 let electron: StandInElectron;
-let calls: { method: string; argument: unknown }[];
-let closings: (() => void)[];
-
 beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), 'struckline-desktop-'));
-  electron = new StandInElectron();
-  calls = [];
-  closings = [];
+  starting = new Starting();
+  electron = starting.electron;
 });
-afterEach(() => rmSync(folder, { recursive: true }));
+afterEach(() => starting.clear());
 
-const start = () =>
-  startDesktop(electron.calls, {
-    rendererFolder: makeWindow(folder),
-    preloadFile: join(folder, 'preload.cjs'),
-    platform: 'linux',
-    openOffice: () => {
-      electron.log.push('open office');
-      return {
-        call: async (method, argument) => {
-          calls.push({ method, argument });
-          return { ok: true, value: argument };
-        },
-        openPath: async (path) => {
-          calls.push({ method: 'open a path', argument: path });
-          return failure('refused', 'said by the office');
-        },
-        close: () => new Promise((resolve) => closings.push(resolve)),
-      };
-    },
-  });
+const start = () => starting.start();
 
 test('starts in the order that Electron asks for, and is fenced in before the page is loaded', async () => {
   await start();
@@ -48,7 +21,7 @@ test('starts in the order that Electron asks for, and is fenced in before the pa
     'registerSchemesAsPrivileged',
     'ready',
     'open office',
-    'permissions',
+    'session',
     'handle app',
     `listen ${DESKTOP_CHANNEL}`,
     `listen ${DESKTOP_DROP_CHANNEL}`,
@@ -57,71 +30,9 @@ test('starts in the order that Electron asks for, and is fenced in before the pa
   ]);
 });
 
-test('a second instance ends before it opens anything', async () => {
-  electron.isSecondInstance = true;
-  await start();
-  expect(electron.log).toEqual(['quit', 'ended']);
-});
-
-test('the first instance comes forward where a second is started', async () => {
-  await start();
-  electron.log.length = 0;
-  electron.emit('second-instance');
-  expect(electron.log).toEqual(['restore', 'focus']);
-});
-
-test('the window opened last comes forward, and none that was closed', async () => {
-  await start();
-  electron.createPage().openWindow('app://struckline/');
-  for (const [index, forward] of [[1, ['restore', 'focus']], [0, []]] as const) {
-    electron.emitOfWindow('closed', index);
-    electron.log.length = 0;
-    electron.emit('second-instance');
-    expect(electron.log).toEqual(forward);
-  }
-});
-
-test('the window is opened with every protection that Electron has', async () => {
-  await start();
-  expect(electron.windows).toEqual([
-    {
-      title: 'Struckline',
-      width: 1280,
-      height: 800,
-      show: false,
-      webPreferences: {
-        preload: join(folder, 'preload.cjs'),
-        sandbox: true,
-        contextIsolation: true,
-        nodeIntegration: false,
-        nodeIntegrationInWorker: false,
-        nodeIntegrationInSubFrames: false,
-        webSecurity: true,
-        allowRunningInsecureContent: false,
-        webviewTag: false,
-        navigateOnDragDrop: false,
-        spellcheck: false,
-      },
-    },
-  ]);
-  electron.emitOfWindow('ready-to-show');
-  expect(electron.log.at(-1)).toBe('show');
-});
-
 test('the protocol has the rights of a secure site and no others', async () => {
   await start();
   expect(electron.schemes).toEqual([{ scheme: 'app', privileges: { standard: true, secure: true } }]);
-});
-
-test('every permission is denied', async () => {
-  await start();
-  expect(electron.askPermission()).toEqual([false, false, false]);
-});
-
-test('the menu offers neither the developer tools nor pages of the network', async () => {
-  await start();
-  expect(JSON.stringify(electron.menu)).not.toMatch(/devtools|help|reload/i);
-  expect(electron.menu.map(({ role, label }) => role ?? label)).toEqual(['fileMenu', 'editMenu', 'View', 'windowMenu']);
 });
 
 describe('a page', () => {
@@ -149,7 +60,7 @@ describe('a page', () => {
     await start();
     expect(electron.createPage().openWindow('app://struckline/#/Home.struckline/order')).toEqual({ action: 'deny' });
     expect(electron.windows).toHaveLength(2);
-    expect(electron.windows[1]).toEqual(electron.windows[0]);
+    expect(electron.windows[1]?.options.webPreferences).toEqual(electron.windows[0]?.options.webPreferences);
     expect(electron.log.at(-1)).toBe('load app://struckline/#/Home.struckline/order');
   });
 
@@ -159,6 +70,52 @@ describe('a page', () => {
     const attaching = preventable();
     page.emit('will-attach-webview', attaching);
     expect(attaching.isPrevented).toBe(true);
+  });
+});
+
+describe('the session', () => {
+  const page = { isMainFrame: true, requestingUrl: 'app://struckline/#/Home.struckline/order' };
+
+  test.each(['media', 'geolocation', 'notifications', 'clipboard-read', 'fileSystem', 'openExternal', 'usb', 'unknown'])('is denied %s, whichever way it asks', async (permission) => {
+    await start();
+    expect(electron.askPermission(permission, page)).toEqual([false, false, false]);
+  });
+
+  test('lets the page itself put a table on the clipboard, which is all that it is granted, and nobody else', async () => {
+    await start();
+    const ask = (asker: Partial<typeof page>) => electron.askPermission('clipboard-sanitized-write', { ...page, ...asker });
+    expect(ask({})).toEqual([true, true, false]);
+    expect(ask({ isMainFrame: false })).toEqual([false, false, false]);
+    expect(ask({ requestingUrl: 'https://struckline.example/' })).toEqual([false, false, false]);
+    expect(electron.askPermission('clipboard-sanitized-write', { isMainFrame: true })).toEqual([false, false, false]);
+  });
+
+  test.each([
+    ['app://struckline/assets/index.js', true],
+    ['blob:app://struckline/1', true],
+    ['data:image/png;base64,AA', true],
+    ['https://struckline.example/', false],
+    ['http://127.0.0.1:8080/', false],
+    ['ws://struckline.example/', false],
+    ['file:///etc/passwd', false],
+    ['app://elsewhere/', false],
+    ['blob:https://struckline.example/1', false],
+    ['blob:app://struckline.example/1', false],
+    ['devtools://devtools/bundled/inspector.html', false],
+    ['', false],
+  ])('lets a request for %s through: %s', async (address, isThrough) => {
+    await start();
+    expect(electron.isLetThrough(address)).toBe(isThrough);
+  });
+
+  test('saves what the page made itself, and nothing else', async () => {
+    await start();
+    expect(['blob:app://struckline/1', 'app://struckline/icon.svg', 'https://struckline.example/a.exe', 'data:text/plain,a'].map((address) => electron.isSaved(address))).toEqual([true, false, false, false]);
+  });
+
+  test('fetches no dictionaries', async () => {
+    await start();
+    expect(electron.isSpellChecked).toBe(false);
   });
 });
 
@@ -190,7 +147,7 @@ describe('a call', () => {
   test('of the window reaches the office as plain data', async () => {
     await start();
     expect(await electron.invoke('open-house', { file: 'Home.struckline', more: undefined, when: new Date(0), list: new Map([[1, 2]]) })).toMatchObject({ ok: true });
-    expect(calls).toStrictEqual([{ method: 'open-house', argument: { file: 'Home.struckline', when: '1970-01-01T00:00:00.000Z', list: {} } }]);
+    expect(starting.calls).toStrictEqual([{ method: 'open-house', argument: { file: 'Home.struckline', when: '1970-01-01T00:00:00.000Z', list: {} } }]);
   });
 
   test.each([
@@ -204,7 +161,7 @@ describe('a call', () => {
   ])('of %s is refused', async (_who, frame) => {
     await start();
     expect(await electron.invoke('open-house', {}, frame)).toMatchObject({ ok: false, error: { code: 'bad-argument' } });
-    expect(calls).toEqual([]);
+    expect(starting.calls).toEqual([]);
   });
 
   test('is refused where it is no call at all', async () => {
@@ -214,14 +171,14 @@ describe('a call', () => {
     for (const [method, argument] of [[undefined, {}], [7, {}], [{}, {}], ['x'.repeat(101), {}], ['open-house', undefined], ['open-house', 1n], ['open-house', ring]]) {
       expect(await electron.invoke(method, argument)).toMatchObject({ ok: false, error: { code: 'bad-argument' } });
     }
-    expect(calls).toEqual([]);
+    expect(starting.calls).toEqual([]);
   });
 
   test('is refused where it is too large, counted in bytes', async () => {
     await start();
     const letters = '\u00e9'.repeat(LARGEST_CALL_BYTES / 2);
     expect(await electron.invoke('open-house', letters)).toMatchObject({ ok: false, error: { code: 'too-large' } });
-    expect(calls).toEqual([]);
+    expect(starting.calls).toEqual([]);
     expect(await electron.invoke('open-house', letters.slice(1))).toMatchObject({ ok: true });
   });
 });
@@ -229,14 +186,15 @@ describe('a call', () => {
 describe('a file that is dropped', () => {
   test('is opened by its path', async () => {
     await start();
-    expect(await electron.drop('/houses/Alder.struckline')).toMatchObject({ error: { message: 'said by the office' } });
-    expect(calls).toEqual([{ method: 'open a path', argument: '/houses/Alder.struckline' }]);
+    expect(await electron.drop('/houses/Alder.struckline')).toMatchObject({ ok: true, value: { file: 'Alder.struckline' } });
+    expect(await electron.drop('/houses/gone.struckline')).toMatchObject({ error: { message: 'It is no longer there.' } });
+    expect(starting.calls).toEqual(['Alder', 'gone'].map((name) => ({ method: 'open a path', argument: `/houses/${name}.struckline` })));
   });
 
   test.each([['', OWN_FRAME], ['Alder.struckline', OWN_FRAME], [7, OWN_FRAME], [undefined, OWN_FRAME], ['/houses/Alder.struckline', null], ['/houses/Alder.struckline', { url: 'https://struckline.example/', parent: null }]])('is refused without a path of the disk, or of another page (%j, %j)', async (path, frame) => {
     await start();
     expect(await electron.drop(path, frame)).toMatchObject({ ok: false });
-    expect(calls).toEqual([]);
+    expect(starting.calls).toEqual([]);
   });
 });
 
@@ -247,8 +205,8 @@ describe('the end', () => {
     electron.emit('window-all-closed');
     electron.calls.app.quit();
     expect(electron.log).toEqual(['quit', 'held back', 'quit', 'held back']);
-    expect(closings).toHaveLength(1);
-    closings[0]?.();
+    expect(starting.closings).toHaveLength(1);
+    starting.closings[0]?.();
     await expect.poll(() => electron.log.slice(4)).toEqual(['quit', 'ended']);
   });
 });
