@@ -1,7 +1,7 @@
 import { existsSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { randomUUID } from 'node:crypto';
-import type { Outcome } from '../../shared-core/base/index.ts';
+import type { Fault, Outcome } from '../../shared-core/base/index.ts';
 import { type BackUps, failure, type HouseListing, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply } from '../../shared-core/contract/index.ts';
 import { encodeHouse, type House } from '../../shared-core/house/index.ts';
 import { say } from '../../shared-core/words/index.ts';
@@ -41,9 +41,10 @@ export class OpenHouses {
     const path = join(this.#folder, file);
     const created = HouseStore.create(path, house);
     this.#stores.set(path, created);
+    const isMade = await created.then((store) => store.ok, () => false);
+    if (!isMade) this.#stores.delete(path);
     const store = await created;
     if (!store.ok) {
-      this.#stores.delete(path);
       return failure('refused', store.faults.map(({ message }) => message).join(' '));
     }
     return opened(file, store.value, await store.value.read());
@@ -146,7 +147,7 @@ export class OpenHouses {
     if (path === null) return offTheList();
     if (!existsSync(path)) return failure('no-such-house', dirname(path) === this.#folder ? say`There is no ${file} in the folder of houses.` : say`${basename(path)} is no longer in ${dirname(path)}. It may have been moved or renamed.`);
     const store = await this.#open(path);
-    return store.ok ? work(store.value, path) : failure('not-a-house', store.faults.map(({ message }) => message).join(' '));
+    return store.ok ? work(store.value, path) : unreadable(basename(path), store.faults);
   }
 
   async close(): Promise<void> {
@@ -163,10 +164,10 @@ export class OpenHouses {
   /** A house is looked at once for the same file, and stays as it is even where it is of an older form. */
   async #listingOf(file: string, path: string, folder: string | null): Promise<HouseListing> {
     const about = { file, changed: changedAt(path), folder };
-    const { mtimeNs, size } = statSync(path, { bigint: true });
-    const state = `${mtimeNs} ${size}`;
+    const there = statSync(path, { bigint: true, throwIfNoEntry: false });
+    const state = `${there?.mtimeNs} ${there?.size}`;
     const seen = this.#seen.get(path);
-    const looked = seen?.state === state ? seen.looked : HouseStore.look(path).then(tellOf);
+    const looked = seen?.state === state ? seen.looked : lookedAt(path);
     this.#seen.set(path, { state, looked });
     return { ...about, ...(await looked) };
   }
@@ -180,9 +181,10 @@ export class OpenHouses {
     }
     const opening = this.#stores.get(path) ?? HouseStore.open(path);
     this.#stores.set(path, opening);
-    const store = await opening;
-    if (!store.ok) this.#stores.delete(path);
-    return store;
+    // What failed is tried again when the house is asked for again.
+    const isOpen = await opening.then((store) => store.ok, () => false);
+    if (!isOpen) this.#stores.delete(path);
+    return opening;
   }
 
   /** The house's name as a file name that is free. */
@@ -198,10 +200,23 @@ export class OpenHouses {
 
 type Seen = Pick<HouseListing, 'name' | 'rooms' | 'trouble'>;
 
-function tellOf(read: Outcome<StoredHouse>): Seen {
-  return read.ok
-    ? { name: read.value.house.name, rooms: read.value.house.rooms.length, trouble: null }
-    : { name: null, rooms: 0, trouble: read.faults.map(({ message }) => message).join(' ') };
+/** No file keeps the others from being listed, whatever is wrong with it. */
+async function lookedAt(path: string): Promise<Seen> {
+  const name = basename(path);
+  const trouble = (words: string): Seen => ({ name: null, rooms: 0, trouble: words });
+  try {
+    const read = await HouseStore.look(path);
+    if (!read.ok) return trouble(unreadable(name, read.faults).error.message);
+    return { name: read.value.house.name, rooms: read.value.house.rooms.length, trouble: null };
+  } catch (error) {
+    return trouble(saySqliteError(error, name) ?? say`${name} can't be read: ${error instanceof Error ? error.message : String(error)}. Nothing was changed.`);
+  }
+}
+
+/** A file that is told by its own words; where its facts are wrong, that they are and which. */
+function unreadable(name: string, faults: readonly Fault[]): ReturnType<typeof failure> {
+  if (faults.every(({ path }) => path === '')) return failure('not-a-house', faults.map(({ message }) => message).join(' '));
+  return failure('not-a-house', say`${name} holds facts that can't be read or contradict one another. Nothing was changed. A back-up may still have the house.`, faults);
 }
 
 async function revisionOf(store: HouseStore): Promise<number> {

@@ -256,7 +256,7 @@ function refused(message: string, faults: readonly Fault[]): StoreFailure {
 
 async function readStored(transaction: Transaction<Tables>): Promise<Outcome<StoredHouse>> {
   const own = await transaction.selectFrom('house').select(['facts', 'revision']).executeTakeFirst();
-  if (!own) return fault('', say`The file holds no house.`);
+  if (!own) return fault('', say`The house file holds no house. Nothing was changed. A back-up may still have it.`);
   const lists = {} as Record<FactTable, { position: number; facts: string }[]>;
   for (const table of FACT_TABLES) lists[table] = await transaction.selectFrom(table).select(['position', 'facts']).orderBy('position').execute();
   const house = fromRows(own.facts, lists);

@@ -194,6 +194,8 @@ const OFFICE: Words = {
   'The back-up was not restored; the house stands as it did.': 'Die Sicherung wurde nicht wiederhergestellt; das Haus steht da wie vorher.',
   "This back-up can't be restored; nothing was changed.": 'Diese Sicherung lässt sich nicht wiederherstellen; es wurde nichts geändert.',
   'The house file could not be read.': 'Die Hausdatei ließ sich nicht lesen.',
+  "{0} holds facts that can't be read or contradict one another. Nothing was changed. A back-up may still have the house.":
+    'Die Angaben in {0} lassen sich nicht lesen oder widersprechen einander. Es wurde nichts geändert. In einer Sicherung ist das Haus vielleicht noch.',
   'This house file keeps no such photo.': 'Ein solches Foto gibt es in dieser Hausdatei nicht.',
   'The host knows no call of that name; it knows {0}.': 'Einen Aufruf dieses Namens gibt es nicht; vorhanden: {0}.',
   'The call {0} was not understood; nothing was changed.': 'Der Aufruf {0} war nicht zu verstehen; es wurde nichts geändert.',
@@ -253,9 +255,9 @@ const STORE: Words = {
     '{0} wird von einem anderen Programm benutzt. Es wurde nichts geändert. Noch einmal versuchen, sobald es damit fertig ist.',
   "{0} can't be opened where it lies. Nothing was changed. Check that it is a file, that its disk is connected and that you may read its folder.":
     '{0} lässt sich dort, wo die Datei liegt, nicht öffnen. Es wurde nichts geändert. Prüfen, ob es eine Datei ist, ob ihr Laufwerk angeschlossen ist und ob ihr Ordner gelesen werden darf.',
-  'The file holds no house.': 'Die Datei enthält kein Haus.',
+  'The house file holds no house. Nothing was changed. A back-up may still have it.': 'Die Hausdatei enthält kein Haus. Es wurde nichts geändert. In einer Sicherung ist es vielleicht noch.',
   'stands for a photo that this house file does not keep; it takes the photo itself, as a data URL': 'steht für ein Foto, das in dieser Hausdatei nicht liegt; hierher gehört das Foto selbst, als Daten-URL',
-  'is missing from the house file': 'fehlt in der Hausdatei',
+  'is missing from the house file, or damaged in it': 'fehlt in der Hausdatei oder ist darin beschädigt',
   "is damaged and can't be read": 'ist beschädigt und lässt sich nicht lesen',
 };
 
