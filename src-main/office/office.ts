@@ -17,6 +17,7 @@ import { say, spokenLanguage } from '../../shared-core/words/index.ts';
 import type { HouseStore, StoredHouse, StoreFailure } from '../store/index.ts';
 import { demoHouse } from './demo.ts';
 import { NO_DAYS, openDesk } from './desk.ts';
+import { fileNameOf } from './file-names.ts';
 import { HOUSE_FILE_ENDING } from './house-files.ts';
 import { opened, OpenHouses } from './open-houses.ts';
 import { RememberedHouses } from './remembered-houses.ts';
@@ -86,16 +87,16 @@ export function openOffice(settings: OfficeSettings): Office {
       houses.use(file, async (store, path) => {
         const read = await store.readWhole();
         if (!read.ok) return failure('not-a-house', say`The house file could not be read.`, read.faults);
-        return { ok: true, value: { fileName: `${basename(path, HOUSE_FILE_ENDING)}.json`, text: writeDocument(read.value) } };
+        return { ok: true, value: { fileName: fileNameOf(basename(path, HOUSE_FILE_ENDING), '.json'), text: writeDocument(read.value) } };
       }),
     'write-paper': ({ file, paper }) =>
       houses.use(file, async (store, path) => {
         const read = await store.read();
         if (!read.ok) return failure('not-a-house', say`The house file could not be read.`, read.faults);
         const [desk, name] = [openDesk(read.value.house), basename(path, HOUSE_FILE_ENDING)];
-        if (paper === 'job-sheets') return { ok: true, value: { fileName: say`${name}, job sheets.txt`, text: desk.jobSheets() } };
+        if (paper === 'job-sheets') return { ok: true, value: { fileName: fileNameOf(name, say`, job sheets.txt`), text: desk.jobSheets() } };
         const text = desk.calendarFile();
-        return text === null ? failure('refused', NO_DAYS) : { ok: true, value: { fileName: `${name}.ics`, text } };
+        return text === null ? failure('refused', NO_DAYS) : { ok: true, value: { fileName: fileNameOf(name, '.ics'), text } };
       }),
     'read-photo': ({ file, image }) =>
       houses.use(file, async (store) => {
@@ -140,7 +141,7 @@ function changed(file: string, store: HouseStore, outcome: { readonly ok: true; 
     case 'refused':
       return failure('refused', why.message, why.faults);
     case 'look-only':
-      return failure('refused', why.message);
+      return failure('refused', say`Nothing was changed: this house can only be looked at.`);
     case 'not-written':
       return failure('host-failure', why.message);
     case 'changed-elsewhere':

@@ -7,6 +7,7 @@ import { encodeHouse, type House } from '../../shared-core/house/index.ts';
 import { say } from '../../shared-core/words/index.ts';
 import { HouseStore, moveToDisk, restoreBackUp, saySqliteError, type StoredHouse } from '../store/index.ts';
 import { backUpsOf, pathOfBackUp } from './back-ups-of.ts';
+import { fileNameOf } from './file-names.ts';
 import { HOUSE_FILE_ENDING, isHouseFile } from './house-files.ts';
 import type { RememberedHouses } from './remembered-houses.ts';
 
@@ -99,10 +100,11 @@ export class OpenHouses {
       const copy = this.#freeName(read.value.house.name);
       const draft = join(this.#folder, `.${randomUUID()}.draft`);
       try {
-        await store.copyTo(draft);
+        const faults = await store.copyTo(draft);
+        if (faults.length > 0) return failure('not-a-house', COPY_NOT_MADE, faults);
         moveToDisk(draft, join(this.#folder, copy));
       } catch (error) {
-        return notDone(say`The copy could not be made; write the house out as a document instead.`, error, copy);
+        return notDone(COPY_NOT_MADE, error, copy);
       } finally {
         rmSync(draft, { force: true });
       }
@@ -189,14 +191,15 @@ export class OpenHouses {
 
   /** The house's name as a file name that is free. */
   #freeName(name: string): string {
-    const plain = name.replace(/[^\p{L}\p{N} ._-]+/gu, ' ').replace(/\s+/g, ' ').replace(/^[. ]+|[. ]+$/g, '').slice(0, 80) || 'House';
     const names = new Set([...readdirSync(this.#folder), ...[...this.#stores.keys()].map((path) => basename(path))].map((file) => file.toLowerCase()));
     for (let count = 1; ; count += 1) {
-      const file = `${count === 1 ? plain : `${plain} ${count}`}${HOUSE_FILE_ENDING}`;
+      const file = fileNameOf(name, `${count === 1 ? '' : ` ${count}`}${HOUSE_FILE_ENDING}`);
       if (!names.has(file.toLowerCase())) return file;
     }
   }
 }
+
+const COPY_NOT_MADE = say`The copy could not be made; write the house out as a document instead.`;
 
 type Seen = Pick<HouseListing, 'name' | 'rooms' | 'trouble'>;
 

@@ -9,7 +9,7 @@ import { say } from '../../shared-core/words/index.ts';
 import { isBackUpDue, keepBackUp, listBackUps, moveToDisk } from './back-ups.ts';
 import { HouseDialect } from './house-dialect.ts';
 import { APPLICATION_ID, migrate } from './migrations.ts';
-import { configure, openDatabase } from './open-database.ts';
+import { configure, openDatabase, type OpenedDatabase } from './open-database.ts';
 import { dropLostPhotoImages, findPhotoImage, keepPhotoImages, withPhotoImages } from './photo-images.ts';
 import { changesBetween, fromRows, type RowChange, toRows } from './rows.ts';
 import { saySqliteError } from './say-sqlite-error.ts';
@@ -42,15 +42,17 @@ export class HouseStore {
   readonly #file: BigIntStats;
   /** Why the house can be looked at but not changed, in words; null where it can be changed. */
   readonly lookOnly: string | null;
+  readonly #isDamaged: boolean;
   /** Why the last back-up could not be made, in words; null where it could, or none was due. */
   backUpTrouble: string | null = null;
 
-  private constructor(database: Database.Database, path: string, { lookOnly, now }: { readonly lookOnly: string | null; readonly now: () => Date }) {
+  private constructor({ database, lookOnly, isDamaged }: OpenedDatabase, path: string, now: () => Date) {
     this.#kysely = new Kysely<Tables>({ dialect: new HouseDialect(database) });
     this.#path = path;
     this.#now = now;
     this.#file = statSync(path, { bigint: true });
     this.lookOnly = lookOnly;
+    this.#isDamaged = isDamaged;
   }
 
   /** Makes a house file; it appears under its name only when it is whole, and never in place of another one. */
@@ -63,7 +65,7 @@ export class HouseStore {
       configure(database);
       database.pragma(`application_id = ${APPLICATION_ID}`);
       migrate(database);
-      const store = new HouseStore(database, draft, { lookOnly: null, now });
+      const store = new HouseStore({ database, lookOnly: null, isDamaged: false }, draft, now);
       const written = await store.#kysely.transaction().execute(async (transaction) => {
         const kept = await keepPhotoImages(transaction, house, []);
         if (kept.ok) await writeChanges(transaction, changesBetween(new Map(), toRows(kept.value)), 'after');
@@ -85,9 +87,9 @@ export class HouseStore {
 
   /** Opens a house file; a file that is none is told by its own words and never touched. */
   static async open(path: string, now = theClock): Promise<Outcome<HouseStore>> {
-    const opened = await openDatabase(path, { now: now(), isLook: false, isRead: async (database) => (await new HouseStore(database, path, { lookOnly: '', now }).read()).ok });
+    const opened = await openDatabase(path, { now: now(), isLook: false, isRead: async (database) => (await new HouseStore({ database, lookOnly: '', isDamaged: false }, path, now).read()).ok });
     if (!opened.ok) return opened;
-    const store = new HouseStore(opened.value.database, path, { lookOnly: opened.value.lookOnly, now });
+    const store = new HouseStore(opened.value, path, now);
     const read = await store.read();
     if (!read.ok) await store.close();
     return read.ok ? good(store) : read;
@@ -97,7 +99,7 @@ export class HouseStore {
   static async look(path: string): Promise<Outcome<StoredHouse>> {
     const opened = await openDatabase(path, { now: theClock(), isLook: true, isRead: async () => true });
     if (!opened.ok) return opened;
-    const store = new HouseStore(opened.value.database, path, { lookOnly: opened.value.lookOnly, now: theClock });
+    const store = new HouseStore(opened.value, path, theClock);
     const read = await store.read();
     await store.close();
     return read;
@@ -174,9 +176,17 @@ export class HouseStore {
     return there?.ino !== this.#file.ino || there.dev !== this.#file.dev;
   }
 
-  /** A whole copy of the file as it is, photos and what can be undone with it, at a path at which there is nothing yet. */
-  async copyTo(path: string): Promise<void> {
-    await sql`vacuum into ${path}`.execute(this.#kysely);
+  /** A copy of the file at a path at which there is nothing yet: the whole of it, or of a damaged one the house alone. */
+  async copyTo(path: string): Promise<readonly Fault[]> {
+    if (!this.#isDamaged) {
+      await sql`vacuum into ${path}`.execute(this.#kysely);
+      return [];
+    }
+    const house = await this.readWhole();
+    const made = house.ok ? await HouseStore.create(path, house.value) : house;
+    if (!made.ok) return made.faults;
+    await made.value.close();
+    return [];
   }
 
   async close(): Promise<void> {
@@ -212,7 +222,7 @@ export class HouseStore {
     const [last] = listBackUps(this.#path).filter(({ reason }) => reason !== 'replaced');
     if (!isBackUpDue(last ? new Date(last.made) : this.#file.mtime, now)) return;
     try {
-      await keepBackUp(this.#path, 'work', now, (draft) => this.copyTo(draft));
+      await keepBackUp(this.#path, 'work', now, async (draft) => void (await this.copyTo(draft)));
       this.backUpTrouble = null;
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);

@@ -1,5 +1,7 @@
 import Database from 'better-sqlite3';
 
+/** What every SQLite file begins with. */
+export const SQLITE_HEADER = 'SQLite format 3\u0000';
 /** 'STKL' as four bytes: what tells a house file from any other SQLite file. */
 export const APPLICATION_ID = 0x53_54_4b_4c;
 

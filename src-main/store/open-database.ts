@@ -4,11 +4,9 @@ import Database from 'better-sqlite3';
 import { fault, good, type Outcome } from '../../shared-core/base/index.ts';
 import { say } from '../../shared-core/words/index.ts';
 import { keepBackUp } from './back-ups.ts';
-import { APPLICATION_ID, migrate, schemaAt, schemaOf, SCHEMA_VERSION } from './migrations.ts';
+import { APPLICATION_ID, migrate, schemaAt, schemaOf, SCHEMA_VERSION, SQLITE_HEADER } from './migrations.ts';
 import { saySqliteError } from './say-sqlite-error.ts';
 
-/** What every SQLite file begins with. */
-const SQLITE_HEADER = 'SQLite format 3\u0000';
 /** Where the header says how the file is written and read; 1 stands for a rollback journal, the only way a house file is kept. */
 const FORMAT_BYTES = [18, 19];
 const HEADER_BYTES = 20;
@@ -20,6 +18,7 @@ export interface OpenedDatabase {
   readonly database: Database.Database;
   /** Why the house can be looked at but not changed, in words; null where it can be changed. */
   readonly lookOnly: string | null;
+  readonly isDamaged: boolean;
 }
 
 /**
@@ -46,19 +45,19 @@ export async function openDatabase(path: string, { now, isLook, isRead }: { read
     if (!isProtected && !isLook) clearJournal(database, path);
     const check = String(database.pragma('quick_check(1)', { simple: true }));
     if (isOfTheDisk(check)) throw Object.assign(new Error(check), { code: 'SQLITE_IOERR' });
-    if (check !== 'ok') return good({ database, lookOnly: say`${name} is damaged in places. What can still be read of the house is shown; it can't be changed. Restore a back-up, or save the house as a document and read that in.` });
+    if (check !== 'ok') return good({ database, lookOnly: say`${name} is damaged in places. What can still be read of the house is shown; it can't be changed. Restore a back-up, or save a copy: what can be read goes into it, without what could be undone.`, isDamaged: true });
     const lookOnly = isProtected ? say`${name} or its folder is protected: the house can be looked at, not changed. Save a copy to work on it.` : null;
-    if (database.pragma('user_version', { simple: true }) === SCHEMA_VERSION) return good({ database, lookOnly });
+    if (database.pragma('user_version', { simple: true }) === SCHEMA_VERSION) return good({ database, lookOnly, isDamaged: false });
     const inMemory = new Database(database.serialize());
     migrate(inMemory);
     const hindrance = lookOnly ?? (isLook || !(await isRead(inMemory)) ? '' : await backUpForm(database, path, now));
     if (hindrance === null) {
       inMemory.close();
       migrate(database);
-      return good({ database, lookOnly: null });
+      return good({ database, lookOnly: null, isDamaged: false });
     }
     database.close();
-    return good({ database: inMemory, lookOnly: hindrance });
+    return good({ database: inMemory, lookOnly: hindrance, isDamaged: false });
   } catch (error) {
     database?.close();
     return fault('', saySqliteError(error, name) ?? say`${name} can't be read: ${error instanceof Error ? error.message : String(error)}. Nothing was changed.`);

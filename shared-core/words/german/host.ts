@@ -2,7 +2,7 @@ import type { Words } from '../say.ts';
 
 const COMMAND_LINE: Words = {
   'struckline job-sheets FILE                for each room what to heed, what to do and what to cut': 'struckline job-sheets DATEI               für jeden Raum, was zu beachten, zu tun und zuzuschneiden ist',
-  '{0}, job sheets.txt': '{0}, Arbeitsblätter.txt',
+  ', job sheets.txt': ', Arbeitsblätter.txt',
   'Nothing to do yet: say what is on the walls, or hang something in a room.\n': 'Noch nichts zu tun: angeben, was an den Wänden ist, oder in einem Raum etwas anbringen.\n',
   'Before anybody begins': 'Bevor jemand anfängt',
   'The usual cautions, not advice for this house: local codes and licensed practice come first.':
@@ -190,7 +190,8 @@ const OFFICE: Words = {
   '{0} is not text in UTF-8; {1}.': '{0} ist kein Text in UTF-8; {1}.',
 
   'The document was not taken; nothing was changed.': 'Das Dokument wurde nicht übernommen; es wurde nichts geändert.',
-'The copy could not be made; write the house out as a document instead.': 'Die Kopie ließ sich nicht anlegen; das Haus stattdessen als Dokument ausgeben.',
+  'Nothing was changed: this house can only be looked at.': 'Es wurde nichts geändert: dieses Haus lässt sich nur ansehen.',
+  'The copy could not be made; write the house out as a document instead.': 'Die Kopie ließ sich nicht anlegen; das Haus stattdessen als Dokument ausgeben.',
   'The back-up was not restored; the house stands as it did.': 'Die Sicherung wurde nicht wiederhergestellt; das Haus steht da wie vorher.',
   "This back-up can't be restored; nothing was changed.": 'Diese Sicherung lässt sich nicht wiederherstellen; es wurde nichts geändert.',
   'The house file could not be read.': 'Die Hausdatei ließ sich nicht lesen.',
@@ -229,8 +230,8 @@ const STORE: Words = {
   'There is nothing to redo.': 'Es gibt nichts zu wiederholen.',
   '{0} is not as Struckline wrote it: another program has changed its form. Nothing was changed. A back-up may still have the house.':
     '{0} ist nicht mehr, wie Struckline die Datei geschrieben hat: ein anderes Programm hat ihren Aufbau geändert. Es wurde nichts geändert. In einer Sicherung ist das Haus vielleicht noch.',
-  "{0} is damaged in places. What can still be read of the house is shown; it can't be changed. Restore a back-up, or save the house as a document and read that in.":
-    '{0} ist stellenweise beschädigt. Gezeigt wird, was sich vom Haus noch lesen lässt; ändern lässt es sich nicht. Eine Sicherung wiederherstellen oder das Haus als Dokument ausgeben und dieses einlesen.',
+  "{0} is damaged in places. What can still be read of the house is shown; it can't be changed. Restore a back-up, or save a copy: what can be read goes into it, without what could be undone.":
+    '{0} ist stellenweise beschädigt. Gezeigt wird, was sich vom Haus noch lesen lässt; ändern lässt es sich nicht. Eine Sicherung wiederherstellen oder eine Kopie sichern: hinein kommt, was sich lesen lässt, ohne das, was sich rückgängig machen ließ.',
   '{0} or its folder is protected: the house can be looked at, not changed. Save a copy to work on it.':
     'Die Datei {0} oder ihr Ordner ist geschützt: das Haus lässt sich ansehen, nicht ändern. Zum Arbeiten eine Kopie sichern.',
   '{0} was written by an older Struckline, and no back-up of it could be made before it is brought to the new form ({1}). The house can be looked at, not changed; save a copy to work on it.':
