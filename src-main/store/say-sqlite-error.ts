@@ -37,7 +37,7 @@ const TROUBLES: Readonly<Record<string, Trouble>> = {
 };
 
 const WORDS: Readonly<Record<Trouble, (name: string) => string>> = {
-  damaged: (name) => say`${name} is damaged: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.`,
+  damaged: (name) => say`${name} is damaged, or its disk does not read as it should: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.`,
   full: (name) => say`The disk on which ${name} lies is full. Nothing was changed. Make room on it, then try again.`,
   disk: (name) => say`The disk on which ${name} lies does not read or write as it should. Nothing was changed. Check that it is connected, then try again.`,
   protected: (name) => say`${name} or its folder is protected. Nothing was changed. Allow yourself to read and write both, or copy the file to where you may.`,

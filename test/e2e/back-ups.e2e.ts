@@ -58,7 +58,7 @@ test('a house that can be read no longer is restored from the list of houses', a
   const path = await makeHouse(running.folder);
   writeFileSync(path, readFileSync(path).subarray(0, 9_000));
   await page.goto(running.address);
-  await expect(page.getByText(`${FILE} is damaged: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.`)).toBeVisible();
+  await expect(page.getByText(`${FILE} is damaged, or its disk does not read as it should: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.`)).toBeVisible();
   await page.getByRole('button', { name: `Back-ups of ${FILE}` }).click();
   await page.screenshot({ path: test.info().outputPath('damaged.png') });
   await page.getByRole('button', { name: /^Restore the back-up of/ }).click();

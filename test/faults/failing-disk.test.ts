@@ -10,7 +10,7 @@ const NAME = 'Session.struckline';
 const CHANGES = '6';
 const MOST_FAILURES = '3';
 const FULL = /^The disk on which Session\.struckline lies is full\. Nothing was changed\./;
-const BROKEN = /^The disk on which Session\.struckline lies does not read or write as it should\. Nothing was changed\.|^Session\.struckline can't be opened where it lies\./;
+const BROKEN = /^The disk on which Session\.struckline lies does not read or write as it should\. Nothing was changed\.|^Session\.struckline (can't be opened where it lies|is damaged, or its disk does not read as it should)/;
 
 /** Which call fails with which error, at its which time, once or ever after. */
 const FAULTS = [

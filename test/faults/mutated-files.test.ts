@@ -171,7 +171,7 @@ describe('a house file that is damaged anywhere', () => {
     const listed = (reply.ok ? reply.value : []) as readonly HouseListing[];
     await office.close();
     expect(listed.map(({ file, name, trouble }) => [file, name, trouble]).toSorted()).toEqual([
-      ['Cut.struckline', null, 'Cut.struckline is damaged: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.'],
+      ['Cut.struckline', null, 'Cut.struckline is damaged, or its disk does not read as it should: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.'],
       ['Empty.struckline', null, 'Empty.struckline is empty; it holds no house. Nothing was changed. A back-up may still have it.'],
       ['Folder.struckline', null, 'Folder.struckline is not a house file. Nothing was changed.'],
       ['Gone.struckline', null, 'Gone.struckline is not there.'],

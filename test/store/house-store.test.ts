@@ -224,7 +224,7 @@ describe('a file that is no house file is told by its own words and left as it i
     copyFileSync(path, at());
     truncateSync(at(), 6_000);
     const bytes = readFileSync(at());
-    expect(await messageOfOpening(at())).toBe('x.struckline is damaged: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.');
+    expect(await messageOfOpening(at())).toBe('x.struckline is damaged, or its disk does not read as it should: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.');
     expect(readFileSync(at())).toEqual(bytes);
   });
 

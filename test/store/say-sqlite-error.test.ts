@@ -44,7 +44,7 @@ function onFile(work: (database: Database.Database) => void, options: Database.O
 const revise = 'update house set revision = revision + 1';
 
 describe('what SQLite throws is said in words', () => {
-  const DAMAGED = 'Alder.struckline is damaged: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.';
+  const DAMAGED = 'Alder.struckline is damaged, or its disk does not read as it should: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.';
 
   it('of a file that was cut', () => {
     truncateSync(path, 12_288);

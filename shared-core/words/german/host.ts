@@ -244,8 +244,8 @@ const STORE: Words = {
   '{0} is not there.': '{0} gibt es nicht.',
   '{0} is empty; it holds no house. Nothing was changed. A back-up may still have it.': '{0} ist leer und enthält kein Haus. Es wurde nichts geändert. In einer Sicherung ist es vielleicht noch.',
   '{0} is not a house file. Nothing was changed.': '{0} ist keine Hausdatei. Es wurde nichts geändert.',
-  '{0} is damaged: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.':
-    '{0} ist beschädigt: Teile davon sind nicht mehr, wie Struckline sie geschrieben hat. Es wurde nichts geändert. In einer Sicherung ist das Haus vielleicht noch.',
+  '{0} is damaged, or its disk does not read as it should: parts of it are not as Struckline wrote them. Nothing was changed. A back-up may still have the house.':
+    '{0} ist beschädigt, oder das Laufwerk liest nicht, wie es soll: Teile davon sind nicht mehr, wie Struckline sie geschrieben hat. Es wurde nichts geändert. In einer Sicherung ist das Haus vielleicht noch.',
   'The disk on which {0} lies is full. Nothing was changed. Make room on it, then try again.':
     'Das Laufwerk, auf dem {0} liegt, ist voll. Es wurde nichts geändert. Platz schaffen und noch einmal versuchen.',
   'The disk on which {0} lies does not read or write as it should. Nothing was changed. Check that it is connected, then try again.':
