@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { editSchema, type HouseDocument, keptImage } from '../house/index.ts';
+import { editSchema, type HouseDocument, houseFacts, keptImage } from '../house/index.ts';
 import { type SettingsRead, settingsSchema } from './settings.ts';
 import { say } from '../words/index.ts';
 
@@ -89,7 +89,7 @@ export interface HostFacts {
 export const argumentSchemas = {
   'describe-host': z.strictObject({}),
   'list-houses': z.strictObject({}),
-  'create-house': z.strictObject({ name: z.string().trim().min(1).max(200), lengths: z.enum(['imperial', 'metric']), currency: z.string().regex(/^[A-Z]{3}$/) }),
+  'create-house': z.strictObject({ name: houseFacts.name, lengths: z.enum(['imperial', 'metric']), currency: z.string().regex(/^[A-Z]{3}$/) }),
   'create-demo': z.strictObject({}),
   'import-document': z.strictObject({ text: z.string() }),
   'take-house-file': z.strictObject({ name: fileName, bytes: z.string().regex(/^[A-Za-z0-9+/]*={0,2}$/, { error: say`is not base64` }) }),

@@ -13,9 +13,11 @@ export interface TableLine {
 const SEPARATORS = ['\t', ';', ','] as const;
 export type Separator = (typeof SEPARATORS)[number];
 
-/** What a spreadsheet would run; where apostrophes stand before it already, one more keeps them. */
-const FORMULA = /^'*[=+\-@\t\r]/;
-const GUARDED = /^'+[=+\-@\t\r]/;
+/** What a spreadsheet would run, in the wide letters of East Asia too; where apostrophes stand before it already, one more keeps them. */
+const FORMULA = /^['"\s]*(?:[=+\-@＝＋－＠]|[\t\r\n])/u;
+/** Before a formula what may stand between it and where its cell begins; all of it at once, so that nothing is gone over twice. */
+const BEFORE_FORMULA = /['"\s;]+/gu;
+const BEGINS_FORMULA = /^[=+\-@＝＋－＠]/u;
 
 interface Cell {
   readonly value: string;
@@ -89,18 +91,30 @@ export function writeSeparated(rows: readonly (readonly (string | number)[])[]):
 
 /**
  * A cell of a table that is written as text: in quotes where it holds a quote, a line end or what keeps cells apart, and
- * with an apostrophe in front where a spreadsheet would run it as a formula.
+ * with an apostrophe in front where a spreadsheet would run it as a formula; within it too, wherever another program
+ * might have a cell begin. Source: the habits of spreadsheets, common practice.
  *
- * `separatedCell('=1+1', ',')` is `'=1+1`.
+ * `separatedCell('=1+1', ',')` is `'=1+1`, and `separatedCell('a;=1', ',')` is `a;'=1`.
  */
 export function separatedCell(value: string | number, separator: Separator): string {
   if (typeof value === 'number') return String(value);
-  const safe = FORMULA.test(value) ? `'${value}` : value;
+  const inner = changeBeforeFormulas(value, (cellStart) => cellStart.replace(/[;\t\r\n]/g, "$&'"));
+  const safe = FORMULA.test(inner) ? `'${inner}` : inner;
   return safe.includes(separator) || /["\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
 function unguarded(cell: string): string {
-  return GUARDED.test(cell) ? cell.slice(1) : cell;
+  const whole = cell.startsWith("'") && FORMULA.test(cell.slice(1)) ? cell.slice(1) : cell;
+  return changeBeforeFormulas(whole, (cellStart) => cellStart.replace(/([;\t\r\n])'/g, '$1'));
+}
+
+/** Changes what stands before each formula within a text, from where a cell would begin for a program that keeps cells apart by semicolons, tabs or lines. */
+function changeBeforeFormulas(text: string, change: (cellStart: string) => string): string {
+  return text.replace(BEFORE_FORMULA, (run, at: number) => {
+    if (!BEGINS_FORMULA.test(text.charAt(at + run.length))) return run;
+    const start = Math.max(0, run.lastIndexOf(';'));
+    return run.slice(0, start) + change(run.slice(start));
+  });
 }
 
 /**

@@ -22,7 +22,8 @@ export function calendarFile(house: House, plan: HousePlan, written: Date): stri
   if (!calendar?.first || !house.work) return null;
   const dayMinutes = house.work.hours * 60;
   const jobs = new Map(calendar.jobs.map((job) => [job.id, job]));
-  const file = new ICalCalendar({ prodId: { company: 'Struckline', product: 'Struckline' }, name: house.name });
+  // The library breaks no line of an event by what stands in it, and of the calendar's own name it does.
+  const file = new ICalCalendar({ prodId: { company: 'Struckline', product: 'Struckline' }, name: plain(house.name).replaceAll(/\s+/g, ' ') });
   const nameOf = (...parts: readonly string[]) => `${parts.map(encodeURIComponent).join('.')}@${encodeURIComponent(house.name)}.struckline`;
 
   for (const { job: id, days, from, to } of calendar.bookings) {
@@ -44,9 +45,9 @@ export function calendarFile(house: House, plan: HousePlan, written: Date): stri
         start,
         ...(end > start ? { end } : {}),
         floating: true,
-        summary: job.room === null ? job.words : `${nameRoom(house, job.room)}: ${job.words}`,
-        location: house.name,
-        ...(description.length > 0 ? { description: description.join('\n') } : {}),
+        summary: plain(job.room === null ? job.words : `${nameRoom(house, job.room)}: ${job.words}`),
+        location: plain(house.name),
+        ...(description.length > 0 ? { description: plain(description.join('\n')) } : {}),
       });
     }
   }
@@ -59,12 +60,17 @@ export function calendarFile(house: House, plan: HousePlan, written: Date): stri
       start: new Date(dayNumberOf(order.expected) * MILLISECONDS_PER_DAY),
       allDay: true,
       floating: true,
-      summary: order.supplier === undefined ? say`Order ${order.id} is expected` : say`Order ${order.id} is expected from ${nameSupplier(house, order.supplier)}`,
-      location: house.name,
-      description: coming.map(({ covering, run, outstanding }) => `${nameCovering(house, covering)}${run === null ? '' : say`, run ${run}`}: ${sayUnits(house, covering, outstanding)}`).join('\n'),
+      summary: plain(order.supplier === undefined ? say`Order ${order.id} is expected` : say`Order ${order.id} is expected from ${nameSupplier(house, order.supplier)}`),
+      location: plain(house.name),
+      description: plain(coming.map(({ covering, run, outstanding }) => `${nameCovering(house, covering)}${run === null ? '' : say`, run ${run}`}: ${sayUnits(house, covering, outstanding)}`).join('\n')),
     });
   }
   return file.toString();
+}
+
+/** A text without the control characters that a calendar's text may not hold. */
+function plain(text: string): string {
+  return text.replaceAll(/\r\n?/g, '\n').replaceAll(/(?![\n\t])\p{Cc}/gu, '');
 }
 
 /** The moment at which a clock anywhere shows this time; written without a zone. */
