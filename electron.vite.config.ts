@@ -5,9 +5,9 @@ export default defineConfig({
   main: {
     build: {
       outDir: 'out/main',
-      // Packages stay outside of the bundle: one of them carries a binary, which cannot be bundled.
-      externalizeDeps: true,
-      rolldownOptions: { input: { main: 'src-main/desktop/main.ts' }, output: { entryFileNames: '[name].js' } },
+      // All that it needs is in the bundle, so that a packed app carries no other packages, but for one whose binary can't be bundled.
+      externalizeDeps: false,
+      rolldownOptions: { input: { main: 'src-main/desktop/main.ts' }, output: { entryFileNames: '[name].js' }, external: ['better-sqlite3'] },
     },
   },
   preload: {

@@ -144,6 +144,7 @@ const PLANTED: readonly (readonly [place: string, file: string, refused: string,
   ['src-renderer', 'src-renderer/main.ts', '../src-main/office/index.ts', './places/order/Order.svelte'],
   ['src-renderer/svelte.config.js', 'src-renderer/svelte.config.js', 'svelte', '@sveltejs/vite-plugin-svelte'],
   ['electron.vite.config.ts', 'electron.vite.config.ts', './src-main/office/index.ts', 'electron-vite'],
+  ['build-resources/electron-builder.ts', 'build-resources/electron-builder.ts', '../src-main/office/index.ts', 'electron-builder'],
 ];
 
 describe('the judge', () => {

@@ -62,6 +62,7 @@ export const IMPORT_TABLE: readonly TableRow[] = [
   { place: 'src-renderer/svelte.config.js', imports: [], packages: ['@sveltejs/vite-plugin-svelte'] },
 
   { place: 'electron.vite.config.ts', imports: [], packages: ['electron-vite', '@sveltejs/vite-plugin-svelte'], nodeBuiltins: true },
+  { place: 'build-resources/electron-builder.ts', imports: [], packages: ['electron-builder'] },
 ];
 
 const UNJUDGED = ['test'];

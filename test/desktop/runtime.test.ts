@@ -5,8 +5,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { findElectronProgram } from '../../src-main/start.ts';
+import { EXPECTED_FUSES, readFuses } from './fuses.ts';
 
-const MAIN_FILE = join(import.meta.dirname, '..', '..', 'out', 'main', 'main.js');
+const OUT = join(import.meta.dirname, '..', '..', 'out');
+const MAIN_FILE = join(OUT, 'main', 'main.js');
 const START_MILLISECONDS = 30_000;
 
 const program = findElectronProgram();
@@ -33,8 +35,8 @@ describe.skipIf(hindrance !== null)(`the real window${hindrance ? `: ${hindrance
 
   beforeEach(async () => {
     folder = mkdtempSync(join(tmpdir(), 'struckline-runtime-'));
-    const argv = ['--remote-debugging-port=0', `--user-data-dir=${join(folder, 'profile')}`, MAIN_FILE, '--folder', join(folder, 'houses')];
-    child = spawn(program!, argv, { stdio: ['ignore', 'ignore', 'pipe'] });
+    const argv = ['--remote-debugging-port=0', MAIN_FILE, '--folder', join(folder, 'houses')];
+    child = spawn(program!, argv, { env: { ...process.env, STRUCKLINE_OWN: join(folder, 'own') }, stdio: ['ignore', 'ignore', 'pipe'] });
     let output = '';
     child.stderr?.on('data', (piece: Buffer) => (output += piece.toString('utf8')));
     await expect.poll(() => output, { timeout: START_MILLISECONDS }).toMatch(/DevTools listening on ws:\S+/);
@@ -66,11 +68,22 @@ describe.skipIf(hindrance !== null)(`the real window${hindrance ? `: ${hindrance
     expect(await evaluate("strucklineHost.call('describe-host', {})")).toMatchObject({ ok: true, value: { shell: 'desktop', folder: join(folder, 'houses') } });
   });
 
-  test('holds nothing of Node, nothing of Electron but the one call, and reaches nothing outside', async () => {
-    expect(await evaluate("[typeof require, typeof process, typeof module, Object.keys(strucklineHost).join()].join(' ')")).toBe('undefined undefined undefined call');
+  test('holds nothing of Node, nothing of Electron but the two calls, and reaches nothing outside', async () => {
+    expect(await evaluate("[typeof require, typeof process, typeof module, Object.keys(strucklineHost).join()].join(' ')")).toBe('undefined undefined undefined call,openDropped');
     expect(await evaluate("fetch('https://struckline.example').then(() => 'left', () => 'stayed')")).toBe('stayed');
     expect(await evaluate("String(window.open('https://struckline.example'))")).toBe('null');
     expect(await evaluate("navigator.permissions.query({ name: 'geolocation' }).then(({ state }) => state)")).toBe('denied');
     expect(await evaluate("(location.href = 'https://struckline.example/', new Promise((resolve) => setTimeout(() => resolve(location.href), 500)))")).toBe('app://struckline/');
+  });
+});
+
+/** Where the packing puts the program, or the app that holds it, before it makes an installer of it. */
+const PACKED = ['linux-unpacked/struckline', 'linux-arm64-unpacked/struckline', 'win-unpacked/Struckline.exe', 'win-arm64-unpacked/Struckline.exe', 'mac/Struckline.app', 'mac-arm64/Struckline.app'];
+const packed = PACKED.map((path) => join(OUT, 'packed', path)).filter((path) => existsSync(path));
+const unpacked = packed.length === 0 ? ": needs the packed app, which 'npm run package' makes where Electron's runtime can be fetched" : '';
+
+describe.skipIf(unpacked !== '')(`the packed app${unpacked}`, () => {
+  test('has every fuse as it should be', async () => {
+    expect(await Promise.all(packed.map(readFuses))).toEqual(packed.map(() => EXPECTED_FUSES));
   });
 });
