@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type Limits, USUAL_LIMITS } from '../../src-main/loopback/serve-office.ts';
 import { OwnWindow } from './own-window.ts';
-import { type Answer, ask, askRaw, openRaw, type Raw, serveHouses, type Serving, statusesOf } from './serving.ts';
+import { type Answer, ask, askRaw, openRaw, serveHouses, type Serving, statusesOf } from './serving.ts';
 
 let serving: Serving;
 let own: OwnWindow;
@@ -74,23 +74,24 @@ test('connections that only wait: the oldest has to go for each that is too many
   const [held, most] = [60, 20];
   await start({ ...USUAL_LIMITS, strangers: { connections: most, requestsEachSecond: Infinity } });
   await own.worksOn();
-  const waiting: Raw[] = [];
   // Of each two one is silent and one has begun to speak.
-  for (let index = 0; index < held; index += 1) waiting.push(await openRaw(origin, index % 2 ? `GET / HTTP/1.1\r\nHost: ${host}\r\n` : ''));
-  for (const { ended } of waiting.slice(0, held - most)) {
-    const text = await ended;
+  const waiting = await Promise.all(Array.from({ length: held }, (_, index) => openRaw(origin, index % 2 ? `GET / HTTP/1.1\r\nHost: ${host}\r\n` : '')));
+  const gone: string[] = [];
+  for (const { ended } of waiting) void ended.then((text) => gone.push(text));
+  await expect.poll(() => gone.length).toBe(held - most);
+  for (const text of gone) {
     expect(statusesOf(text)).toEqual([503]);
     expect(text).toMatch(/\r\nRetry-After: 1\r\n/);
     expect(text).toContain('Try again in a second');
   }
   // Its fresh connection takes the place of the oldest that is left.
   await own.worksOn();
-  expect(waiting.filter(({ socket }) => !socket.destroyed)).toHaveLength(most - 1);
+  await expect.poll(() => gone.length).toBe(held - most + 1);
   for (const { socket } of waiting) socket.destroy();
 });
 
 describe('slow requests', () => {
-  beforeEach(() => start({ ...USUAL_LIMITS, headersMilliseconds: 1_000, requestMilliseconds: 1_500, lookMilliseconds: 50 }));
+  beforeEach(() => start({ ...USUAL_LIMITS, headersMilliseconds: 2_000, requestMilliseconds: 2_500, lookMilliseconds: 50 }));
 
   const TRICKLE_MILLISECONDS = 20;
   const ownHead = (more: string) => `POST /call/undo HTTP/1.1\r\n${Object.entries(own.headers()).map(([name, value]) => `${name}: ${value}\r\n`).join('')}${more}\r\n\r\n`;

@@ -1,4 +1,5 @@
 import { createServer } from 'node:http';
+import { Socket } from 'node:net';
 import { expect, test } from 'vitest';
 import { watchStrangers } from '../../src-main/loopback/strangers.ts';
 
@@ -13,4 +14,13 @@ test('a second has room for so many strangers, and the next one has it again', (
   expect(ask()).toBe(429);
   now = 101;
   expect([ask(), ask(), ask()]).toEqual([401, 401, 429]);
+});
+
+test('each connection that is too many costs another one its place, even where all come in one breath', () => {
+  const server = createServer();
+  watchStrangers(server, { connections: 2, requestsEachSecond: 1 });
+  const sockets = Array.from({ length: 5 }, () => new Socket());
+  for (const socket of sockets) server.emit('connection', socket);
+  expect(sockets.map(({ destroyed }) => destroyed)).toEqual([true, true, true, false, false]);
+  for (const socket of sockets) socket.destroy();
 });
