@@ -23,7 +23,7 @@ export function watchWindow(window: WindowCalls, ask: ElectronCalls['ask']): voi
     question = asked;
     const { response } = await ask(window, { ...askWhileStuck(), signal: asked.signal });
     question = null;
-    if (asked.signal.aborted || response !== RELOAD || window.isDestroyed()) return;
+    if (response !== RELOAD || window.isDestroyed()) return;
     // A page that does not answer can't be loaded again in the process that it is stuck in.
     isBeingEnded = true;
     page.forcefullyCrashRenderer();

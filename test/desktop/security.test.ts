@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { houseAddress, houseShown } from '../../src-main/desktop/addresses.ts';
 import * as desktop from '../../src-main/desktop/security.ts';
@@ -103,4 +105,10 @@ describe('the arguments', () => {
     expect(readSettings(['--enable-logging', '--lang=de', '.', 'Home.struckline'], surroundings)).toEqual({ folder: '/home/somebody/Struckline', files: ['/houses/Home.struckline'] });
     expect(readSettings(['--folder'], surroundings)).toEqual({ folder: '/home/somebody/Struckline', files: [] });
   });
+});
+
+test('the shell asks Electron for these parts alone: nothing that opens pages elsewhere, reports crashes, updates or reaches the network', () => {
+  const folder = join(import.meta.dirname, '../../src-main/desktop');
+  const asked = readdirSync(folder).flatMap((name) => [...readFileSync(join(folder, name), 'utf8').matchAll(/import \{ ([^}]*) \} from 'electron'/g)].flatMap(([, names]) => names!.split(', ')));
+  expect(asked.sort()).toEqual(['BrowserWindow', 'Menu', 'app', 'contextBridge', 'dialog', 'ipcMain', 'ipcRenderer', 'protocol', 'screen', 'session', 'webUtils']);
 });
