@@ -21,6 +21,6 @@ test('each connection that is too many costs another one its place, even where a
   watchStrangers(server, { connections: 2, requestsEachSecond: 1 });
   const sockets = Array.from({ length: 5 }, () => new Socket());
   for (const socket of sockets) server.emit('connection', socket);
-  expect(sockets.map(({ writableEnded }) => writableEnded)).toEqual([true, true, true, false, false]);
+  expect(sockets.map(({ writable }) => writable)).toEqual([false, false, false, true, true]);
   for (const socket of sockets) socket.destroy();
 });
