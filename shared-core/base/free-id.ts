@@ -16,8 +16,9 @@ export function idFor(name: string, otherwise: string, taken: readonly string[])
  * `freeId('door', ['door', 'door2'])` is `door3`.
  */
 export function freeId(stem: string, taken: readonly string[]): string {
-  if (!taken.includes(stem)) return stem;
+  const there = new Set(taken);
+  if (!there.has(stem)) return stem;
   let number = 2;
-  while (taken.includes(`${stem}${number}`)) number += 1;
+  while (there.has(`${stem}${number}`)) number += 1;
   return `${stem}${number}`;
 }

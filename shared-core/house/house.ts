@@ -33,7 +33,7 @@ export const MOST_ROOMS = 2000;
 /** A picture 640 px long is far below it; all of them go into one document and through every call. */
 export const LONGEST_PICTURE = 400_000;
 const pictureTaken = takes(say`a picture as a data URL of image/png, image/jpeg or image/webp in base64, of at most ${LONGEST_PICTURE} characters and ${MOST_PIXELS} pixels each way`);
-export const pictureImage = z.string({ error: pictureTaken }).max(LONGEST_PICTURE, { error: pictureTaken }).regex(IMAGE_PATTERN, { error: pictureTaken }).refine(isRasterImage, { error: pictureTaken });
+export const pictureImage = z.string({ error: pictureTaken }).max(LONGEST_PICTURE, { error: pictureTaken, abort: true }).regex(IMAGE_PATTERN, { error: pictureTaken, abort: true }).refine(isRasterImage, { error: pictureTaken });
 
 /** One repeat of a pattern as it is seen, cropped at its edges. */
 export const picture = facts(say`a picture`, { covering: id(), image: pictureImage });

@@ -32,6 +32,6 @@ export const photo = facts(say`a photo`, {
   caption: text(say`what the photo shows`).optional(),
   image: z
     .string({ error: imageTaken })
-    .max(LONGEST_PHOTO, { error: imageTaken })
+    .max(LONGEST_PHOTO, { error: imageTaken, abort: true })
     .refine((image) => isRasterImage(image) || isKept(image), { error: imageTaken }),
 });

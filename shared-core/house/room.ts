@@ -39,6 +39,8 @@ const turn = z.string({ error: takes(say`"inside", "outside", "straight" or an i
   { error: takes(say`"inside", "outside", "straight" or an interior angle from "10" to "350" degrees`) },
 );
 
+export const MOST_OPENINGS = 50;
+
 /** A wall, left to right for somebody standing inside the room. */
 export const wall = facts(say`a wall`, {
   id: id(),
@@ -47,7 +49,7 @@ export const wall = facts(say`a wall`, {
   base: leftAndRight.prefault('0 in'),
   turn: turn.prefault('inside'),
   plumbRight: measure.optional(),
-  openings: listOf(opening, say`openings`, 50).prefault([]),
+  openings: listOf(opening, say`openings`, MOST_OPENINGS).prefault([]),
   surface: surface.optional(),
   note: note().optional(),
 });
@@ -116,6 +118,8 @@ export const ceiling = facts(say`a ceiling`, {
 
 /** Far more than a room has. */
 export const MOST_WALLS = 200;
+export const MOST_RAILS = 50;
+export const MOST_FURNITURE = 100;
 
 export const room = facts(say`a room`, {
   id: id(),
@@ -123,8 +127,8 @@ export const room = facts(say`a room`, {
   storey: text(say`a storey`, 80).optional(),
   walls: listOf(wall, say`walls`, MOST_WALLS).prefault([]),
   focalWall: id().optional(),
-  rails: listOf(rail, say`rails`, 50).prefault([]),
-  furniture: listOf(furniture, say`pieces of furniture`, 100).prefault([]),
+  rails: listOf(rail, say`rails`, MOST_RAILS).prefault([]),
+  furniture: listOf(furniture, say`pieces of furniture`, MOST_FURNITURE).prefault([]),
   bands: listOf(band, say`bands`, 100).prefault([]),
   ceiling: ceiling.optional(),
   ceilingSurface: surface.optional(),

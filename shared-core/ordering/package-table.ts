@@ -1,4 +1,5 @@
 import { bad, type Fault, fault, good, type Outcome } from '../base/index.ts';
+import { firstFaults, MOST_FAULTS } from '../house/index.ts';
 import { columnOf, type ColumnWords, isCalendarDay, quoteTyped, readHeading, readSeparated, type TableLine, wordsIn } from '../units/index.ts';
 import { say } from '../words/index.ts';
 
@@ -64,8 +65,12 @@ export function readPackageTable(text: string): Outcome<readonly PackageRow[]> {
   if (packages.length > MOST_ROWS) return fault('', say`This table has ${packages.length} packages; at most ${MOST_ROWS} are taken at once`);
 
   const faults: Fault[] = [];
-  const rows = packages.map((line, index) => readRow(line, heading.value, (column, message) => faults.push({ path: `rows[${index}]${column && `.${column}`}`, message })));
-  return faults.length > 0 ? bad(faults) : good(rows);
+  const rows: PackageRow[] = [];
+  for (const [index, line] of packages.entries()) {
+    rows.push(readRow(line, heading.value, (column, message) => faults.push({ path: `rows[${index}]${column && `.${column}`}`, message })));
+    if (faults.length > MOST_FAULTS) break;
+  }
+  return faults.length > 0 ? bad(firstFaults(faults)) : good(rows);
 }
 
 /** A column, or undefined for one of no name. */

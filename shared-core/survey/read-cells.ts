@@ -37,6 +37,7 @@ interface Head<Column extends string> {
 }
 
 const UNIT_OF_HEADING = /^(.*?)\s*[([]\s*(\p{L}+|°)\s*[)\]]$/u;
+const LONGEST_HEADING = 100;
 const DEGREES_ALONE = new RegExp(`^${DEGREES}$`, 'i');
 
 /** The rows of a table that was pasted or read from a file, each with its cells by their columns; all that is wrong with its headings otherwise. */
@@ -59,7 +60,7 @@ export function readRows<Column extends string>(text: string, kind: TableKind<Co
 
 function readHeads<Column extends string>({ number, cells }: TableLine, { words, needed }: TableKind<Column>): Outcome<readonly Head<Column>[]> {
   const split = cells.map((cell) => {
-    const [, name = cell, unit = ''] = UNIT_OF_HEADING.exec(cell) ?? [];
+    const [, name = cell, unit = ''] = (cell.length > LONGEST_HEADING ? null : UNIT_OF_HEADING.exec(cell)) ?? [];
     // A corner's unit is degrees in any case.
     if (DEGREES_ALONE.test(unit)) return { name, unit: '' };
     return unit !== '' && parseMeasure(`1 ${unit}`).ok ? { name, unit } : { name: cell, unit: '' };

@@ -1,5 +1,5 @@
 import { bad, type Fault, freeId, good, idFor, type Outcome } from '../base/index.ts';
-import { applyEdit, type Edit, type House, newHouse, REVEAL_SIDES, USUAL_SIDES } from '../house/index.ts';
+import { applyEdit, type Edit, type House, MOST_FURNITURE, MOST_OPENINGS, MOST_RAILS, MOST_ROOMS, MOST_WALLS, newHouse, REVEAL_SIDES, USUAL_SIDES } from '../house/index.ts';
 import { quoteTyped, wordsIn } from '../units/index.ts';
 import { endsReader, lengthReader, readNameCell, type ReadRow, readRows, readTurnCell, type RowCells, type TableKind } from './read-cells.ts';
 import { columnsOf, KIND_WORDS, openingOf, ROOM_COLUMNS, ROOM_WORDS, type RoomColumn, ROW_KINDS, type RowKind } from './room-columns.ts';
@@ -118,6 +118,10 @@ class RoomReader {
     }
     const storey = row.typed('storey') || (row.typed('room') === '' ? above?.storey : undefined);
     const known = kind === 'room' ? undefined : isAbove ? this.#current! : this.drafts.findLast(({ facts }) => facts.name === name && facts.storey === storey);
+    if (!known && this.#taken.length >= MOST_ROOMS) {
+      row.complain('room', say`the house would have more rooms than the ${MOST_ROOMS} that it takes.`);
+      return null;
+    }
     const room = known ?? this.#begin(name, storey, row);
     if (row.typed('room') === '') row.show('room', name);
     this.#current = room;
@@ -134,6 +138,7 @@ class RoomReader {
 
   #readWall(row: Row, room: Draft): void {
     const { walls } = room.facts;
+    if (walls.length >= MOST_WALLS) return row.complain('wall', say`${room.facts.name} has the ${MOST_WALLS} walls that a room takes in rows above already.`);
     const taken = walls.map(({ id }) => id);
     const id = row.take('wall', readNameCell) ?? nextWallId(taken);
     if (row.typed('wall') === '') row.show('wall', id);
@@ -169,6 +174,7 @@ class RoomReader {
     const entrance = row.has('entrance') ? row.take('entrance', readYes, sayYes) === true : kind === 'door' && !hasEntrance;
     if (!wall) return;
     const openings = (wall.openings ??= []);
+    if (openings.length >= MOST_OPENINGS) return row.complain('wall', say`wall ${wall.id} has the ${MOST_OPENINGS} openings that a wall takes in rows above already.`);
     room.origins.set(`rooms[0].walls[${room.facts.walls.indexOf(wall)}].openings[${openings.length}]`, row);
     const opened = openingOf(kind)!;
     openings.push({ id: name ?? freeId(opened, openings.map(({ id }) => id)), kind: opened, entrance, ...opening, sill, ...(depth === null ? {} : { reveal: { depth, sides: [...(sides ?? USUAL_SIDES)] } }) });
@@ -176,6 +182,7 @@ class RoomReader {
 
   #readRail(row: Row, room: Draft): void {
     const { rails } = room.facts;
+    if (rails.length >= MOST_RAILS) return row.complain('room', say`${room.facts.name} has the ${MOST_RAILS} rails that a room takes in rows above already.`);
     const walls = row.typed('wall').split(/[\s,;]+/).filter((word) => word !== '');
     const isAll = walls.length === 0 || (walls.length === 1 && isOneOf(ALL, walls[0]!) && !room.facts.walls.some(({ id }) => id === walls[0]));
     room.origins.set(`rooms[0].rails[${rails.length}]`, row);
@@ -190,6 +197,7 @@ class RoomReader {
 
   #readPiece(row: Row, room: Draft): void {
     const { furniture } = room.facts;
+    if (furniture.length >= MOST_FURNITURE) return row.complain('room', say`${room.facts.name} has the ${MOST_FURNITURE} pieces of furniture that a room takes in rows above already.`);
     const wall = this.#wallOf(row, 'furniture', room);
     room.origins.set(`rooms[0].furniture[${furniture.length}]`, row);
     furniture.push({

@@ -19,6 +19,9 @@ const FORMULA = /^['"\s]*(?:[=+\-@＝＋－＠]|[\t\r\n])/u;
 const BEFORE_FORMULA = /['"\s;]+/gu;
 const BEGINS_FORMULA = /^[=+\-@＝＋－＠]/u;
 
+/** Far more than any table has that is read here. */
+const MOST_CELLS = 100;
+
 interface Cell {
   readonly value: string;
   /** Just behind the cell, where a separator, a line's end or nothing stands. */
@@ -30,7 +33,8 @@ interface Cell {
  *
  * Cells are kept apart by tabs where the first row has any, else by semicolons or commas, of which it has more; a cell
  * in quotes may hold any of these, line ends, and quotes written twice. A row may have any number of cells. The apostrophe
- * that `separatedCell` puts before a formula is taken off again. Fails, with the line, where a quote is not closed or something stands beside a cell in quotes.
+ * that `separatedCell` puts before a formula is taken off again. Fails, with the line,
+ * where a quote is not closed, where something stands beside a cell in quotes and where a row has more than 100 cells.
  * Source: RFC 4180 (from memory); tabs and semicolons are how spreadsheets copy and save, common practice, no source.
  *
  * `K-2041;"22;14";8` is one line of K-2041, 22;14 and 8.
@@ -48,6 +52,7 @@ export function readSeparated(text: string): Outcome<readonly TableLine[]> {
     const { value, end } = cell.value;
     lineEnds += countLineEnds(text.slice(at, end));
     cells.push(unguarded(value.trim()));
+    if (cells.length > MOST_CELLS) return fault('', say`Line ${number} has more than ${MOST_CELLS} cells; check that it is the right table`);
     at = end + 1;
     if (text[end] === separator) continue;
     if (cells.some((one) => one !== '')) lines.push({ number, cells });

@@ -7,11 +7,12 @@ import ICAL from 'ical.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { HouseListing, OpenedHouse, WrittenText } from '../../shared-core/contract/index.ts';
 import { drawRoomPlan } from '../../shared-core/drawing/index.ts';
-import { decodeHouse, encodeHouse, type House, newHouse } from '../../shared-core/house/index.ts';
+import { decodeHouse, type House, newHouse } from '../../shared-core/house/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
 import { drawOutline, readRoomTable, writeRoomTable } from '../../shared-core/survey/index.ts';
 import { readSeparated, separatedCell, writeSeparated } from '../../shared-core/units/index.ts';
 import { calendarFile, jobSheets, orderCsv } from '../../src-main/documents/index.ts';
+import { fileNameOf } from '../../src-main/office/file-names.ts';
 import { type Office, openOffice } from '../../src-main/office/index.ts';
 import { exampleDocument, houseOf, type Loose } from '../builders.ts';
 import { badlySaid } from './words-of-a-failure.ts';
@@ -51,6 +52,9 @@ const plain = calendarFile(houseNamed('Plain'), planHouse(houseNamed('Plain'), '
 
 /** What a spreadsheet might take for a formula; a number is one for nobody. */
 const isRun = (cell: string) => /^["'\s]*[=+\-@＝＋－＠]/.test(cell) && !/^\s*'/.test(cell.replace(/^[\s"]+/, '')) && !/^-?\d+(?:\.\d+)?$/.test(cell);
+
+/** What Windows, macOS and Linux all take, in sight, not hidden and at most 200 bytes long. */
+const isGoodFileName = (file: string) => file === file.normalize('NFC') && file.isWellFormed() && Buffer.byteLength(file) <= 200 && !/[/\\:*?"<>|\p{C}]|^[\s.-]|[\s.]\.|\s{2}/u.test(file) && !/^(?:con|prn|aux|nul|conin\$|conout\$|com\d|lpt\d)(?:\.|$)/i.test(file);
 
 /** Every cell as a library reads it that is not ours, whatever it takes to keep cells apart. */
 function cellsOf(csv: string): readonly string[] {
@@ -102,20 +106,23 @@ describe.each(BORNE.map((name) => [name.slice(0, 30), name]))('a house in which 
     expect(JSON.stringify(drawing.shapes)).not.toMatch(/&(?:lt|gt|quot|amp);/);
   });
 
-  it('gets files with names that any disk takes, in the folder of houses alone', async () => {
-    const isGood = (file: string) => file === file.normalize('NFC') && file.isWellFormed() && Buffer.byteLength(file) <= 200 && !/[/\\:*?"<>|\p{C}]|^[\s.-]|[\s.]\.|\s{2}/u.test(file) && !/^(?:con|prn|aux|nul|conin\$|conout\$|com\d|lpt\d)(?:\.|$)/i.test(file);
+  it('gets files with names that any disk takes', () => {
+    expect(['.struckline', ' 12.struckline', ', job sheets.txt', '.json'].map((rest) => fileNameOf(name, rest)).filter((file) => !isGoodFileName(file))).toEqual([]);
+  });
+});
+
+describe('a house of such a name', () => {
+  it.each(['../../etc/passwd', 'C:\\Windows\\x', 'CON', 'a\u202egpj.exe', '漢'.repeat(80), '...'])('such as %j lies in the folder of houses, is listed by its name and can be written out', async (name) => {
     const made = await office.call('create-house', { name, lengths: 'metric', currency: 'EUR' });
-    const imported = await office.call('import-document', { text: JSON.stringify(encodeHouse(house)) });
-    const files = [made, imported].map((reply) => (reply.ok ? (reply.value as OpenedHouse).file : badlySaid(reply)!));
-    expect(files.filter((file) => !isGood(file))).toEqual([]);
+    const { file } = (made as { value: OpenedHouse }).value;
     const listed = await office.call('list-houses', {});
-    const names = (listed.ok ? (listed.value as readonly HouseListing[]) : []).filter(({ file }) => files.includes(file)).map((one) => one.name);
-    expect(names).toEqual([name.trim(), name.trim()]);
-    for (const file of files) {
-      const papers = [await office.call('export-document', { file }), await office.call('write-paper', { file, paper: 'job-sheets' })];
-      expect(papers.map((reply) => (reply.ok ? (reply.value as WrittenText).fileName : badlySaid(reply)!)).filter((proposed) => !isGood(proposed))).toEqual([]);
-    }
-    expect(readdirSync(folder).toSorted()).toEqual(['houses']);
+    expect((listed as { value: readonly HouseListing[] }).value.find((one) => one.file === file)?.name).toBe(name);
+    const papers = [await office.call('export-document', { file }), await office.call('write-paper', { file, paper: 'job-sheets' })];
+    const names = [file, ...papers.map((reply) => (reply.ok ? (reply.value as WrittenText).fileName : badlySaid(reply)!))];
+    expect(names.filter((one) => !isGoodFileName(one))).toEqual([]);
+    const renamed = await office.call('edit-house', { file, revision: 0, edit: { kind: 'change-house', facts: { built: 1900 } } });
+    expect(renamed.ok).toBe(true);
+    expect([readdirSync(folder), readdirSync(join(folder, 'houses')).includes(file)]).toEqual([['houses'], true]);
   });
 });
 

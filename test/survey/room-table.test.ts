@@ -241,9 +241,9 @@ describe('nothing is added of a table with a fault', () => {
 
   test('of more rooms than a house takes', () => {
     const rooms = (count: number) => `room,what\n${Array.from({ length: count }, (_, index) => `Room ${index},room\n`).join('')}`;
-    expect(troublesOf(rooms(2001))).toEqual(['holds more than 2000 rooms']);
+    expect(troublesOf(rooms(2001))).toEqual(['2002: Room: the house would have more rooms than the 2000 that it takes.']);
     const many = added(rooms(1999));
-    expect(troublesOf('room,what\nDen,room\nDen,room', many)).toEqual(['would be 2001; a house takes 2000 rooms']);
+    expect(troublesOf('room,what\nDen,room\nDen,room', many)).toEqual(['3: Room: the house would have more rooms than the 2000 that it takes.']);
   });
 });
 

@@ -69,6 +69,7 @@ export const UNITS: Words = {
   'the quote before {0} is not closed; a cell in quotes ends with a quote': 'das Anführungszeichen vor {0} ist nicht geschlossen; eine Zelle in Anführungszeichen endet mit einem Anführungszeichen',
   'after {0} the cell goes on; a quote within a cell in quotes is written twice': 'nach {0} geht die Zelle weiter; ein Anführungszeichen innerhalb einer Zelle in Anführungszeichen wird doppelt geschrieben',
 
+  'Line {0} has more than {1} cells; check that it is the right table': 'Zeile {0} hat mehr als {1} Zellen; prüfen, ob es die richtige Tabelle ist',
   '{0} is no heading that is known; those that are known are {1}; leave other columns out': '{0} ist keine bekannte Überschrift; bekannt sind {1}; andere Spalten weglassen',
   '{0} is a second column for the {1}; it takes one of each': '{0} ist eine zweite Spalte für {1}; angenommen wird von jeder eine',
   'there is no column for the {0}; known by {1}': 'es fehlt die Spalte {0}; bekannt als {1}',
