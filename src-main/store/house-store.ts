@@ -11,7 +11,7 @@ import { HouseDialect } from './house-dialect.ts';
 import { APPLICATION_ID, migrate } from './migrations.ts';
 import { configure, openDatabase, type OpenedDatabase } from './open-database.ts';
 import { dropLostPhotoImages, findPhotoImage, keepPhotoImages, withPhotoImages } from './photo-images.ts';
-import { changesBetween, fromRows, type RowChange, toRows } from './rows.ts';
+import { changesBetween, fromRows, readChanges, type RowChange, toRows } from './rows.ts';
 import { saySqliteError } from './say-sqlite-error.ts';
 import { FACT_TABLES, type FactTable, type Tables } from './tables.ts';
 
@@ -148,7 +148,9 @@ export class HouseStore {
     return this.#change(revision, async (transaction) => {
       const entry = await transaction.selectFrom('edit').selectAll().where('is_undone', '=', 0).orderBy('number', 'desc').limit(1).executeTakeFirst();
       if (!entry) return refused(say`There is nothing to undo.`, []);
-      await writeChanges(transaction, JSON.parse(entry.changes) as RowChange[], 'before');
+      const changes = readChanges(entry.changes);
+      if (!changes) return refused(say`This can't be undone, as the record of it is damaged; nothing was changed.`, []);
+      await writeChanges(transaction, changes, 'before');
       await transaction.updateTable('edit').set({ is_undone: 1 }).where('number', '=', entry.number).execute();
       return null;
     });
@@ -158,7 +160,9 @@ export class HouseStore {
     return this.#change(revision, async (transaction) => {
       const entry = await transaction.selectFrom('edit').selectAll().where('is_undone', '=', 1).orderBy('number', 'asc').limit(1).executeTakeFirst();
       if (!entry) return refused(say`There is nothing to redo.`, []);
-      await writeChanges(transaction, JSON.parse(entry.changes) as RowChange[], 'after');
+      const changes = readChanges(entry.changes);
+      if (!changes) return refused(say`This can't be done again, as the record of it is damaged; nothing was changed.`, []);
+      await writeChanges(transaction, changes, 'after');
       await transaction.updateTable('edit').set({ is_undone: 0 }).where('number', '=', entry.number).execute();
       return null;
     });

@@ -81,6 +81,22 @@ export function fromRows(ownFacts: string, lists: Readonly<Record<FactTable, rea
   return decoded.ok ? decoded : bad(decoded.faults.map((one) => (one.path === '' ? { ...one, path: 'house' } : one)));
 }
 
+/** What an edit changed, from the text in which it is kept; null where it is damaged or written by something else. */
+export function readChanges(text: string): readonly RowChange[] | null {
+  let changes: unknown;
+  try {
+    changes = JSON.parse(text);
+  } catch {
+    return null;
+  }
+  return Array.isArray(changes) && changes.every(isRowChange) ? changes : null;
+}
+
+function isRowChange(change: Partial<RowChange> | null): change is RowChange {
+  if (typeof change?.id !== 'string' || !(change.table === 'house' || FACT_TABLES.some((table) => table === change.table))) return false;
+  return [change.before, change.after].every((row) => row === null || (Number.isSafeInteger(row?.position) && typeof row?.facts === 'string'));
+}
+
 export function changesBetween(before: Rows, after: Rows): readonly RowChange[] {
   const stored = (row: (FactPlace & StoredFacts) | undefined): StoredFacts | null => (row ? { position: row.position, facts: row.facts } : null);
   return [...new Set([...before.keys(), ...after.keys()])].flatMap((key) => {

@@ -179,6 +179,23 @@ describe('a house file that is damaged anywhere', () => {
     ]);
   });
 
+  it.each(['null', '{}', '[1]', '[null]', '[{"table":"edit","id":"1","before":null,"after":null}]', '[{"table":"room","id":1,"before":null,"after":null}]', '[{"table":"room","id":"x","before":"","after":null}]', '[{"table":"room","id":"x","before":{"position":"0","facts":1},"after":null}]'])('by a record of an edit that says %s is neither undone nor done again by it', async (changes) => {
+    const place = mkdtempSync(join(folder, 'undone-'));
+    const path = join(place, 'House.struckline');
+    writeFileSync(path, files['edited']!);
+    const database = new Database(path);
+    database.prepare('update edit set changes = ?').run(changes);
+    const revision = database.prepare('select revision from house').pluck().get() as number;
+    database.exec('insert into edit select max(number) + 1, name, changes, 1 from edit');
+    database.close();
+    const office = openOffice({ shell: 'loopback', folder: place, ownFolder: join(place, 'own') });
+    const replies = [await office.call('undo', { file: 'House.struckline', revision }), await office.call('redo', { file: 'House.struckline', revision })];
+    const after = await office.call('open-house', { file: 'House.struckline' });
+    await office.close();
+    expect(replies.map((reply) => !reply.ok && reply.error.message)).toEqual(["This can't be undone, as the record of it is damaged; nothing was changed.", "This can't be done again, as the record of it is damaged; nothing was changed."]);
+    expect(after).toMatchObject({ ok: true, value: { revision } });
+  });
+
   it('by a photo that is another than was put there shows none in its place and says which', async () => {
     const place = mkdtempSync(join(folder, 'photos-'));
     writeFileSync(join(place, 'House.struckline'), files['pictured']!);

@@ -228,6 +228,8 @@ const STORE: Words = {
   'The edit was refused; nothing was changed.': 'Die Änderung wurde nicht angenommen; es wurde nichts geändert.',
   'There is nothing to undo.': 'Es gibt nichts rückgängig zu machen.',
   'There is nothing to redo.': 'Es gibt nichts zu wiederholen.',
+  "This can't be undone, as the record of it is damaged; nothing was changed.": 'Das lässt sich nicht rückgängig machen, weil die Aufzeichnung davon beschädigt ist; es wurde nichts geändert.',
+  "This can't be done again, as the record of it is damaged; nothing was changed.": 'Das lässt sich nicht wiederholen, weil die Aufzeichnung davon beschädigt ist; es wurde nichts geändert.',
   '{0} is not as Struckline wrote it: another program has changed its form. Nothing was changed. A back-up may still have the house.':
     '{0} ist nicht mehr, wie Struckline die Datei geschrieben hat: ein anderes Programm hat ihren Aufbau geändert. Es wurde nichts geändert. In einer Sicherung ist das Haus vielleicht noch.',
   "{0} is damaged in places. What can still be read of the house is shown; it can't be changed. Restore a back-up, or save a copy: what can be read goes into it, without what could be undone.":
