@@ -3,6 +3,8 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test as base } from '@playwright/test';
+import { serveOffice } from '../../src-main/loopback/serve-office.ts';
+import { openOffice } from '../../src-main/office/index.ts';
 
 const ROOT = new URL('../..', import.meta.url).pathname;
 
@@ -56,11 +58,23 @@ export async function temporaryFolder(): Promise<string> {
   return mkdtemp(join(tmpdir(), 'struckline-'));
 }
 
+/** The same server and office within this process, which is there at once; how the app starts and ends is for the tests that start it. */
+async function serveHere(folder: string): Promise<Running> {
+  const office = openOffice({ shell: 'loopback', folder, ownFolder: join(folder, 'own') });
+  const served = await serveOffice(office, { rendererFolder: join(ROOT, 'out', 'renderer') });
+  let stopping: Promise<void> | null = null;
+  const stop = async () => {
+    await served.close();
+    await office.close();
+  };
+  return { address: served.address, folder, stop: () => (stopping ??= stop()) };
+}
+
 /** A test with the app running on an empty folder of houses. */
 export const test = base.extend<{ running: Running }>({
   running: async ({ browserName: _any }, use) => {
     const folder = await temporaryFolder();
-    const running = await startStruckline(folder);
+    const running = await serveHere(folder);
     await use(running);
     await running.stop();
     await rm(folder, { recursive: true });
