@@ -214,6 +214,7 @@ export class HouseStore {
     try {
       return await this.#changeAtOnce(revision, work);
     } catch (error) {
+      if (error instanceof Contradiction) return failed(refused(say`This change would leave facts that contradict one another; nothing was changed.`, error.faults));
       const message = saySqliteError(error, basename(this.#path));
       if (message === null) throw error;
       return failed({ code: 'not-written', message });
@@ -246,9 +247,19 @@ export class HouseStore {
         return failed(failure);
       }
       const changed = await readStored(transaction);
-      if (!changed.ok) throw new Error(`an edit left facts that can't be read: ${changed.faults.map(({ path, message }) => `${path} ${message}`).join('; ')}`);
+      if (!changed.ok) throw new Contradiction(changed.faults);
       return { ok: true, value: changed.value };
     });
+  }
+}
+
+/** Thrown within a transaction, so that what was written in it is taken back. */
+class Contradiction extends Error {
+  readonly faults: readonly Fault[];
+
+  constructor(faults: readonly Fault[]) {
+    super();
+    this.faults = faults;
   }
 }
 

@@ -7,6 +7,7 @@ import { layTape } from '../../shared-core/cutting/tape.ts';
 import { fewestRolls } from './fewest-rolls.ts';
 import { falkenauerTriplets, freeMatch, HALF_DROP, johnsonsWorst, manyTypes, smallProblems } from './problems.ts';
 import { simulate } from './simulate.ts';
+import { shareOf } from '../share-of.ts';
 
 const EFFORTS: readonly Effort[] = ['instant', 'usual', 'patient'];
 
@@ -164,7 +165,7 @@ describe('any problem', () => {
         expect(checkCuts(problem, plan)).toEqual([]);
         expect(plan.lowerBound).toBeLessThanOrEqual(plan.rollCount);
       }),
-      { numRuns: 1_000 },
+      { numRuns: shareOf(1_000, 200) },
     );
   });
 
@@ -173,7 +174,7 @@ describe('any problem', () => {
       fc.property(problems, (problem) => {
         expect(simulate(problem, planCuts(problem))).toEqual([]);
       }),
-      { numRuns: 500 },
+      { numRuns: shareOf(500, 100) },
     );
   });
 
@@ -185,7 +186,7 @@ describe('any problem', () => {
         expect([plan.rollCount, plan.lowerBound]).toEqual([fewest, fewest]);
         expect(checkCuts(problem, plan)).toEqual([]);
       }),
-      { numRuns: 5_000 },
+      { numRuns: shareOf(5_000, 1_000) },
     );
   });
 
@@ -197,7 +198,7 @@ describe('any problem', () => {
         expect(plan.lowerBound).toBeLessThanOrEqual(fewest);
         expect(plan.rollCount).toBeGreaterThanOrEqual(fewest);
       }),
-      { numRuns: 1_500 },
+      { numRuns: shareOf(1_500, 300) },
     );
   });
 
@@ -210,7 +211,7 @@ describe('any problem', () => {
         expect(plan.lowerBound).toBeLessThanOrEqual(plan.rollCount);
         expect(planCuts(problem, 'patient').rollCount).toBeLessThanOrEqual(plan.rollCount);
       }),
-      { numRuns: 300 },
+      { numRuns: shareOf(300, 60) },
     );
   });
 
@@ -240,7 +241,7 @@ describe('any problem', () => {
         expect(checkCuts(problem, plan)).toEqual([]);
         expect(changed.flatMap((wrong, index) => (checkCuts(problem, wrong).length > 0 ? [] : [index]))).toEqual([]);
       }),
-      { numRuns: 500 },
+      { numRuns: shareOf(500, 100) },
     );
   });
 
@@ -251,7 +252,7 @@ describe('any problem', () => {
         expect(usual).toBeLessThanOrEqual(instant ?? 0);
         expect(patient).toBeLessThanOrEqual(usual ?? 0);
       }),
-      { numRuns: 200 },
+      { numRuns: shareOf(200, 40) },
     );
   });
 
@@ -266,7 +267,7 @@ describe('any problem', () => {
           expect([other.rollCount, other.lowerBound]).toEqual([plan.rollCount, plan.lowerBound]);
         },
       ),
-      { numRuns: 300 },
+      { numRuns: shareOf(300, 60) },
     );
   });
 

@@ -1,10 +1,11 @@
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { HouseStore } from '../../src-main/store/index.ts';
 import { firstHouse, printOf, UndisturbedSession } from './numbered-edits.ts';
 import { findStraceTrouble, runWatched } from './strace.ts';
+import { shareOf } from '../share-of.ts';
 
 const NAME = 'Session.struckline';
 const CHANGES = '6';
@@ -22,7 +23,8 @@ const FAULTS = [
 ].flatMap((fault) => Array.from({ length: 60 }, (_, index) => ({ ...fault, when: index < 30 ? `${index + 1}` : `${index - 29}+` })));
 
 /** Of a share the cases lie apart, so that each kind of fault has some. */
-const chosen = FAULTS.filter((_, index) => Math.floor(index * inject('share')) > Math.floor((index - 1) * inject('share')));
+const CASES = shareOf(FAULTS.length, 10);
+const chosen = FAULTS.filter((_, index) => Math.floor((index * CASES) / FAULTS.length) > Math.floor(((index - 1) * CASES) / FAULTS.length));
 
 const trouble = findStraceTrouble();
 

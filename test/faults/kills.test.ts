@@ -3,11 +3,12 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { once } from 'node:events';
-import { expect, inject, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { HouseStore } from '../../src-main/store/index.ts';
 import { firstHouse, printOf, UndisturbedSession } from './numbered-edits.ts';
+import { shareOf } from '../share-of.ts';
 
-const KILLS = Math.ceil(1_000 * inject('share'));
+const KILLS = shareOf(1_000, 8);
 const ENDLESS = '1000000';
 /** A kill waits for so many changes at most and then for a moment of chance, so that it falls into opening, into a change or between two. */
 const MOST_CHANGES = 5;

@@ -2,15 +2,16 @@ import { createHash } from 'node:crypto';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, inject, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { HouseStore } from '../../src-main/store/index.ts';
 import { firstHouse, printOf, UndisturbedSession } from './numbered-edits.ts';
 import { chanceOf } from './seeded.ts';
 import { findStraceTrouble, runWatched } from './strace.ts';
 import { type Contents, readTrace, TRACE_OPTIONS, WatchedDisk } from './watched-disk.ts';
+import { shareOf } from '../share-of.ts';
 
 const NAME = 'Session.struckline';
-const CHANGES = Math.ceil(200 * inject('share'));
+const CHANGES = shareOf(200, 4);
 const SEED = 20_261_127;
 
 const trouble = findStraceTrouble();

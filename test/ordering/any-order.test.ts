@@ -6,6 +6,7 @@ import { isRollGoods, longestPiece, rollOf } from '../../shared-core/ordering/in
 import { type HousePlan, piecesOf, planHouse } from '../../shared-core/plan/index.ts';
 import { modulo } from '../../shared-core/units/index.ts';
 import { documentOf, houseOf, type Loose, room } from '../builders.ts';
+import { shareOf } from '../share-of.ts';
 
 const PRICES: Readonly<Record<number, number>> = { 1: 45_00, 2: 84_00, 3: 120_00 };
 
@@ -51,7 +52,7 @@ const house = fc
 /** A loaded machine takes longer over many plans than a test is given. */
 const SLOW = 60_000;
 
-const check = (property: (plan: HousePlan, house: House) => void, numRuns = 150) => fc.assert(fc.property(house, (facts) => property(planHouse(facts), facts)), { numRuns });
+const check = (property: (plan: HousePlan, house: House) => void, numRuns = shareOf(150, 40)) => fc.assert(fc.property(house, (facts) => property(planHouse(facts), facts)), { numRuns });
 
 function goodsOf({ coverings: [covering] }: House) {
   if (!covering || !isRollGoods(covering)) throw new Error('goods in rolls');

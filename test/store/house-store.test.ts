@@ -122,6 +122,21 @@ describe('a house file', () => {
     expect(await readOf(store)).toEqual(before);
   });
 
+  test('refuses to undo what would leave facts that contradict one another, with their places', async () => {
+    const store = await created();
+    await store.edit(lengthOfB('10 ft'), 0);
+    await store.close();
+    const before = exampleDocument().rooms[0];
+    before.walls[0].length = '3 ft';
+    const database = new Database(path);
+    database.prepare('update edit set changes = ?').run(JSON.stringify([{ table: 'room', id: 'bed1', before: { position: 0, facts: JSON.stringify(before) }, after: null }]));
+    database.close();
+    const again = await opened();
+    const facts = await readOf(again);
+    expect(await again.undo(1)).toMatchObject({ ok: false, failure: { code: 'refused', message: 'This change would leave facts that contradict one another; nothing was changed.', faults: [{ path: 'rooms[0].walls[0].openings[0].width' }] } });
+    expect(await readOf(again)).toEqual(facts);
+  });
+
   test('open twice, lets the slower one know that it was changed', async () => {
     const one = await created();
     const other = await opened();

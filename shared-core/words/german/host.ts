@@ -226,6 +226,7 @@ const STORE: Words = {
     '{0} stammt von einem neueren Struckline (Dateiversion {1}, dieses liest bis {2}). Es wurde nichts geändert; mit dem neueren öffnen.',
   "{0} can't be read: {1}. Nothing was changed.": '{0} lässt sich nicht lesen: {1}. Es wurde nichts geändert.',
   'The edit was refused; nothing was changed.': 'Die Änderung wurde nicht angenommen; es wurde nichts geändert.',
+  'This change would leave facts that contradict one another; nothing was changed.': 'Diese Änderung ließe Angaben zurück, die einander widersprechen; es wurde nichts geändert.',
   'There is nothing to undo.': 'Es gibt nichts rückgängig zu machen.',
   'There is nothing to redo.': 'Es gibt nichts zu wiederholen.',
   "This can't be undone, as the record of it is damaged; nothing was changed.": 'Das lässt sich nicht rückgängig machen, weil die Aufzeichnung davon beschädigt ist; es wurde nichts geändert.',
