@@ -5,7 +5,7 @@ import type { Page } from '@playwright/test';
 import { SHORTCUTS } from '../../src-renderer/parts/shortcuts.ts';
 import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus } from './keyboard.ts';
-import { expect, startStruckline, test } from './struckline.ts';
+import { expect, LONG, startStruckline, test } from './struckline.ts';
 
 const PLACES = ['Survey', 'Prep', 'Coverings', 'Set out', 'Order', 'Deliveries', 'Calendar'];
 
@@ -18,7 +18,7 @@ const look = (page: Page) =>
 const USUAL = { paper: 'rgb(248, 247, 244)', ink: 'rgb(34, 33, 31)', text: '16px', motion: '120ms' };
 const choose = (page: Page, label: string, words: string) => page.getByRole('dialog').getByLabel(label).selectOption(words);
 
-test('what is chosen shows at once, and again after a start; what can not be read is said and stops nothing', async ({ page, running }) => {
+test('what is chosen shows at once, and again after a start; what can not be read is said and stops nothing', LONG, async ({ page, running }) => {
   await page.goto(running.address);
   await expect(page.getByRole('button', { name: 'Appearance' })).toBeVisible();
   await expect.poll(() => look(page)).toEqual(USUAL);
@@ -66,7 +66,7 @@ test('what the system says holds until something is chosen', async ({ page, runn
   await expect.poll(() => look(page)).toEqual(USUAL);
 });
 
-test('the sheet of keys lists them all; keys go to places and rooms and keep what was typed', async ({ page, running }) => {
+test('the sheet of keys lists them all; keys go to places and rooms and keep what was typed', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Survey');
   const length = page.getByRole('textbox', { name: 'Length of wall A', exact: true });
@@ -99,7 +99,7 @@ test('the sheet of keys lists them all; keys go to places and rooms and keep wha
 });
 
 for (const [colorScheme, contrast] of [['light', 'no-preference'], ['dark', 'no-preference'], ['light', 'more']] as const) {
-  test(`with text at 200 % axe finds nothing in any place and the window does not scroll across, ${colorScheme}, contrast ${contrast}`, async ({ page, running }) => {
+  test(`with text at 200 % axe finds nothing in any place and the window does not scroll across, ${colorScheme}, contrast ${contrast}`, LONG, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme, contrast });
     await openDemo(page, running.address);
     await page.getByRole('button', { name: 'Appearance' }).click();

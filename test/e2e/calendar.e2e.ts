@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 const chart = (page: Page) => page.getByRole('group', { name: /^Calendar of the work/ });
 
@@ -15,7 +15,7 @@ async function openCalendar(page: Page, address: string): Promise<void> {
   await expect(page.getByText(/^\d+ working days, until .* 2027/)).toBeVisible();
 }
 
-test('the work is put into days from the day it begins on; shorter days take more of them, and nonsense stays with what was wrong', async ({ page, running }) => {
+test('the work is put into days from the day it begins on; shorter days take more of them, and nonsense stays with what was wrong', LONG, async ({ page, running }) => {
   await openCalendar(page, running.address);
   const days = async () => Number(/^(\d+) working days/.exec((await page.getByText(/^\d+ working days/).textContent()) ?? '')?.[1]);
   const alone = await days();
@@ -30,7 +30,7 @@ test('the work is put into days from the day it begins on; shorter days take mor
   await expect.poll(days).toBe(alone);
 });
 
-test('the days are written out for a calendar program', async ({ page, running }) => {
+test('the days are written out for a calendar program', LONG, async ({ page, running }) => {
   await openCalendar(page, running.address);
   const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Write out for a calendar program' }).click()]);
   expect(download.suggestedFilename()).toMatch(/\.ics$/);
@@ -38,7 +38,7 @@ test('the days are written out for a calendar program', async ({ page, running }
   await expect(page.getByText(`${download.suggestedFilename()} was written out.`)).toBeVisible();
 });
 
-test('the house’s own figures stand in place of ours, and nonsense stays with what was wrong', async ({ page, running }) => {
+test('the house’s own figures stand in place of ours, and nonsense stays with what was wrong', LONG, async ({ page, running }) => {
   await openCalendar(page, running.address);
   await page.getByRole('button', { name: 'Our figures and yours' }).press('Enter');
   const strip = page.getByLabel('Your minutes: A strip', { exact: true });
@@ -73,7 +73,7 @@ test('a bar is moved by the keyboard, stays where it was put, and is given back 
   await expect(bar).toHaveAttribute('aria-label', before);
 });
 
-test('a bar is dragged to another day, and Escape leaves it where it was', async ({ page, running }) => {
+test('a bar is dragged to another day, and Escape leaves it where it was', LONG, async ({ page, running }) => {
   await openCalendar(page, running.address);
   const job = await chart(page).getByRole('button').first().getAttribute('data-job');
   const bar = chart(page).locator(`[data-job="${job}"]`);
@@ -101,7 +101,7 @@ test('a bar is dragged to another day, and Escape leaves it where it was', async
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing in the calendar and its money, ${colorScheme}`, async ({ page, running }) => {
+  test(`axe finds nothing in the calendar and its money, ${colorScheme}`, LONG, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme });
     await openCalendar(page, running.address);
     await page.getByRole('button', { name: 'Our figures and yours' }).click();

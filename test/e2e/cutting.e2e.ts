@@ -4,7 +4,7 @@ import { encodeHouse } from '../../shared-core/house/index.ts';
 import { benchHouse } from '../bench/houses.ts';
 import { openDemo } from './demo.ts';
 import { accessibleNameOfFocus, tabTo } from './keyboard.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 /** A house that takes some seconds to set out and to cut. */
 async function openLargeHouse(page: Page, address: string): Promise<void> {
@@ -17,7 +17,7 @@ async function openLargeHouse(page: Page, address: string): Promise<void> {
 const looking = (page: Page) => page.getByRole('status').filter({ hasText: /^(Not yet proved: l|L)ooking (longer )?for fewer rolls/ });
 const stopped = (page: Page) => page.getByRole('status').filter({ hasText: /^Stopped\. What is shown can be cut as it stands/ });
 
-test('what is needed opens to what other rolls would take and to the textbooks, from the keyboard', async ({ page, running }) => {
+test('what is needed opens to what other rolls would take and to the textbooks, from the keyboard', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await expect(page.getByRole('status').filter({ hasText: /^(Proved: no way of cutting|Whether fewer rolls of )/ })).toBeVisible();
   await tabTo(page, /^rolls needed: \d+\. Show the working$/);
@@ -50,7 +50,7 @@ test('rooms that share a pattern are added up, each way with how often it falls 
 });
 
 for (const isShared of [true, false]) {
-  test(`a look for fewer rolls is stopped and taken up again, what is shown staying, ${isShared ? 'by shared memory' : 'without shared memory'}`, async ({ page, running }) => {
+  test(`a look for fewer rolls is stopped and taken up again, what is shown staying, ${isShared ? 'by shared memory' : 'without shared memory'}`, LONG, async ({ page, running }) => {
     if (!isShared) await page.addInitScript(() => Object.defineProperty(window, 'crossOriginIsolated', { value: false }));
     await openLargeHouse(page, running.address);
     expect(await page.evaluate(() => crossOriginIsolated)).toBe(isShared);
@@ -71,7 +71,7 @@ for (const isShared of [true, false]) {
     await expect(stopped(page)).toBeVisible();
   });
 
-  test(`an edit does not wait for the look that is under way, ${isShared ? 'by shared memory' : 'without shared memory'}`, async ({ page, running }) => {
+  test(`an edit does not wait for the look that is under way, ${isShared ? 'by shared memory' : 'without shared memory'}`, LONG, async ({ page, running }) => {
     if (!isShared) await page.addInitScript(() => Object.defineProperty(window, 'crossOriginIsolated', { value: false }));
     await openLargeHouse(page, running.address);
     await expect(looking(page)).toBeVisible();
@@ -84,7 +84,7 @@ for (const isShared of [true, false]) {
 }
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing in an open working nor beside a look under way, ${colorScheme}`, async ({ page, running }) => {
+  test(`axe finds nothing in an open working nor beside a look under way, ${colorScheme}`, LONG, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme });
     await page.setViewportSize({ width: 900, height: 800 });
     await openDemo(page, running.address);

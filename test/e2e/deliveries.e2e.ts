@@ -3,7 +3,7 @@ import type { Locator, Page } from '@playwright/test';
 import { FERN_DOUBLE, openDelivered, orderedHouse } from './delivered-house.ts';
 import { goTo } from './demo.ts';
 import { accessibleNameOfFocus, tabTo, typeLines } from './keyboard.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 const delivery = (covering: string, patternNumber: string, run: string, rolls: number, more = {}) => ({ covering, patternNumber, run, rolls, received: '2026-03-05', ...more });
 
@@ -22,7 +22,7 @@ const runRow = (page: Page, name: string) => against(page).getByRole('row').filt
 const cells = async (row: Locator) => (await row.getByRole('cell').allTextContents()).map((text) => text.trim());
 const rail = (page: Page) => page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: /^Deliveries/ });
 
-test('four packages are received from the keyboard alone, and what each means is said at once', async ({ page, running }) => {
+test('four packages are received from the keyboard alone, and what each means is said at once', LONG, async ({ page, running }) => {
   await openDelivered(page, running.address, orderedHouse());
   await expect(rail(page)).toContainText('61 rolls and spools to come');
   await tabTo(page, 'Code');
@@ -95,7 +95,7 @@ test('a figure opens to how it was added up', async ({ page, running }) => {
   await expect(page.getByRole('region', { name: /^Working of rolls still to come/ })).toContainText('17 ordered - 11 come sound - 0 of another run = 6.');
 });
 
-test('a code that is read fills the fields, goes to the first that is empty, and records where none is', async ({ page, running }) => {
+test('a code that is read fills the fields, goes to the first that is empty, and records where none is', LONG, async ({ page, running }) => {
   await openDelivered(page, running.address, orderedHouse());
   const code = page.getByLabel('Code', { exact: true });
   await code.focus();
@@ -164,7 +164,7 @@ test('a pasted table is shown as it would be taken, and nothing of it is taken w
   expect((await cells(runRow(page, 'run 2214'))).slice(0, 6)).toEqual(['17', '9', '1', '0', '0', '8']);
 });
 
-test('packages are corrected in their cells, filtered, sorted, copied and removed', async ({ page, running, context }) => {
+test('packages are corrected in their cells, filtered, sorted, copied and removed', LONG, async ({ page, running, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await openDelivered(page, running.address, orderedHouse({ deliveries: ALMOST_ALL }));
   const table = page.getByRole('table', { name: /The packages as they came/ });
@@ -203,7 +203,7 @@ test('packages are corrected in their cells, filtered, sorted, copied and remove
   await expect(page.getByRole('columnheader', { name: 'Rolls', exact: true })).toHaveAttribute('aria-sort', 'descending');
 });
 
-test('rooms say what they wait for and are hung; what is over goes back or is kept; a reload shows the same', async ({ page, running }) => {
+test('rooms say what they wait for and are hung; what is over goes back or is kept; a reload shows the same', LONG, async ({ page, running }) => {
   await openDelivered(page, running.address, orderedHouse({ deliveries: ALMOST_ALL }));
   const rooms = page.getByRole('table', { name: /Rooms, whether they can start/ });
   const cell = (room: string) => rooms.getByRole('row').filter({ has: page.getByRole('rowheader', { name: room, exact: true }) }).getByRole('cell').first();
@@ -255,7 +255,7 @@ test('what belongs here is said before anything was ordered', async ({ page, run
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing where something waits, is wrong and stands open, ${colorScheme}`, async ({ page, running }) => {
+  test(`axe finds nothing where something waits, is wrong and stands open, ${colorScheme}`, LONG, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme });
     await openDelivered(page, running.address, orderedHouse({ deliveries: [...ALMOST_ALL, delivery('fern', 'K-2014', '99', 2)], returns: [{ covering: 'oat', run: '7', rolls: 1, sent: '2026-03-09' }], leftovers: [{ covering: 'oat', run: '7', length: '10 m' }] }));
     await page.getByLabel('Code', { exact: true }).focus();

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import type { Page } from '@playwright/test';
 import { accessibleNameOfFocus } from './keyboard.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 const run = promisify(execFile);
 const ROOT = new URL('../..', import.meta.url).pathname;
@@ -14,7 +14,7 @@ const MOST_MORE_PERCENT = 5;
 
 type Line = readonly [kind: string, ...fields: string[]];
 
-test('a house of eight rooms is typed off its survey sheet with hardly a key more than it has characters and fields', async ({ page, running }) => {
+test('a house of eight rooms is typed off its survey sheet with hardly a key more than it has characters and fields', LONG, async ({ page, running }) => {
   const lines = await readSheet();
   const fields = lines.flatMap(([, ...own]) => own);
   const allowed = fields.reduce((sum, field) => sum + field.length, 0) + fields.length;

@@ -4,9 +4,9 @@ import AxeBuilder from '@axe-core/playwright';
 import type { BrowserContext, Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus } from './keyboard.ts';
-import { expect, startBeside, startStruckline, temporaryFolder, test } from './struckline.ts';
+import { expect, LONG, startBeside, startStruckline, temporaryFolder, test } from './struckline.ts';
 
-const DEMO = 'Larkfield Mill Lane 3.struckline';
+const DEMO = 'Larkfield, Mill Lane 3.struckline';
 const field = (page: Page) => page.getByRole('combobox', { name: 'Find in this house' });
 const options = (page: Page) => page.getByRole('listbox', { name: 'Find in this house' }).getByRole('option');
 const wallLength = (page: Page, wall: string) => page.getByRole('textbox', { name: `Length of wall ${wall}`, exact: true });
@@ -17,7 +17,7 @@ async function find(page: Page, typed: string): Promise<void> {
   await page.keyboard.type(typed);
 }
 
-test('anything is found from one field by the keyboard alone, and gone to', async ({ page, running }) => {
+test('anything is found from one field by the keyboard alone, and gone to', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await find(page, 'k2041');
   await expect(options(page).first()).toHaveText(/^K-2041\s+wallcovering, Fern walk, from Northgate Papers\s+Coverings$/);
@@ -49,7 +49,7 @@ test('anything is found from one field by the keyboard alone, and gone to', asyn
   await expect.poll(() => accessibleNameOfFocus(page)).toMatch(/^K-2041 \d+ strips/);
 });
 
-test('what is filtered away or looked at otherwise is shown all the same', async ({ page, running }) => {
+test('what is filtered away or looked at otherwise is shown all the same', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await page.getByLabel('Find', { exact: true }).fill('K-2099');
   await find(page, 'run 2207 on the order');
@@ -76,7 +76,7 @@ test('where nothing is found it says what can be, and Escape gives the field bac
   await expect(wallLength(page, 'A')).toHaveValue('12/2');
 });
 
-test('two windows of one house stay in step, and what is half typed in one stays there', async ({ page, running, context }) => {
+test('two windows of one house stay in step, and what is half typed in one stays there', LONG, async ({ page, running, context }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Survey');
   const other = await inAnotherWindow(page, context);
@@ -98,7 +98,7 @@ test('two windows of one house stay in step, and what is half typed in one stays
   await expect(page).toHaveTitle('Larkfield – Struckline');
 });
 
-test('an edit made on facts that somebody else has changed is not made, nor are those behind it', async ({ page, running, browser, context }) => {
+test('an edit made on facts that somebody else has changed is not made, nor are those behind it', LONG, async ({ page, running, browser, context }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Survey');
   // Another browser hears nothing of this one's windows.
@@ -153,7 +153,7 @@ test('a window asks before it closes over an edit on its way', async ({ page, ru
   await expect(page.getByRole('button', { name: 'Undo: change length of wall C in Front bedroom' })).toBeEnabled();
 });
 
-test('what stands in a field is on the disk even where its window is closed all the same', async ({ page, running, context }) => {
+test('what stands in a field is on the disk even where its window is closed all the same', LONG, async ({ page, running, context }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Survey');
   const other = await inAnotherWindow(page, context);
@@ -198,7 +198,7 @@ test('a house document and a house file are taken in where they are dropped', as
   await page.getByRole('button', { name: 'All houses' }).click();
   await page.getByLabel(/a house file \(\.struckline\)/).setInputFiles({ name: 'Mill.struckline', mimeType: 'application/octet-stream', buffer: bytes });
   await expect(page.getByRole('status').filter({ hasText: 'Mill.struckline was taken in as a copy, Mill 2.struckline' })).toBeVisible();
-  expect((await readdir(running.folder)).sort()).toEqual(['Larkfield Mill Lane 3 2.struckline', DEMO, 'Mill 2.struckline', 'Mill.struckline']);
+  expect((await readdir(running.folder)).sort()).toEqual(['Larkfield, Mill Lane 3 2.struckline', DEMO, 'Mill 2.struckline', 'Mill.struckline']);
 });
 
 test('a picture that is dropped on the picture of a repeat is its own', async ({ page, running }) => {

@@ -1,7 +1,7 @@
 import { goTo, openDemo } from './demo.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
-test('every room stands there with how far it has come, what it takes and what is open, and each leads on', async ({ page, running }) => {
+test('every room stands there with how far it has come, what it takes and what is open, and each leads on', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'House');
   const rooms = page.getByRole('main').getByRole('heading', { level: 3 });

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { languageOf } from '../../shared-core/words/index.ts';
 import { openDemo } from './demo.ts';
-import { expect, startStruckline, test } from './struckline.ts';
+import { expect, LONG, startStruckline, test } from './struckline.ts';
 
 const GERMAN = languageOf('de').words ?? {};
 /** English texts as they would be read: gaps stand for anything. */
@@ -35,7 +35,7 @@ const speakGerman = async (page: Page) => {
   await expect(page.locator('html')).toHaveAttribute('lang', 'de');
 };
 
-test('a language is chosen, shown at once where one was, and kept; the host follows at its next start', async ({ page, running }) => {
+test('a language is chosen, shown at once where one was, and kept; the host follows at its next start', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await speakGerman(page);
   await expect(page.getByRole('heading', { name: 'Eine Bestellung für das Haus' })).toBeVisible();
@@ -53,7 +53,7 @@ test('a language is chosen, shown at once where one was, and kept; the host foll
   await again.stop();
 });
 
-test('in German no English is left in any place, and lengths, days and prices are written its way', async ({ page, running }) => {
+test('in German no English is left in any place, and lengths, days and prices are written its way', LONG, async ({ page, running }) => {
   await running.stop();
   await mkdir(join(running.folder, 'own'), { recursive: true });
   await writeFile(join(running.folder, 'own', 'settings.json'), '{"version":1,"language":"de"}');

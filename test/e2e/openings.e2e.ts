@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
 import { tabTo, typeLines } from './keyboard.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 const field = (page: Page, name: string) => page.getByLabel(name, { exact: true });
 const elevation = (page: Page) => page.getByRole('application', { name: /from inside the room/ });
@@ -40,7 +40,7 @@ async function drag(page: Page, from: readonly [number, number], to: readonly [n
   await page.mouse.up();
 }
 
-test('a window is dragged along its wall and up, the numbers go with it, and it is one edit', async ({ page, running }) => {
+test('a window is dragged along its wall and up, the numbers go with it, and it is one edit', LONG, async ({ page, running }) => {
   await openWall(page, running.address);
   const from = field(page, 'Distance from the left of window');
   await press(page, [61, 57], [71, 57.3]);
@@ -63,7 +63,7 @@ test('a window is dragged along its wall and up, the numbers go with it, and it 
   await expect(from).toHaveValue(`3' 11"`);
 });
 
-test('an edge and a corner are dragged, and a door stays on the floor', async ({ page, running }) => {
+test('an edge and a corner are dragged, and a door stays on the floor', LONG, async ({ page, running }) => {
   await openWall(page, running.address);
   await drag(page, [85, 57], [99, 57]);
   await expect(field(page, 'width of window')).toHaveValue(`5' 2"`);
@@ -115,7 +115,7 @@ test('Escape while dragging leaves everything as it was', async ({ page, running
   await expect(nothingToUndo(page)).toBeDisabled();
 });
 
-test('openings are drawn on bare wall: a door from the floor up, else a window, and what would overlap is refused', async ({ page, running }) => {
+test('openings are drawn on bare wall: a door from the floor up, else a window, and what would overlap is refused', LONG, async ({ page, running }) => {
   await openWall(page, running.address);
   await drag(page, [3, 80.7], [30, 1]);
   await expect(undo(page, 'add door on wall B in Front bedroom')).toBeEnabled();
@@ -151,7 +151,7 @@ test('openings are drawn on bare wall: a door from the floor up, else a window, 
   await expect(undo(page, 'add fireplace on wall B in Front bedroom')).toBeEnabled();
 });
 
-test('an opening is moved and sized with the keyboard alone, several steps in one edit', async ({ page, running }) => {
+test('an opening is moved and sized with the keyboard alone, several steps in one edit', LONG, async ({ page, running }) => {
   await openWall(page, running.address);
   await tabTo(page, /wall B from inside the room/);
   await page.keyboard.press('ArrowRight');
@@ -181,7 +181,7 @@ test('an opening is moved and sized with the keyboard alone, several steps in on
   await expect(field(page, 'Distance from the left of window')).toHaveValue(`3' 0 3/4"`);
 });
 
-test('in a metric house what is dragged is written in metres and centimetres', async ({ page, running }) => {
+test('in a metric house what is dragged is written in metres and centimetres', LONG, async ({ page, running }) => {
   await openWall(page, running.address);
   await page.getByRole('combobox', { name: /^Lengths in/ }).selectOption('metric');
   await expect(page.getByText(/to 5 mm, to 1 cm with Shift/)).toBeVisible();
@@ -219,7 +219,7 @@ test('a wall or an opening pointed at on the plan is the one that stands beside 
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing while an opening is held, ${colorScheme}`, async ({ page, running }) => {
+  test(`axe finds nothing while an opening is held, ${colorScheme}`, LONG, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme });
     await openWall(page, running.address);
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);

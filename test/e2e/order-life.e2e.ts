@@ -5,7 +5,7 @@ import { promisify } from 'node:util';
 import type { Page } from '@playwright/test';
 import { openDemo } from './demo.ts';
 import { tabTo, typeLines } from './keyboard.ts';
-import { expect, startStruckline, test } from './struckline.ts';
+import { expect, LONG, startStruckline, test } from './struckline.ts';
 
 const run = promisify(execFile);
 const ROOT = new URL('../..', import.meta.url).pathname;
@@ -26,7 +26,7 @@ async function lifeOf(folder: string): Promise<unknown> {
   return { order, difference, returns, waysOut, readiness };
 }
 
-test('an order is placed, received with faults, its rooms set to other runs, the house changed, and all is found again, from the keyboard alone', async ({ page, running }) => {
+test('an order is placed, received with faults, its rooms set to other runs, the house changed, and all is found again, from the keyboard alone', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await press(page, 'Place it: the order with Northgate Papers');
   await expect(page.getByRole('table', { name: /^Order 1/ })).toContainText('K-3310');

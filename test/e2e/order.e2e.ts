@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus, tabTo } from './keyboard.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 const bulk = (page: Page) => page.getByRole('table', { name: /^The bulk order/ });
 
@@ -37,7 +37,7 @@ test('the order is looked at by pattern, by room and by supplier, and only what 
   expect(figures[0]! + figures[1]!).toBeCloseTo(figures[2]!, 2);
 });
 
-test('every figure of a line opens to its working', async ({ page, running }) => {
+test('every figure of a line opens to its working', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   const row = bulk(page).getByRole('row', { name: /Run 2207/ });
   for (const [name, says] of [['rolls room by room', 'Room by room'], ['rolls needed', 'Cut together'], ['spare', 'for each pattern and run'], ['rolls in hand', 'in stock before the order'], ['rolls to buy', 'in hand'], ['price', '84.00']] as const) {
@@ -47,7 +47,7 @@ test('every figure of a line opens to its working', async ({ page, running }) =>
   }
 });
 
-test('a room is set to a run that has too few, and the ways out are taken, from the keyboard alone', async ({ page, running }) => {
+test('a room is set to a run that has too few, and the ways out are taken, from the keyboard alone', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await press(page, 'Runs and rooms');
   await expect(page.getByText(/^Run 2214 covers Front bedroom and Nursery: 16 rolls of (the )?24\b/)).toBeVisible();
@@ -90,7 +90,7 @@ test('rooms are tied together and let go again', async ({ page, running }) => {
   await expect(tied.getByRole('checkbox').first()).toBeFocused();
 });
 
-test('a spare by percent, a tax and a currency are rules of the house; nonsense stays with what was wrong', async ({ page, running }) => {
+test('a spare by percent, a tax and a currency are rules of the house; nonsense stays with what was wrong', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   const spare = page.getByLabel('Spare rolls, each pattern and run');
   await spare.fill('some');
@@ -119,7 +119,7 @@ test('a spare by percent, a tax and a currency are rules of the house; nonsense 
   await expect(currency).toHaveValue('dollars');
 });
 
-test('an order is placed and stays as it was when the house changes', async ({ page, running }) => {
+test('an order is placed and stays as it was when the house changes', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await press(page, 'Place it: the order with Weir & Loom');
   await expect(page.getByRole('status').filter({ hasText: 'Order 1 is placed and stays as it is.' })).toBeVisible();
@@ -163,7 +163,7 @@ test('an order without all its prices says so before it is placed, and two patte
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing in the order's views, its runs and placed orders, ${colorScheme}`, async ({ page, running }) => {
+  test(`axe finds nothing in the order's views, its runs and placed orders, ${colorScheme}`, LONG, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme });
     await openDemo(page, running.address);
     await page.getByRole('button', { name: 'Place it: the order with Northgate Papers' }).click();

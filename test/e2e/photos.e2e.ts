@@ -5,7 +5,7 @@ import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus, tabTo } from './keyboard.ts';
 import { noise, png } from './png.ts';
-import { expect, startStruckline, test } from './struckline.ts';
+import { expect, LONG, startStruckline, test } from './struckline.ts';
 
 interface PictureFile {
   readonly name: string;
@@ -80,7 +80,7 @@ async function expectNoViolations(page: Page): Promise<void> {
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
 }
 
-test('photos come by file, drop and paste, each as one edit, and are there after the app was started again', async ({ page, running, context }) => {
+test('photos come by file, drop and paste, each as one edit, and are there after the app was started again', LONG, async ({ page, running, context }) => {
   await openSurvey(page, running.address);
   await expect(area(page)).toContainText('Each is kept at most 1,280 pixels long and 120 kB, without the place it was taken at; 12 of a wall, 80 of a house.');
   await choose(page, pngFile('left.png', 1600, 1200), pngFile('right.png', 300, 200));
@@ -152,7 +152,7 @@ test('a photo is turned upright, and nothing of where it was taken goes into the
   for (const file of readdirSync(running.folder)) expect(readFileSync(join(running.folder, file)).includes('Behind the mill')).toBe(false);
 });
 
-test('of many files the good ones are kept, and each other one is named with what is accepted', async ({ page, running }) => {
+test('of many files the good ones are kept, and each other one is named with what is accepted', LONG, async ({ page, running }) => {
   await openSurvey(page, running.address);
   await drop(page, NO_PICTURE, pngFile('good.png', 200, 100), DAMAGED, { ...NO_PICTURE, name: 'empty.jpg', mimeType: 'image/jpeg', buffer: Buffer.alloc(0) });
   await expect(area(page).getByRole('img')).toHaveCount(1);
@@ -190,7 +190,7 @@ test('while several are made small it says how far it is, and can be stopped', a
   await expect(page.getByRole('button', { name: 'Undo', exact: true })).toBeDisabled();
 });
 
-test('a photo is opened large, captioned, moved and taken away by the keyboard', async ({ page, running }) => {
+test('a photo is opened large, captioned, moved and taken away by the keyboard', LONG, async ({ page, running }) => {
   await openSurvey(page, running.address);
   await choose(page, pngFile('one.png', 300, 200), pngFile('two.png', 200, 300), pngFile('three.png', 200, 200));
   await expect(area(page).getByRole('img')).toHaveCount(3);
@@ -239,7 +239,7 @@ test('a photo is opened large, captioned, moved and taken away by the keyboard',
   await expect(area(page, 'C').getByRole('img', { name: 'Damp behind the door' })).toBeVisible();
 });
 
-test('notes of a room and of a wall are kept as they were typed, and a word says which wall has one', async ({ page, running }) => {
+test('notes of a room and of a wall are kept as they were typed, and a word says which wall has one', LONG, async ({ page, running }) => {
   await openSurvey(page, running.address);
   const wallNote = page.getByLabel('Note on wall A');
   await wallNote.focus();
@@ -271,7 +271,7 @@ test('notes of a room and of a wall are kept as they were typed, and a word says
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing in notes and photos, ${colorScheme}`, async ({ page, running }) => {
+  test(`axe finds nothing in notes and photos, ${colorScheme}`, LONG, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme });
     await openSurvey(page, running.address);
     await page.getByLabel('Note on wall A').fill('Damp');

@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
 import { noise, png } from './png.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 async function chooseFile(page: Page, file: { readonly name: string; readonly mimeType: string; readonly buffer: Buffer }): Promise<void> {
   const chooser = page.waitForEvent('filechooser');
@@ -10,7 +10,7 @@ async function chooseFile(page: Page, file: { readonly name: string; readonly mi
   await (await chooser).setFiles(file);
 }
 
-test('a picture of one repeat is loaded, hangs in the elevation, and is there after a reload', async ({ page, running }) => {
+test('a picture of one repeat is loaded, hangs in the elevation, and is there after a reload', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Set out');
   const elevation = page.getByRole('application');

@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus, typeLines } from './keyboard.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 const PLACES = ['House', 'Survey', 'Prep', 'Coverings', 'Set out', 'Order', 'Deliveries', 'Calendar'];
 
@@ -84,7 +84,7 @@ test('rolls of a run in hand change the order at once', async ({ page, running }
   await expect(order.getByRole('row', { name: /no run has it/ })).toHaveCount(0);
 });
 
-test('runs are typed on one after the other, and the focus stays where they are taken away', async ({ page, running }) => {
+test('runs are typed on one after the other, and the focus stays where they are taken away', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   const inHand = page.getByRole('region', { name: 'In hand' });
   // What is said of a run stays while those before it are still on their way to a slow disk.
@@ -113,7 +113,7 @@ test('runs are typed on one after the other, and the focus stays where they are 
   await expect(inHand.getByLabel('Pattern', { exact: true })).toBeFocused();
 });
 
-test('the order is read whole in a narrow window', async ({ page, running }) => {
+test('the order is read whole in a narrow window', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   const order = page.getByRole('table', { name: /bulk order/ });
   for (const width of [899, 770, 700]) {
@@ -138,7 +138,7 @@ test('a document that is no house is refused with every fault, and nothing is ma
   await expect(page.getByText('No house here yet')).toBeVisible();
 });
 
-test('a document read in and written out again gives the same house', async ({ page, running }) => {
+test('a document read in and written out again gives the same house', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Write out' }).click();
@@ -149,7 +149,7 @@ test('a document read in and written out again gives the same house', async ({ p
   await expect(page.getByLabel('Name of the house')).toHaveValue('Larkfield, Mill Lane 3');
 });
 
-test('lining and a mural are typed in, hung, drawn and ordered', async ({ page, running }) => {
+test('lining and a mural are typed in, hung, drawn and ordered', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Coverings');
   await page.getByRole('button', { name: 'Lining', exact: true }).click();
@@ -182,7 +182,7 @@ test('lining and a mural are typed in, hung, drawn and ordered', async ({ page, 
   await expect(page.getByRole('row', { name: /run not known yet Study .*rolls needed: \d+/ })).toBeVisible();
 });
 
-test('goods sold by the length, and strips in the sequence of the roll, are ordered and cut so', async ({ page, running }) => {
+test('goods sold by the length, and strips in the sequence of the roll, are ordered and cut so', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Coverings');
   await page.getByRole('button', { name: /^T-118/ }).click();
@@ -225,7 +225,7 @@ test('where the program behind the window is gone, nothing is shown as if it had
   await expect(page.getByRole('status').filter({ hasText: 'Not saved' })).toBeVisible();
 });
 
-test('a way to hang a room is taken from those on offer, its line dragged, and left to the plan again', async ({ page, running }) => {
+test('a way to hang a room is taken from those on offer, its line dragged, and left to the plan again', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Set out');
   await page.getByRole('button', { name: 'Hall', exact: true }).click();
@@ -254,7 +254,7 @@ test('a way to hang a room is taken from those on offer, its line dragged, and l
 
 for (const colorScheme of ['light', 'dark'] as const) {
   for (const contrast of ['no-preference', 'more'] as const) {
-    test(`axe finds nothing in any place, ${colorScheme}, contrast ${contrast}`, async ({ page, running }) => {
+    test(`axe finds nothing in any place, ${colorScheme}, contrast ${contrast}`, LONG, async ({ page, running }) => {
       await page.emulateMedia({ colorScheme, contrast });
       await page.goto(running.address);
       await expect(page.getByRole('heading', { name: 'Struckline' })).toBeVisible();

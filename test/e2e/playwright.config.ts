@@ -6,7 +6,7 @@ export default defineConfig({
   testMatch: '*.e2e.ts',
   outputDir: '../../test-results',
   fullyParallel: false,
-  workers: 1,
+  workers: 2,
   // A second try on a shared machine; the list names as flaky what only passed then.
   retries: process.env.CI ? 1 : 0,
   timeout: 300_000,

@@ -3,7 +3,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
 import { tabTo } from './keyboard.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 const openPrep = async (page: Page, address: string) => {
   await openDemo(page, address);
@@ -13,7 +13,7 @@ const openPrep = async (page: Page, address: string) => {
 const known = (page: Page, surface: string) => page.getByRole('table', { name: 'What is known of each surface' }).getByRole('row', { name: new RegExp(`^${surface} `) });
 const tasks = (page: Page) => page.getByRole('region', { name: 'What is to be done, in order' });
 
-test('several surfaces are told at once with the keyboard alone, make tasks and cautions, and one undo takes all back', async ({ page, running }) => {
+test('several surfaces are told at once with the keyboard alone, make tasks and cautions, and one undo takes all back', LONG, async ({ page, running }) => {
   await openPrep(page, running.address);
   await page.getByRole('button', { name: 'Bathroom', exact: true }).click();
   await tabTo(page, 'wall A');
@@ -64,7 +64,7 @@ test('a task is done by others or takes the hours that one says, and its caution
   await expect(page.getByRole('region', { name: 'Before anybody begins' }).getByRole('listitem')).toHaveCount(cautions);
 });
 
-test('a paint is typed in, put on a ceiling and on woodwork, and counted in tins; a material in packs', async ({ page, running }) => {
+test('a paint is typed in, put on a ceiling and on woodwork, and counted in tins; a material in packs', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Coverings');
   await page.getByRole('button', { name: 'Paint', exact: true }).click();
@@ -97,7 +97,7 @@ test('a paint is typed in, put on a ceiling and on woodwork, and counted in tins
   await expect(page.getByRole('table', { name: /^What is to be bought for the whole house/ }).getByRole('row', { name: /^filler/ })).toContainText(/\d × 1 kg|\d × 5 kg/);
 });
 
-test('how openings are taken off what is painted is chosen, and the working says by which rule', async ({ page, running }) => {
+test('how openings are taken off what is painted is chosen, and the working says by which rule', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Coverings');
   await page.getByRole('button', { name: /^T-118/ }).click();
@@ -119,7 +119,7 @@ test('how openings are taken off what is painted is chosen, and the working says
   await expect(needed).not.toHaveText(before!);
 });
 
-test('what is done is ticked off, and the house says how far the room is', async ({ page, running }) => {
+test('what is done is ticked off, and the house says how far the room is', LONG, async ({ page, running }) => {
   await openPrep(page, running.address);
   const steps = page.getByRole('list', { name: 'How far Front bedroom has come' }).getByRole('listitem');
   const ticks = tasks(page).getByRole('checkbox', { name: 'done', exact: true });

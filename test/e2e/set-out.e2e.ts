@@ -4,7 +4,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { runCommandLine } from '../../src-main/command-line/run.ts';
 import { documentOf, wallcovering } from '../builders.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 const SIDES = ['148 in', '122 in', '148 in', '122 in'];
 
@@ -147,7 +147,7 @@ test('a sheet is printed without what only a screen needs', async ({ page, runni
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing in what is set out, ${colorScheme}`, async ({ page, running }) => {
+  test(`axe finds nothing in what is set out, ${colorScheme}`, LONG, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme });
     await openRoom(page, running);
     for (const name of [/^P-1/, /^B-1/, /^M-1/, /^Ceiling/]) {

@@ -70,6 +70,9 @@ async function serveHere(folder: string): Promise<Running> {
   return { address: served.address, folder, stop: () => (stopping ??= stop()) };
 }
 
+/** Marks a test that takes long: `npm run test:long` runs it, `npm test` leaves it out. */
+export const LONG = { tag: '@long' };
+
 /** A test with the app running on an empty folder of houses. */
 export const test = base.extend<{ running: Running }>({
   running: async ({ browserName: _any }, use) => {

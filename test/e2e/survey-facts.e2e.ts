@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { accessibleNameOfFocus, tabTo, typeLines } from './keyboard.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 async function openSurvey(page: Page, address: string): Promise<void> {
   await page.goto(address);
@@ -10,7 +10,7 @@ async function openSurvey(page: Page, address: string): Promise<void> {
 
 const field = (page: Page, name: string) => page.getByLabel(name, { exact: true });
 
-test('reveals, floor lines, leaning corners, rails and furniture are typed with the keyboard and found again', async ({ page, running }) => {
+test('reveals, floor lines, leaning corners, rails and furniture are typed with the keyboard and found again', LONG, async ({ page, running }) => {
   await openSurvey(page, running.address);
   await tabTo(page, 'Wall B, 1 openings');
   await page.keyboard.press('Enter');
@@ -102,7 +102,7 @@ test('reveals, floor lines, leaning corners, rails and furniture are typed with 
   await expect(field(page, 'Name of picture rail')).toHaveValue('picture rail');
 });
 
-test('what is emptied goes again, and what is needed stays', async ({ page, running }) => {
+test('what is emptied goes again, and what is needed stays', LONG, async ({ page, running }) => {
   await openSurvey(page, running.address);
   await page.getByRole('button', { name: 'Wall B, 1 openings' }).click();
   const sides = page.getByRole('group', { name: 'Covered in the reveal of window' });
@@ -194,7 +194,7 @@ test('a length is typed as a sum, is told while it is typed, and stays as it was
   await expect(wall).toHaveValue(`12' - 4"`);
 });
 
-test('a room is copied, and copied mirrored, with the keyboard', async ({ page, running }) => {
+test('a room is copied, and copied mirrored, with the keyboard', LONG, async ({ page, running }) => {
   await page.goto(running.address);
   await page.getByLabel('Name').fill('Mill Lane 11');
   await page.getByRole('button', { name: 'Start this house' }).click();

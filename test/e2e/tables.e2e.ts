@@ -3,7 +3,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus, tabTo, typeLines } from './keyboard.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 const field = (page: Page, name: string) => page.getByLabel(name, { exact: true });
 const panel = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
@@ -67,7 +67,7 @@ test('rows pasted where the next wall is typed open the table, are mended with t
   await expect(panel(page, 'Walls from a table')).toHaveCount(0);
 });
 
-test('walls are replaced by a table, which says what stays and what goes, and undo brings it back', async ({ page, running }) => {
+test('walls are replaced by a table, which says what stays and what goes, and undo brings it back', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Survey');
   await page.getByRole('button', { name: 'Walls from a table' }).click();
@@ -99,7 +99,7 @@ test('walls are replaced by a table, which says what stays and what goes, and un
   await expect(field(page, 'Length of wall D')).toHaveValue(`10' 2"`);
 });
 
-test('the rooms of a house are written out and read into a house that has none', async ({ page, running }) => {
+test('the rooms of a house are written out and read into a house that has none', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Survey');
   const write = async () => {
@@ -145,7 +145,7 @@ test('the rooms of a house are written out and read into a house that has none',
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing in the tables, ${colorScheme}`, async ({ page, running }) => {
+  test(`axe finds nothing in the tables, ${colorScheme}`, LONG, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme });
     await openDemo(page, running.address);
     await goTo(page, 'Survey');

@@ -4,12 +4,12 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { goTo } from './demo.ts';
 import { tabTo, typeLines } from './keyboard.ts';
-import { expect, startStruckline, test } from './struckline.ts';
+import { expect, LONG, startStruckline, test } from './struckline.ts';
 
 const run = promisify(execFile);
 const ROOT = new URL('../..', import.meta.url).pathname;
 
-test('a house of two rooms is typed in with the keyboard alone, and its order read', async ({ page, running }) => {
+test('a house of two rooms is typed in with the keyboard alone, and its order read', LONG, async ({ page, running }) => {
   await page.goto(running.address);
   await expect(page.getByRole('heading', { name: 'Struckline' })).toBeVisible();
   await tabTo(page, 'Name');

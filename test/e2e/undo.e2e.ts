@@ -1,6 +1,6 @@
 import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus, tabTo, typeLines } from './keyboard.ts';
-import { expect, test } from './struckline.ts';
+import { expect, LONG, test } from './struckline.ts';
 
 test('one press undoes what Enter has just added, and says what that was', async ({ page, running }) => {
   await openDemo(page, running.address);
@@ -33,7 +33,7 @@ test('what is being typed is undone before what was taken', async ({ page, runni
   await expect(length).toHaveValue(`12' 4"`);
 });
 
-test('Enter goes on from the openings to the rails, and from the last fact of a new pattern to the button that adds it', async ({ page, running }) => {
+test('Enter goes on from the openings to the rails, and from the last fact of a new pattern to the button that adds it', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Survey');
   await tabTo(page, 'Length of the next wall');
