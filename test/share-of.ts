@@ -4,3 +4,6 @@ import { inject } from 'vitest';
 export function shareOf(whole: number, least: number): number {
   return Math.max(Math.min(whole, least), Math.ceil(whole * inject('share')));
 }
+
+/** Whether the long sets are run whole; what takes long and can't be shared is left to that. */
+export const IS_LONG = inject('share') === 1;

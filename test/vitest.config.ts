@@ -1,10 +1,20 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
+
+const ROOT = new URL('..', import.meta.url).pathname;
+
+/** What is pure is tested in one process after the other file; what speaks another language or stands in for a module has one of its own. */
+const PURE = ['base', 'units', 'house', 'survey', 'cutting', 'setting-out', 'ordering', 'prep', 'calendar', 'costing', 'plan', 'drawing', 'conformance'];
+const pureFiles = PURE.flatMap((folder) =>
+  readdirSync(join(ROOT, 'test', folder), { recursive: true, encoding: 'utf8' })
+    .map((name) => `test/${folder}/${name}`)
+    .filter((file) => file.endsWith('.test.ts') && !/\bspeak\(|\bvi\.|process\./.test(readFileSync(join(ROOT, file), 'utf8'))),
+);
 
 export default defineConfig({
   test: {
-    root: new URL('..', import.meta.url).pathname,
-    include: ['test/**/*.test.ts'],
-    exclude: ['test/e2e/**', 'test/bench/**', 'node_modules/**'],
+    root: ROOT,
     environment: 'node',
     // Without this one core stays idle.
     maxWorkers: '100%',
@@ -14,5 +24,9 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 300_000,
     expect: { poll: { timeout: 60_000 } },
+    projects: [
+      { extends: true, test: { name: 'pure', include: pureFiles, isolate: false } },
+      { extends: true, test: { name: 'apart', include: ['test/**/*.test.ts'], exclude: [...pureFiles, 'test/e2e/**', 'test/bench/**', 'node_modules/**'] } },
+    ],
   },
 });

@@ -7,6 +7,7 @@ import { extractAll, listPackage } from '@electron/asar';
 import { validateConfiguration } from 'app-builder-lib/out/util/config/config.js';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import configuration from '../../build-resources/electron-builder.ts';
+import { IS_LONG } from '../share-of.ts';
 import { EXPECTED_FUSES, makeProgram, readFuses } from './fuses.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
@@ -51,7 +52,7 @@ describe('how the app is packed', () => {
 });
 
 // The packing itself, over a stand-in for Electron's runtime, which can be fetched from outside alone.
-describe('a packed app', () => {
+describe.skipIf(!IS_LONG)('a packed app (packed by test:long)', () => {
   let project: string;
   /** Elsewhere, so that no package of the checkout is found from it. */
   let elsewhere: string;

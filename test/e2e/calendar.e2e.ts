@@ -56,7 +56,7 @@ test('the house’s own figures stand in place of ours, and nonsense stays with 
   await expect(days).toHaveText(before);
 });
 
-test('a bar is moved by the keyboard, stays where it was put, and is given back to the plan', async ({ page, running }) => {
+test('a bar is moved by the keyboard, stays where it was put, and is given back to the plan', LONG, async ({ page, running }) => {
   await openCalendar(page, running.address);
   const job = await chart(page).getByRole('button').first().getAttribute('data-job');
   const bar = chart(page).locator(`[data-job="${job}"]`);

@@ -201,7 +201,7 @@ test('a house document and a house file are taken in where they are dropped', as
   expect((await readdir(running.folder)).sort()).toEqual(['Larkfield, Mill Lane 3 2.struckline', DEMO, 'Mill 2.struckline', 'Mill.struckline']);
 });
 
-test('a picture that is dropped on the picture of a repeat is its own', async ({ page, running }) => {
+test('a picture that is dropped on the picture of a repeat is its own', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Coverings');
   const place = page.getByRole('group', { name: 'Picture of one repeat' });

@@ -195,7 +195,7 @@ test('in a metric house what is dragged is written in metres and centimetres', L
   await expect(field(page, 'Distance from the left of window')).toHaveValue(/^(1\.1 m|1 m|1\.2 m)$/);
 });
 
-test('the next opening is the same as another: only its place is typed', async ({ page, running }) => {
+test('the next opening is the same as another: only its place is typed', LONG, async ({ page, running }) => {
   await openWall(page, running.address);
   await tabTo(page, 'What the next opening is');
   const kind = field(page, 'What the next opening is');

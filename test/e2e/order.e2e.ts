@@ -145,7 +145,7 @@ test('an order is placed and stays as it was when the house changes', LONG, asyn
   await expect(expected).toHaveValue('2027-02-28');
 });
 
-test('an order without all its prices says so before it is placed, and two patterns of one number are told apart', async ({ page, running }) => {
+test('an order without all its prices says so before it is placed, and two patterns of one number are told apart', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Coverings');
   await page.getByRole('button', { name: /^T-118/ }).click();

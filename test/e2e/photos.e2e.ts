@@ -179,7 +179,7 @@ test('of many files the good ones are kept, and each other one is named with wha
   await expect(undo(page, 'add 10 photos of wall A in Front bedroom')).toBeEnabled();
 });
 
-test('while several are made small it says how far it is, and can be stopped', async ({ page, running }) => {
+test('while several are made small it says how far it is, and can be stopped', LONG, async ({ page, running }) => {
   await openSurvey(page, running.address);
   const large = pngFile('large.png', 3000, 2000);
   await choose(page, ...Array.from({ length: 10 }, () => large));

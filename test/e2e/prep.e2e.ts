@@ -142,7 +142,7 @@ test('the job sheets of all rooms are written out, their cautions with them', as
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {
-  test(`axe finds nothing where surfaces are told, ${colorScheme}`, async ({ page, running }) => {
+  test(`axe finds nothing where surfaces are told, ${colorScheme}`, LONG, async ({ page, running }) => {
     await page.emulateMedia({ colorScheme });
     await openPrep(page, running.address);
     const { violations } = await new AxeBuilder({ page }).analyze();

@@ -152,7 +152,7 @@ test('what is emptied goes again, and what is needed stays', LONG, async ({ page
   await expect(field(page, 'Height of chair rail')).toHaveCount(0);
 });
 
-test('a rail on which a covering begins is not taken away under it', async ({ page, running }) => {
+test('a rail on which a covering begins is not taken away under it', LONG, async ({ page, running }) => {
   await openSurvey(page, running.address);
   const places = page.getByRole('navigation', { name: 'Places' });
   await field(page, 'Name of the next rail').fill('dado rail');

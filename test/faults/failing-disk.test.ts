@@ -23,7 +23,7 @@ const FAULTS = [
 ].flatMap((fault) => Array.from({ length: 60 }, (_, index) => ({ ...fault, when: index < 30 ? `${index + 1}` : `${index - 29}+` })));
 
 /** Of a share the cases lie apart, so that each kind of fault has some. */
-const CASES = shareOf(FAULTS.length, 10);
+const CASES = shareOf(FAULTS.length, 5);
 const chosen = FAULTS.filter((_, index) => Math.floor((index * CASES) / FAULTS.length) > Math.floor(((index - 1) * CASES) / FAULTS.length));
 
 const trouble = findStraceTrouble();
