@@ -15,7 +15,7 @@ export default defineConfig({
   use: {
     browserName: 'chromium',
     viewport: { width: 1280, height: 800 },
-    trace: 'retain-on-failure',
+    trace: 'on-first-retry',
     launchOptions: { executablePath: findBrowser(), args: BROWSER_ARGUMENTS },
   },
 });
