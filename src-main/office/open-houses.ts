@@ -94,17 +94,19 @@ export class OpenHouses {
 
   /** Copies a house file into the folder under a name that is free: the house can be changed there, whatever stands in its way here. */
   copy(file: string): Promise<Reply<OpenedHouse>> {
-    return this.use(file, async (store) => {
+    return this.use(file, async (store, path) => {
       const read = await store.read();
       if (!read.ok) return opened(file, store, read);
-      const copy = this.#freeName(read.value.house.name);
+      let copy: string;
       const draft = join(this.#folder, `.${randomUUID()}.draft`);
       try {
         const faults = await store.copyTo(draft);
         if (faults.length > 0) return failure('not-a-house', COPY_NOT_MADE, faults);
+        // Nothing comes between finding the name and giving it.
+        copy = this.#freeName(read.value.house.name);
         moveToDisk(draft, join(this.#folder, copy));
       } catch (error) {
-        return notDone(COPY_NOT_MADE, error, copy);
+        return notDone(COPY_NOT_MADE, error, basename(path));
       } finally {
         rmSync(draft, { force: true });
       }
@@ -129,9 +131,9 @@ export class OpenHouses {
     const before = this.#stores.get(path);
     const restored = (async () => {
       const store = await before;
-      const revision = store?.ok ? await revisionOf(store.value) : 0;
       if (store?.ok) await store.value.close();
-      await restoreBackUp(path, backUp, { now: new Date(), revision });
+      const there = await HouseStore.look(path);
+      await restoreBackUp(path, backUp, { now: new Date(), revision: there.ok ? there.value.revision : 0 });
       return HouseStore.open(path);
     })();
     this.#stores.set(path, restored);
@@ -220,11 +222,6 @@ async function lookedAt(path: string): Promise<Seen> {
 function unreadable(name: string, faults: readonly Fault[]): ReturnType<typeof failure> {
   if (faults.every(({ path }) => path === '')) return failure('not-a-house', faults.map(({ message }) => message).join(' '));
   return failure('not-a-house', say`${name} holds facts that can't be read or contradict one another. Nothing was changed. A back-up may still have the house.`, faults);
-}
-
-async function revisionOf(store: HouseStore): Promise<number> {
-  const read = await store.read();
-  return read.ok ? read.value.revision : 0;
 }
 
 function notDone(what: string, error: unknown, name: string): Reply<never> {

@@ -107,6 +107,12 @@ export function describeKeeping(shell: HostFacts['shell'], connect: (folder: str
       expect(readdirSync(houses).sort()).toEqual(['Home.struckline', 'Struckline back-ups', 'Today 2.struckline', 'Today.struckline']);
     });
 
+    test('is copied twice at once to two files', async () => {
+      await backedUp();
+      const copies = await Promise.all([call('copy-house', { file: FILE }), call('copy-house', { file: FILE })]);
+      expect(copies.map((reply) => valueOf(reply).file).sort()).toEqual(['Today 2.struckline', 'Today.struckline']);
+    });
+
     test('that was replaced while it was open takes no edit that would be lost, and is opened as it is now', async () => {
       const { revision } = await backedUp();
       valueOf(await call('create-house', { name: 'Other', lengths: 'metric', currency: 'EUR' }));
