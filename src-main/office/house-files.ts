@@ -4,7 +4,7 @@ import { bad, type Fault, fault, good, type Outcome } from '../../shared-core/ba
 import { type Edit, encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, readDocument } from '../../shared-core/house/index.ts';
 import { LARGEST_ROOM_TABLE_BYTES, readRoomTable } from '../../shared-core/survey/index.ts';
 import { say } from '../../shared-core/words/index.ts';
-import { HouseStore } from '../store/index.ts';
+import { HouseStore, type StoreFailure } from '../store/index.ts';
 
 export const HOUSE_FILE_ENDING = '.struckline';
 const MOST_BYTES_A_CHARACTER = 4;
@@ -15,12 +15,7 @@ export function isHouseFile(path: string): boolean {
 
 /** The house in a house file or an exchange document, whichever the path's ending says. */
 export async function readHouse(path: string): Promise<Outcome<House>> {
-  if (!isHouseFile(path)) return readDocumentFile(path);
-  const store = await HouseStore.open(path);
-  if (!store.ok) return store;
-  const read = await store.value.readWhole();
-  await store.value.close();
-  return read;
+  return isHouseFile(path) ? HouseStore.lookWhole(path) : readDocumentFile(path);
 }
 
 /** Makes a house file; never in place of one that is there. */
@@ -59,9 +54,21 @@ async function changeHouse(path: string, editOf: (house: House) => Outcome<Edit>
     if (!edit.ok) return edit.faults;
     const changed = await store.value.edit(edit.value, read.value.revision);
     if (changed.ok) return [];
-    return changed.failure.code === 'refused' ? changed.failure.faults : [{ path: '', message: say`The house was changed meanwhile by another program; nothing was changed. Try again.` }];
+    return faultsOf(changed.failure);
   } finally {
     await store.value.close();
+  }
+}
+
+function faultsOf(failure: StoreFailure): readonly Fault[] {
+  switch (failure.code) {
+    case 'refused':
+      return failure.faults.length > 0 ? failure.faults : [{ path: '', message: failure.message }];
+    case 'changed-elsewhere':
+      return [{ path: '', message: say`The house was changed meanwhile by another program; nothing was changed. Try again.` }];
+    case 'look-only':
+    case 'not-written':
+      return [{ path: '', message: failure.message }];
   }
 }
 

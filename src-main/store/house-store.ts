@@ -96,13 +96,24 @@ export class HouseStore {
   }
 
   /** The house in a file, which stays as it is even where it is of an older form. */
-  static async look(path: string): Promise<Outcome<StoredHouse>> {
+  static look(path: string): Promise<Outcome<StoredHouse>> {
+    return HouseStore.#looking(path, (store) => store.read());
+  }
+
+  /** The same with its photos in it. */
+  static lookWhole(path: string): Promise<Outcome<House>> {
+    return HouseStore.#looking(path, (store) => store.readWhole());
+  }
+
+  static async #looking<Value>(path: string, look: (store: HouseStore) => Promise<Outcome<Value>>): Promise<Outcome<Value>> {
     const opened = await openDatabase(path, { now: theClock(), isLook: true, isRead: async () => true });
     if (!opened.ok) return opened;
     const store = new HouseStore(opened.value, path, theClock);
-    const read = await store.read();
-    await store.close();
-    return read;
+    try {
+      return await look(store);
+    } finally {
+      await store.close();
+    }
   }
 
   read(): Promise<Outcome<StoredHouse>> {

@@ -129,6 +129,21 @@ test('export gives the document that import takes', async () => {
   expect(await runCommandLine(['export', at('b.struckline')])).toEqual(exported);
 });
 
+test('a file of an older form is read as it is, and gets the new form once it is written into', async () => {
+  const path = join(folder, 'Old.struckline');
+  const old = readFileSync(join(import.meta.dirname, '..', 'store', 'frozen', 'version-1.struckline'));
+  writeFileSync(path, old);
+  const read = await Promise.all([['plan', path], ['export', path], ['rooms', path], ['check', path]].map((words) => runCommandLine(words)));
+  expect(read.map(({ output }) => output).join('')).toContain('Frozen house');
+  expect(readFileSync(path).equals(old)).toBe(true);
+  expect(readdirSync(folder)).toEqual(['Old.struckline']);
+  const document = join(folder, 'house.json');
+  writeFileSync(document, JSON.stringify(exampleDocument()));
+  expect(await runCommandLine(['import', path, document])).toEqual({ status: 0, output: '', errors: '' });
+  expect(readdirSync(folder).sort()).toEqual(['Old.struckline', 'Struckline back-ups', 'house.json']);
+  expect((await runCommandLine(['export', path])).output).toContain('7 Alder Court');
+});
+
 test('schema prints a JSON schema, help the commands', async () => {
   expect(JSON.parse((await runCommandLine(['schema'])).output)).toMatchObject({ type: 'object', required: ['format', 'version', 'name'] });
   expect((await runCommandLine(['--help'])).output).toContain('struckline import FILE house.json');
