@@ -34,7 +34,7 @@ test('what is needed opens to what other rolls would take and to the textbooks, 
   await expect.poll(() => accessibleNameOfFocus(page)).toMatch(/^rolls needed/);
 });
 
-test('rooms that share a pattern are added up, each way with how often it falls short', async ({ page, running }) => {
+test('rooms that share a pattern are added up, each way with how often it falls short', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await expect(page.getByText(/^Proved: /)).toBeVisible();
   const line = page.getByRole('row', { name: /Sitting room, Hall/ });

@@ -125,7 +125,7 @@ test('a code that is read fills the fields, goes to the first that is empty, and
   await expect(said(page)).toHaveText(/2 rolls of K-2041, run 2207\. As ordered; 4 still to come\./);
 });
 
-test('what is typed of a package stays with what is wrong with it, also while another place is looked at', async ({ page, running }) => {
+test('what is typed of a package stays with what is wrong with it, also while another place is looked at', LONG, async ({ page, running }) => {
   await openDelivered(page, running.address, orderedHouse());
   await page.getByLabel('Code', { exact: true }).focus();
   await typeLines(page, ['', 'K-2041', '2214', 'ten', '', '', '']);

@@ -53,7 +53,7 @@ test('a picture of one repeat is loaded, hangs in the elevation, and is there af
   await expect(elevation.locator('pattern')).toHaveCount(0);
 });
 
-test('a file that is no picture is refused in words, and the picture that was there stays', async ({ page, running }) => {
+test('a file that is no picture is refused in words, and the picture that was there stays', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
   await goTo(page, 'Coverings');
   const group = page.getByRole('group', { name: 'Picture of one repeat' });

@@ -22,7 +22,7 @@ const SEEDS_THAT_FAILED: Readonly<Record<string, readonly number[]>> = {
   older: [0, 18, 53, 934],
 };
 const KINDS = Object.keys(SEEDS_THAT_FAILED);
-const COUNT = Math.ceil(shareOf(10_000, 200) / KINDS.length);
+const COUNT = Math.ceil(shareOf(10_000, 100) / KINDS.length);
 const BATCH = 25;
 
 let folder: string;

@@ -52,7 +52,7 @@ const house = fc
 /** A loaded machine takes longer over many plans than a test is given. */
 const SLOW = 60_000;
 
-const check = (property: (plan: HousePlan, house: House) => void, numRuns = shareOf(150, 20)) => fc.assert(fc.property(house, (facts) => property(planHouse(facts), facts)), { numRuns });
+const check = (property: (plan: HousePlan, house: House) => void, numRuns = shareOf(150, 12)) => fc.assert(fc.property(house, (facts) => property(planHouse(facts), facts)), { numRuns });
 
 function goodsOf({ coverings: [covering] }: House) {
   if (!covering || !isRollGoods(covering)) throw new Error('goods in rolls');

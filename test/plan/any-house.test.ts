@@ -7,7 +7,7 @@ import { inches } from '../../shared-core/units/index.ts';
 import { bandsOf, documentOf, type Loose } from '../builders.ts';
 import { shareOf } from '../share-of.ts';
 
-const HOUSES = shareOf(1_500, 300);
+const HOUSES = shareOf(1_500, 120);
 
 const length = (least: number, most: number) => fc.integer({ min: least, max: most }).map((tenths) => `${tenths / 10} mm`);
 const turn = fc.oneof({ weight: 3, arbitrary: fc.constant('inside') }, fc.constantFrom('outside', 'straight', '135', '45', '225', '91.5', '300'));
