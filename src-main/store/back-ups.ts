@@ -2,9 +2,9 @@ import { closeSync, copyFileSync, existsSync, fsyncSync, mkdirSync, openSync, re
 import { basename, dirname, extname, join } from 'node:path';
 import { randomUUID } from 'node:crypto';
 import Database from 'better-sqlite3';
+import type { BackUpListing } from '../../shared-core/contract/index.ts';
 
-/** Why a back-up was made: from time to time, before the file got the form of a newer program, or in the place of what was restored. */
-export type BackUpReason = 'work' | 'form' | 'replaced';
+type BackUpReason = BackUpListing['reason'];
 
 export interface BackUp {
   /** Its file's name among the back-ups of its house. */

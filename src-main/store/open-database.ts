@@ -64,11 +64,6 @@ export async function openDatabase(path: string, { now, isLook, isRead }: { read
   }
 }
 
-/** Puts a whole and tidy copy of a database at a path at which there is nothing yet. */
-export function copyDatabase(database: Database.Database, to: string): void {
-  database.prepare('vacuum into ?').run(to);
-}
-
 /** How a house file is kept: nothing that was answered is lost, whenever the power fails. */
 export function configure(database: Database.Database): void {
   database.pragma(`busy_timeout = ${BUSY_TIMEOUT_MILLISECONDS}`);
@@ -99,7 +94,7 @@ function isOfTheDisk(check: string): boolean {
 
 async function backUpForm(database: Database.Database, path: string, now: Date): Promise<string | null> {
   try {
-    await keepBackUp(path, 'form', now, async (draft) => copyDatabase(database, draft));
+    await keepBackUp(path, 'form', now, async (draft) => void database.prepare('vacuum into ?').run(draft));
     return null;
   } catch (error) {
     const name = basename(path);

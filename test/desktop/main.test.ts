@@ -6,6 +6,7 @@ import { BRIDGE_NAME } from '../../shared-core/contract/index.ts';
 import { demoHouse, makeHouseFile } from '../../src-main/office/index.ts';
 import { electronModule, type Exposed } from './electron-module.ts';
 import { StandInElectron } from './stand-in.ts';
+import { PROTECTIONS } from './starting.ts';
 
 const BEFORE = { argv: process.argv, listeners: ['uncaughtException', 'unhandledRejection'].map((event) => [event, process.listeners(event as 'uncaughtException')] as const) };
 
@@ -54,20 +55,7 @@ describe('the app as Electron loads it', () => {
     expect(electron.windows.map(({ options: { webPreferences } }) => webPreferences)).toEqual([
       {
         preload: expect.stringMatching(/[/\\]preload[/\\]preload\.cjs$/),
-        sandbox: true,
-        contextIsolation: true,
-        nodeIntegration: false,
-        nodeIntegrationInWorker: false,
-        nodeIntegrationInSubFrames: false,
-        webSecurity: true,
-        allowRunningInsecureContent: false,
-        experimentalFeatures: false,
-        webviewTag: false,
-        plugins: false,
-        navigateOnDragDrop: false,
-        safeDialogs: true,
-        spellcheck: false,
-        devTools: false,
+        ...PROTECTIONS,
       },
     ]);
     expect(electron.isLetThrough('https://struckline.example/')).toBe(false);

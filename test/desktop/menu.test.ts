@@ -1,9 +1,9 @@
 import type { MenuItemConstructorOptions } from 'electron';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { LANGUAGES } from '../../shared-core/words/index.ts';
 import { menuFor } from '../../src-main/desktop/menu.ts';
 import { settled, type StandInElectron } from './stand-in.ts';
-import { Starting } from './starting.ts';
+import { type Starting, startingForEach } from './starting.ts';
 
 /** What is left of Electron's roles; none of them opens a page, a tool for developers or anything of the network. */
 const SAFE_ROLES = [
@@ -13,11 +13,10 @@ const SAFE_ROLES = [
 
 let starting: Starting;
 let electron: StandInElectron;
-beforeEach(() => {
-  starting = new Starting();
-  electron = starting.electron;
+startingForEach((one) => {
+  starting = one;
+  electron = one.electron;
 });
-afterEach(() => starting.clear());
 
 const itemsOf = (menu: readonly MenuItemConstructorOptions[]): MenuItemConstructorOptions[] =>
   menu.flatMap((item) => [item, ...(Array.isArray(item.submenu) ? itemsOf(item.submenu) : [])]);

@@ -1,16 +1,15 @@
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { DESKTOP_CHANNEL, DESKTOP_DROP_CHANNEL, LARGEST_CALL_BYTES } from '../../shared-core/contract/index.ts';
 import { preventable } from './listeners.ts';
 import { OWN_FRAME, type StandInElectron } from './stand-in.ts';
-import { Starting } from './starting.ts';
+import { type Starting, startingForEach } from './starting.ts';
 
 let starting: Starting;
 let electron: StandInElectron;
-beforeEach(() => {
-  starting = new Starting();
-  electron = starting.electron;
+startingForEach((one) => {
+  starting = one;
+  electron = one.electron;
 });
-afterEach(() => starting.clear());
 
 const start = () => starting.start();
 

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
+import { afterEach, beforeEach } from 'vitest';
 import { failure, type OpenedHouse, type Reply } from '../../shared-core/contract/index.ts';
 import { encodeHouse, newHouse } from '../../shared-core/house/index.ts';
 import { type DesktopSettings, startDesktop } from '../../src-main/desktop/start-desktop.ts';
@@ -58,3 +59,31 @@ function opened(path: string): Reply<OpenedHouse> {
   const value = { file: basename(path), revision: 1, house: HOUSE, undo: null, redo: null, lookOnly: null };
   return { ok: true, value };
 }
+
+/** One for each test of a file, cleared away after it. */
+export function startingForEach(take: (starting: Starting) => void): void {
+  let starting: Starting;
+  beforeEach(() => {
+    starting = new Starting();
+    take(starting);
+  });
+  afterEach(() => starting.clear());
+}
+
+/** What a window's page is given by Electron and what it is not, beside its preload. */
+export const PROTECTIONS = {
+  sandbox: true,
+  contextIsolation: true,
+  nodeIntegration: false,
+  nodeIntegrationInWorker: false,
+  nodeIntegrationInSubFrames: false,
+  webSecurity: true,
+  allowRunningInsecureContent: false,
+  experimentalFeatures: false,
+  webviewTag: false,
+  plugins: false,
+  navigateOnDragDrop: false,
+  safeDialogs: true,
+  spellcheck: false,
+  devTools: false,
+};

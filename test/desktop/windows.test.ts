@@ -1,18 +1,17 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { startDesktop } from '../../src-main/desktop/start-desktop.ts';
 import { preventable } from './listeners.ts';
 import { settled, type StandInElectron } from './stand-in.ts';
-import { Starting } from './starting.ts';
+import { PROTECTIONS, Starting, startingForEach } from './starting.ts';
 
 let starting: Starting;
 let electron: StandInElectron;
-beforeEach(() => {
-  starting = new Starting();
-  electron = starting.electron;
+startingForEach((one) => {
+  starting = one;
+  electron = one.electron;
 });
-afterEach(() => starting.clear());
 
 const addresses = () => electron.windows.filter((window) => !window.isDestroyed()).map(({ webContents }) => webContents.address);
 const since = async (happen: () => void) => {
@@ -23,23 +22,7 @@ const since = async (happen: () => void) => {
 };
 
 describe('the window', () => {
-  const protections = () => ({
-    preload: join(starting.folder, 'preload.cjs'),
-    sandbox: true,
-    contextIsolation: true,
-    nodeIntegration: false,
-    nodeIntegrationInWorker: false,
-    nodeIntegrationInSubFrames: false,
-    webSecurity: true,
-    allowRunningInsecureContent: false,
-    experimentalFeatures: false,
-    webviewTag: false,
-    plugins: false,
-    navigateOnDragDrop: false,
-    safeDialogs: true,
-    spellcheck: false,
-    devTools: false,
-  });
+  const protections = () => ({ preload: join(starting.folder, 'preload.cjs'), ...PROTECTIONS });
 
   test('is opened with every protection that Electron has, and with nothing else', async () => {
     await starting.start();

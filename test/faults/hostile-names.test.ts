@@ -1,10 +1,9 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import ICAL from 'ical.js';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { HouseListing, OpenedHouse, WrittenText } from '../../shared-core/contract/index.ts';
 import { drawRoomPlan } from '../../shared-core/drawing/index.ts';
 import { decodeHouse, type House, newHouse } from '../../shared-core/house/index.ts';
@@ -13,9 +12,10 @@ import { drawOutline, readRoomTable, writeRoomTable } from '../../shared-core/su
 import { readSeparated, separatedCell, writeSeparated } from '../../shared-core/units/index.ts';
 import { calendarFile, jobSheets, orderCsv } from '../../src-main/documents/index.ts';
 import { fileNameOf } from '../../src-main/office/file-names.ts';
-import { type Office, openOffice } from '../../src-main/office/index.ts';
+import type { Office } from '../../src-main/office/index.ts';
 import { exampleDocument, houseOf, type Loose } from '../builders.ts';
 import { badlySaid } from './words-of-a-failure.ts';
+import { officeForAll } from './office-for-all.ts';
 
 /** Texts that a house can bear as any of its names. */
 const BORNE: readonly string[] = [
@@ -65,14 +65,9 @@ function cellsOf(csv: string): readonly string[] {
 let folder: string;
 let office: Office;
 
-beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'struckline-faults-'));
-  office = openOffice({ shell: 'loopback', folder: join(folder, 'houses'), ownFolder: join(folder, 'own') });
-});
-
-afterAll(async () => {
-  await office.close();
-  rmSync(folder, { recursive: true });
+officeForAll((one, place) => {
+  office = one;
+  folder = place;
 });
 
 describe.each(BORNE.map((name) => [name.slice(0, 30), name]))('a house in which everything is called %j', (_short, name) => {

@@ -1,11 +1,10 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Fault } from '../../shared-core/base/index.ts';
 import { encodeHouse, type House, LARGEST_DOCUMENT_CHARACTERS, readDocument, writeDocument } from '../../shared-core/house/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
-import { demoHouse, type Office, openOffice } from '../../src-main/office/index.ts';
+import { demoHouse, type Office } from '../../src-main/office/index.ts';
 import exchangeExample from '../house/exchange-example.json' with { type: 'json' };
 import typedHouse from '../e2e/typed-house.json' with { type: 'json' };
 import ties from '../ordering/order-life/ties-carry-over.json' with { type: 'json' };
@@ -13,6 +12,7 @@ import { changedDocument } from './mutate-json.ts';
 import { chanceOf, seedsOf } from './seeded.ts';
 import { badlySaid } from './words-of-a-failure.ts';
 import { shareOf } from '../share-of.ts';
+import { officeForAll } from './office-for-all.ts';
 
 /** Seeds under which one failed once: the documents they make are the same for ever. */
 const SEEDS_THAT_FAILED: readonly number[] = [];
@@ -25,14 +25,9 @@ const BASES = [encodeHouse(demoHouse()), exchangeExample, typedHouse, ties.house
 let folder: string;
 let office: Office;
 
-beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'struckline-faults-'));
-  office = openOffice({ shell: 'loopback', folder: join(folder, 'houses'), ownFolder: join(folder, 'own') });
-});
-
-afterAll(async () => {
-  await office.close();
-  rmSync(folder, { recursive: true });
+officeForAll((one, place) => {
+  office = one;
+  folder = place;
 });
 
 const ownKeysOf = () => [Object.prototype, Array.prototype, String.prototype, Function.prototype].map((prototype) => Reflect.ownKeys(prototype).length);
