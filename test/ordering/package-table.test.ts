@@ -205,7 +205,7 @@ test('a table that is written and read again is the same', () => {
   fc.assert(
     fc.property(fc.array(row, { minLength: 1, maxLength: 12 }), layout, (rows, { separator, lineEnd, order, hasHeading, word, quotesAll, emptyLines }) => {
       const columns = hasHeading ? order : ORDER;
-      const guarded = (value: string) => (/^'*[=+\-@]/.test(value) ? `'${value}` : value);
+      const guarded = (value: string) => value.replace(/;(['"\s]*)(?=[=+\-@])/g, ";'$1").replace(/^(?=['"\s]*[=+\-@])/, "'");
       const cell = (value: string) => (quotesAll || /[",;\t]/.test(value) ? `"${guarded(value).replaceAll('"', '""')}"` : guarded(value));
       const lines = rows.map((one) => columns.map((column) => String(one[column] ?? '')));
       const heading = hasHeading ? [columns.map((column) => HEADS[column][word] ?? HEADS[column][0]!)] : [];
