@@ -13,9 +13,31 @@ export function isHouseFile(path: string): boolean {
   return extname(path).toLowerCase() === HOUSE_FILE_ENDING;
 }
 
-/** The house in a house file or an exchange document, whichever the path's ending says. */
+/** A house as a file has it: how often it was changed there, and when last, as an ISO date and time in UTC; null where the file does not say. */
+export interface StampedHouse {
+  readonly house: House;
+  readonly revision: number | null;
+  readonly changed: string | null;
+}
+
+/** The house in a house file or an exchange document, whichever the path's ending says; of a document, which counts no changes, when its file was written. */
+export async function readStamped(path: string): Promise<Outcome<StampedHouse>> {
+  if (isHouseFile(path)) {
+    const stored = await HouseStore.lookWhole(path);
+    if (!stored.ok) return stored;
+    const { house, revision, changed } = stored.value;
+    return good({ house, revision, changed });
+  }
+  const text = await readText(path, LARGEST_DOCUMENT_CHARACTERS * MOST_BYTES_A_CHARACTER, say`a house document`, say`a house document is JSON text`);
+  if (!text.ok) return text;
+  const house = readDocument(text.value.text);
+  return house.ok ? good({ house: house.value, revision: null, changed: text.value.written }) : house;
+}
+
+/** The house alone. */
 export async function readHouse(path: string): Promise<Outcome<House>> {
-  return isHouseFile(path) ? HouseStore.lookWhole(path) : readDocumentFile(path);
+  const stamped = await readStamped(path);
+  return stamped.ok ? good(stamped.value.house) : stamped;
 }
 
 /** Makes a house file; never in place of one that is there. */
@@ -37,7 +59,7 @@ export async function addRooms(path: string, tablePath: string): Promise<readonl
   const text = await readText(tablePath, LARGEST_ROOM_TABLE_BYTES, say`a table of rooms`, say`a table of rooms is CSV text`);
   if (!text.ok) return text.faults;
   return changeHouse(path, (house) => {
-    const { edit, faults, rows } = readRoomTable(text.value, house);
+    const { edit, faults, rows } = readRoomTable(text.value.text, house);
     if (edit) return good(edit);
     return bad([...faults, ...rows.flatMap(({ line, troubles }) => troubles.map(({ words }) => ({ path: '', message: say`Line ${line}: ${words}` })))]);
   });
@@ -72,22 +94,19 @@ function faultsOf(failure: StoreFailure): readonly Fault[] {
   }
 }
 
-async function readDocumentFile(path: string): Promise<Outcome<House>> {
-  const text = await readText(path, LARGEST_DOCUMENT_CHARACTERS * MOST_BYTES_A_CHARACTER, say`a house document`, say`a house document is JSON text`);
-  return text.ok ? readDocument(text.value) : text;
-}
-
-async function readText(path: string, mostBytes: number, what: string, form: string): Promise<Outcome<string>> {
+async function readText(path: string, mostBytes: number, what: string, form: string): Promise<Outcome<{ readonly text: string; readonly written: string }>> {
   let bytes: Buffer;
+  let written: string;
   try {
-    const { size } = await stat(path);
+    const { size, mtime } = await stat(path);
+    written = mtime.toISOString();
     if (size > mostBytes) return fault('', say`${path} is ${size} bytes, far larger than ${what}. Check that it is the right file.`);
     bytes = await readFile(path);
   } catch (error) {
     return fault('', say`${path} can't be read: ${error instanceof Error ? error.message : String(error)}`);
   }
   try {
-    return good(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    return good({ text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), written });
   } catch {
     return fault('', say`${path} is not text in UTF-8; ${form}.`);
   }

@@ -87,7 +87,7 @@ export function openOffice(settings: OfficeSettings): Office {
       houses.use(file, async (store, path) => {
         const read = await store.readWhole();
         if (!read.ok) return failure('not-a-house', say`The house file could not be read.`, read.faults);
-        return { ok: true, value: { fileName: fileNameOf(basename(path, HOUSE_FILE_ENDING), '.json'), text: writeDocument(read.value) } };
+        return { ok: true, value: { fileName: fileNameOf(basename(path, HOUSE_FILE_ENDING), '.json'), text: writeDocument(read.value.house) } };
       }),
     'write-paper': ({ file, paper }) =>
       houses.use(file, async (store, path) => {

@@ -26,6 +26,8 @@ export type StoreFailure =
 export interface StoredHouse {
   readonly house: House;
   readonly revision: number;
+  /** When it was changed last, undo and redo included, as an ISO date and time in UTC; null where the file does not say. */
+  readonly changed: string | null;
   readonly undo: string | null;
   readonly redo: string | null;
 }
@@ -68,7 +70,9 @@ export class HouseStore {
       const store = new HouseStore({ database, lookOnly: null, isDamaged: false }, draft, now);
       const written = await store.#kysely.transaction().execute(async (transaction) => {
         const kept = await keepPhotoImages(transaction, house, []);
-        if (kept.ok) await writeChanges(transaction, changesBetween(new Map(), toRows(kept.value)), 'after');
+        if (!kept.ok) return kept;
+        await writeChanges(transaction, changesBetween(new Map(), toRows(kept.value)), 'after');
+        await store.#markChanged(transaction);
         return kept;
       });
       await store.close();
@@ -101,7 +105,7 @@ export class HouseStore {
   }
 
   /** The same with its photos in it. */
-  static lookWhole(path: string): Promise<Outcome<House>> {
+  static lookWhole(path: string): Promise<Outcome<StoredHouse>> {
     return HouseStore.#looking(path, (store) => store.readWhole());
   }
 
@@ -121,10 +125,12 @@ export class HouseStore {
   }
 
   /** The house with its photos in it, to be taken elsewhere. */
-  async readWhole(): Promise<Outcome<House>> {
+  async readWhole(): Promise<Outcome<StoredHouse>> {
     return this.#reading(async (transaction) => {
       const stored = await readStored(transaction);
-      return stored.ok ? withPhotoImages(transaction, stored.value.house) : stored;
+      if (!stored.ok) return stored;
+      const house = await withPhotoImages(transaction, stored.value.house);
+      return house.ok ? good({ ...stored.value, house: house.value }) : house;
     });
   }
 
@@ -197,8 +203,8 @@ export class HouseStore {
       await sql`vacuum into ${path}`.execute(this.#kysely);
       return [];
     }
-    const house = await this.readWhole();
-    const made = house.ok ? await HouseStore.create(path, house.value) : house;
+    const whole = await this.readWhole();
+    const made = whole.ok ? await HouseStore.create(path, whole.value.house) : whole;
     if (!made.ok) return made.faults;
     await made.value.close();
     return [];
@@ -246,6 +252,10 @@ export class HouseStore {
     }
   }
 
+  async #markChanged(transaction: Transaction<Tables>): Promise<void> {
+    await transaction.updateTable('house').set({ changed: this.#now().toISOString() }).execute();
+  }
+
   #changeAtOnce(revision: number, work: Work): Promise<Changed> {
     return this.#kysely.transaction().execute(async (transaction) => {
       // Counting up first takes the write lock, so that nothing read afterwards is stale.
@@ -257,6 +267,7 @@ export class HouseStore {
         await transaction.updateTable('house').set({ revision }).execute();
         return failed(failure);
       }
+      await this.#markChanged(transaction);
       const changed = await readStored(transaction);
       if (!changed.ok) throw new Contradiction(changed.faults);
       return { ok: true, value: changed.value };
@@ -291,7 +302,7 @@ function refused(message: string, faults: readonly Fault[]): StoreFailure {
 }
 
 async function readStored(transaction: Transaction<Tables>): Promise<Outcome<StoredHouse>> {
-  const own = await transaction.selectFrom('house').select(['facts', 'revision']).executeTakeFirst();
+  const own = await transaction.selectFrom('house').select(['facts', 'revision', 'changed']).executeTakeFirst();
   if (!own) return fault('', say`The house file holds no house. Nothing was changed. A back-up may still have it.`);
   const lists = {} as Record<FactTable, { position: number; facts: string }[]>;
   for (const table of FACT_TABLES) lists[table] = await transaction.selectFrom(table).select(['position', 'facts']).orderBy('position').execute();
@@ -299,7 +310,13 @@ async function readStored(transaction: Transaction<Tables>): Promise<Outcome<Sto
   if (!house.ok) return house;
   const undo = await transaction.selectFrom('edit').select('name').where('is_undone', '=', 0).orderBy('number', 'desc').limit(1).executeTakeFirst();
   const redo = await transaction.selectFrom('edit').select('name').where('is_undone', '=', 1).orderBy('number', 'asc').limit(1).executeTakeFirst();
-  return good({ house: house.value, revision: own.revision, undo: undo?.name ?? null, redo: redo?.name ?? null });
+  return good({ house: house.value, revision: own.revision, changed: readInstant(own.changed), undo: undo?.name ?? null, redo: redo?.name ?? null });
+}
+
+/** A time that can't be read is none. */
+function readInstant(written: string | null): string | null {
+  const at = Date.parse(written ?? '');
+  return Number.isNaN(at) ? null : new Date(at).toISOString();
 }
 
 /** Writes rows as they were or as they became; deletions first, so that a moved id meets no old one. */
@@ -310,7 +327,7 @@ async function writeChanges(transaction: Transaction<Tables>, changes: readonly 
   for (const { table, id, [side]: row } of changes) {
     if (!row) continue;
     if (table === 'house') {
-      await transaction.insertInto('house').values({ id: 1, facts: row.facts, revision: 0 }).onConflict((conflict) => conflict.column('id').doUpdateSet({ facts: row.facts })).execute();
+      await transaction.insertInto('house').values({ id: 1, facts: row.facts, revision: 0, changed: null }).onConflict((conflict) => conflict.column('id').doUpdateSet({ facts: row.facts })).execute();
     } else {
       await transaction.insertInto(table).values({ id, ...row }).onConflict((conflict) => conflict.column('id').doUpdateSet(row)).execute();
     }

@@ -38,6 +38,7 @@ const MIGRATIONS: readonly (readonly string[])[] = [
     ) strict`,
   ],
   ['task_choice', 'own_material', 'expense'].map(factTable),
+  ['alter table house add column changed text'],
 ];
 
 export const SCHEMA_VERSION = MIGRATIONS.length;

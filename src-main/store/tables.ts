@@ -26,6 +26,8 @@ export interface HouseRow {
   facts: string;
   /** Counts up with every change on disk, undo and redo included. */
   revision: number;
+  /** When it was changed last, as an ISO date and time in UTC; null where that was before files kept it. */
+  changed: string | null;
 }
 
 export interface FactRow {

@@ -78,7 +78,7 @@ function older(file: Buffer): Buffer {
   const path = join(folder, 'older.struckline');
   writeFileSync(path, file);
   const database = new Database(path);
-  database.exec('drop table task_choice; drop table own_material; drop table expense; vacuum');
+  database.exec('drop table task_choice; drop table own_material; drop table expense; alter table house drop column changed; vacuum');
   database.pragma('user_version = 4');
   database.close();
   return readFileSync(path);

@@ -41,12 +41,12 @@ test('photos are put aside, each image once, and are whole again where the house
   expect(await store.readPhoto(kept(SECOND))).toBe(SECOND);
   expect(await store.readPhoto(kept('other'))).toBeNull();
   const whole = await store.readWhole();
-  expect(whole.ok && whole.value.photos.map(({ image }) => image)).toEqual([FIRST, SECOND, FIRST]);
+  expect(whole.ok && whole.value.house.photos.map(({ image }) => image)).toEqual([FIRST, SECOND, FIRST]);
   await store.close();
 
   const again = await file.kept(HouseStore.open(file.path));
   const opened = await again.readWhole();
-  expect(opened.ok && whole.ok && writeDocument(opened.value)).toBe(whole.ok && writeDocument(whole.value));
+  expect(opened.ok && whole.ok && writeDocument(opened.value.house)).toBe(whole.ok && writeDocument(whole.value.house));
 });
 
 test('neither the facts nor what can be undone holds an image, and an edit of another thing writes no photo', async () => {

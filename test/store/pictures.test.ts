@@ -44,6 +44,7 @@ test('a house file from before there were pictures is brought forward with all t
   await (await kept(HouseStore.create(file.path, exampleHouse()))).close();
   const database = new Database(file.path);
   for (const later of ['picture', 'supplier', 'placed_order', 'sent_back', 'leftover', 'matching', 'run_choice', 'photo', 'photo_image', 'task_choice', 'own_material', 'expense']) database.exec(`drop table ${later}`);
+  database.exec('alter table house drop column changed');
   database.pragma('user_version = 1');
   database.close();
 

@@ -28,7 +28,7 @@ CREATE TABLE house (
       id integer not null primary key check (id = 1),
       facts text not null check (json_valid(facts)),
       revision integer not null
-    ) strict;
+    , changed text) strict;
 -- table leftover
 CREATE TABLE leftover (
     id text not null primary key,
