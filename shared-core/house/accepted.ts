@@ -42,6 +42,11 @@ export function text(what: string, longest = 200) {
     .refine(isReadable, { error: UNREADABLE });
 }
 
+/** Who somebody is and where, as it stands on paper: a name and an address, of several lines. */
+export function nameAndAddress() {
+  return text(say`a name and an address`, 500);
+}
+
 const UNREADABLE = say`holds a character that no text has: a zero, or half of a letter. Write it again`;
 
 /** A zero ends a text for many a program, and half of a pair of code units is no letter for any. */

@@ -14,6 +14,8 @@ const LONGEST_ROLL = millimetres(1_000_000);
 /** Less is a sample, more no tin: a slip of the unit. */
 const SMALLEST_TIN_LITRES = 0.01;
 const LARGEST_TIN_LITRES = 1000;
+/** Far more than a house takes. */
+const MOST_LITRES = 10_000;
 
 export function findCoveringFaults(covering: Covering, house: House, path: string, report: Report): void {
   if ('width' in covering) reportRange(`${path}.width`, covering.width, covering.kind === 'lining' ? { least: NARROWEST_STRIP, most: WIDEST_COVERING } : { above: ZERO_LENGTH, most: WIDEST_COVERING }, report);
@@ -39,7 +41,7 @@ export function findCoveringFaults(covering: Covering, house: House, path: strin
   covering.soldIn?.forEach((unit, index) => reportPrice(unit.price, house, `${path}.soldIn[${index}].price`, report));
 }
 
-function findPaintFaults({ spreadingRate, solids, film, soldIn }: Paint, path: string, report: Report): void {
+function findPaintFaults({ spreadingRate, solids, film, soldIn, batches }: Paint, path: string, report: Report): void {
   if (spreadingRate !== undefined) {
     const read = readSpreadingRate(spreadingRate);
     if (!read.ok) for (const { message } of read.faults) report(`${path}.spreadingRate`, say`is ${quoteValue(spreadingRate)}: ${message}`);
@@ -51,6 +53,9 @@ function findPaintFaults({ spreadingRate, solids, film, soldIn }: Paint, path: s
   }
   soldIn?.forEach(({ litres }, index) => {
     if (litres < SMALLEST_TIN_LITRES || litres > LARGEST_TIN_LITRES) report(`${path}.soldIn[${index}].litres`, say`is ${litres}; a tin holds from ${SMALLEST_TIN_LITRES} to ${LARGEST_TIN_LITRES} litres. Check the unit`);
+  });
+  batches?.forEach(({ litres }, index) => {
+    if (litres !== undefined && (litres < SMALLEST_TIN_LITRES || litres > MOST_LITRES)) report(`${path}.batches[${index}].litres`, say`is ${litres}; of a batch there are from ${SMALLEST_TIN_LITRES} to ${MOST_LITRES} litres. Check the unit`);
   });
 }
 

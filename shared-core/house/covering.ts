@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { checkGtin } from '../units/index.ts';
 import { facts, fraction, id, listOf, measure, oneOf, percent, price, quoteValue, spare, takes, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { day } from './work-facts.ts';
 import { say } from '../words/index.ts';
 
 const gtin = z.string({ error: takes(say`the 8, 12, 13 or 14 digits under the bar code`) }).superRefine((written, context) => {
@@ -20,6 +21,14 @@ const rollPack = facts(say`a sale unit`, {
 const tin = facts(say`a tin`, {
   litres: z.number({ error: takes(say`the litres in a tin, above 0`) }).positive({ error: takes(say`the litres in a tin, above 0`) }),
   price: price.optional(),
+});
+
+/** Paint of one batch, which may differ in shade from another: how much of it came, when it was opened, where the rest is kept. */
+const batch = facts(say`a batch of paint`, {
+  batch: text(say`a batch number`, 60),
+  litres: z.number({ error: takes(say`litres of paint, above 0`) }).positive({ error: takes(say`litres of paint, above 0`) }).optional(),
+  opened: day.optional(),
+  place: text(say`where it is kept`, 120).optional(),
 });
 
 const soldBy = facts(say`a sale by the length`, {
@@ -111,6 +120,7 @@ export const paint = facts(say`a paint`, {
   film: wholeNumber(1, 2000, say`a dry film in micrometres`).optional(),
   coats: wholeNumber(1, 20).prefault(2),
   soldIn: listOf(tin, say`tins`, 20).optional(),
+  batches: listOf(batch, say`batches`, 100).optional(),
 });
 
 const KINDS = ['wallcovering', 'border', 'lining', 'mural', 'paint'] as const;

@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { facts, id, listOf, measure, oneOf, spare, takes, text, wholeNumber } from './accepted.ts';
+import { facts, id, listOf, measure, nameAndAddress, oneOf, spare, takes, text, wholeNumber } from './accepted.ts';
 import { covering } from './covering.ts';
 import { delivery, leftover, matching, placedOrder, returned, runChoice, runQuantity, supplier, tax } from './order-facts.ts';
 import { MOST_PHOTOS, photo } from './photo.ts';
 import { IMAGE_PATTERN, isRasterImage, MOST_PIXELS } from './raster-image.ts';
 import { room } from './room.ts';
-import { expense, ownMaterial, taskChoice, work } from './work-facts.ts';
+import { day, expense, ownMaterial, taskChoice, work } from './work-facts.ts';
 import { say } from '../words/index.ts';
 
 /** NRM2 (SMM7), DIN 18363 (VOB part C) and IS 1200 part 13. */
@@ -54,6 +54,12 @@ export const houseFacts = {
   tax: tax.optional(),
   /** Goes on the order. */
   orderNote: text(say`a note`, 2000).optional(),
+  /** Who sends the papers of the house, and who gets them. */
+  contractor: nameAndAddress().optional(),
+  customer: nameAndAddress().optional(),
+  /** Where goods are delivered, and the day by which they are wanted there. */
+  deliverTo: nameAndAddress().optional(),
+  deliverBy: day.optional(),
   work: work.optional(),
 };
 

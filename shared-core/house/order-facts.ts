@@ -1,4 +1,4 @@
-import { facts, id, listOf, measure, oneOf, percent, price, text, wholeNumber, yesOrNo } from './accepted.ts';
+import { facts, id, listOf, measure, nameAndAddress, oneOf, percent, price, text, wholeNumber, yesOrNo } from './accepted.ts';
 import { day } from './work-facts.ts';
 import { say } from '../words/index.ts';
 
@@ -13,6 +13,7 @@ export const tax = facts(say`a tax`, { rate: percent, included: yesOrNo().prefau
 export const supplier = facts(say`a supplier`, {
   id: text(say`a supplier, as the coverings name it`, 60),
   name: text(say`the name of a supplier`, 120).optional(),
+  address: text(say`the address of a supplier`, 500).optional(),
   tax: tax.optional(),
   note: note.optional(),
 });
@@ -61,6 +62,9 @@ export const placedOrder = facts(say`a placed order`, {
   supplier: text(say`a supplier`, 60).optional(),
   tax: tax.optional(),
   note: note.optional(),
+  /** As the house had them when it was placed. */
+  deliverTo: nameAndAddress().optional(),
+  deliverBy: day.optional(),
   /** Which run each room was to hang from when it was placed, from what was in hand too. */
   sharing: listOf(facts(say`rooms of a run`, { covering: id(), run: run.optional(), rooms: listOf(id(), say`ids of rooms`, 2000) }), say`shares`, 1000).prefault([]),
   lines: listOf(placedLine, say`lines of an order`, 500).min(1, { error: say`is empty; an order has one line or more` }),
@@ -84,5 +88,5 @@ export const matching = facts(say`rooms that must match`, {
   rooms: listOf(id(), say`ids of rooms`, 200).min(2, { error: say`names fewer than two rooms; it takes the ids of two or more` }),
 });
 
-/** A run that the user has chosen for a room, or that it has been hung from. */
-export const runChoice = facts(say`a choice of run`, { covering: id(), room: id(), run, hung: yesOrNo().prefault(false) });
+/** A run that the user has chosen for a room, or that it has been hung from, and on which day. */
+export const runChoice = facts(say`a choice of run`, { covering: id(), room: id(), run, hung: yesOrNo().prefault(false), day: day.optional() });

@@ -60,8 +60,9 @@ function findMatchingFaults(house: House, report: Report): void {
 
 function findChoiceFaults(house: House, report: Report): void {
   const seen = new Set<string>();
-  house.runChoices.forEach(({ covering, room }, index) => {
+  house.runChoices.forEach(({ covering, room, hung, day }, index) => {
     findRoom(room, house, `runChoices[${index}].room`, report);
+    if (day !== undefined && !hung) report(`runChoices[${index}].day`, say`stands without hung; it is the day on which the room was hung`);
     const key = JSON.stringify([covering, room]);
     if (seen.has(key)) report(`runChoices[${index}]`, say`says the run of ${covering} in ${room} a second time; each room takes one`);
     seen.add(key);

@@ -7,8 +7,9 @@ type PlaceOrder = Extract<Edit, { kind: 'place-order' }>;
 /**
  * The edit that places an order with one supplier: what is to be bought of its coverings, as it stands now.
  *
- * Lines, packs, prices, tax and the house's note are written down as they are, so that the order stays what it was. Null
- * where nothing is to be bought. Orders are numbered from 1; `placed` is a date such as "2026-03-02".
+ * Lines, packs, prices, tax, the house's note, and where and by when it wants them are written down as they are, so that
+ * the order stays what it was. Null where nothing is to be bought. Orders are numbered from 1; `placed` is a date such
+ * as "2026-03-02".
  * Example: 9 rolls of K-2041 needed and 1 spare in doubles are one line of 10 rolls, packs of 2 five times, 420.00.
  */
 export function draftOrder(house: House, order: readonly OrderLine[], supplier: string | null, placed: string): PlaceOrder | null {
@@ -34,6 +35,8 @@ export function draftOrder(house: House, order: readonly OrderLine[], supplier: 
       ...(supplier === null ? {} : { supplier }),
       ...(found.rate === null ? {} : { tax: { ...found.rate } }),
       ...(house.orderNote === undefined ? {} : { note: house.orderNote }),
+      ...(house.deliverTo === undefined ? {} : { deliverTo: house.deliverTo }),
+      ...(house.deliverBy === undefined ? {} : { deliverBy: house.deliverBy }),
       sharing: order
         .filter((line) => line.shortfall === 0 && found.lines.some(({ covering }) => covering === line.covering))
         .map((line) => ({ covering: line.covering, ...(line.run === null ? {} : { run: line.run }), rooms: [...line.rooms] })),

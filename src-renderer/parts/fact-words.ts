@@ -11,6 +11,10 @@ export const FACT_WORDS: Readonly<Record<string, string>> = {
   rules: say`rules`,
   tax: say`tax`,
   orderNote: say`order note`,
+  contractor: say`who sends the papers`,
+  customer: say`customer`,
+  deliverTo: say`where goods are delivered`,
+  deliverBy: say`the day by which goods are wanted`,
 
   trim: say`trim`,
   insideWrap: say`inside wrap`,
@@ -28,6 +32,7 @@ export const FACT_WORDS: Readonly<Record<string, string>> = {
   patternNumber: say`pattern number`,
   supplier: say`supplier`,
   suppliers: say`suppliers`,
+  address: say`address`,
   material: say`material`,
   note: say`note`,
   width: say`width`,
@@ -58,6 +63,9 @@ export const FACT_WORDS: Readonly<Record<string, string>> = {
   spreadingRate: say`spreading rate`,
   coats: say`the number of coats`,
   litres: say`litres`,
+  batch: say`batch number`,
+  batches: say`batches`,
+  opened: say`the day on which it was opened`,
 
   room: say`room`,
   rooms: say`rooms`,

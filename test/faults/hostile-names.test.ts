@@ -26,17 +26,18 @@ const BORNE: readonly string[] = [
 /** Texts that are none. */
 const REFUSED: readonly (readonly [string, string])[] = [['a zero', 'a\u0000b'], ['half a letter', 'a\ud800b'], ['a thousand marks', `e${'\u0301'.repeat(1000)}`], ['nothing but space', ' \t\r\n ']];
 
-const NAMES = new Set(['name', 'note', 'orderNote', 'patternNumber', 'supplier', 'material', 'run', 'storey', 'paste', 'place', 'what', 'caption']);
+const NAMES = new Set(['name', 'note', 'orderNote', 'patternNumber', 'supplier', 'material', 'run', 'storey', 'paste', 'place', 'what', 'caption', 'contractor', 'customer', 'deliverTo', 'address', 'batch']);
 
 /** A house of rooms that ask for much, its every name and note as given. */
 function documentNamed(name: string): Loose {
   const document = exampleDocument();
-  document.orderNote = 'x';
+  Object.assign(document, { orderNote: 'x', contractor: 'x', customer: 'x', deliverTo: 'x' });
   document.work = { starts: '2026-03-02' };
   document.expenses = [{ what: 'x', cost: '1' }];
   document.leftovers = [{ covering: document.coverings[0].id, run: 'x', length: '1 m', place: 'x' }];
-  document.orders = [{ id: 'o1', placed: '2026-02-01', expected: '2026-02-20', supplier: 'x', note: 'x', lines: [{ covering: document.coverings[0].id, patternNumber: 'x', rolls: 3 }] }];
-  for (const covering of document.coverings) Object.assign(covering, { name: 'x', note: 'x', supplier: 'x', material: 'x', patternNumber: 'x' });
+  document.suppliers = [{ id: 'x', name: 'x', address: 'x', note: 'x' }];
+  document.orders = [{ id: 'o1', placed: '2026-02-01', expected: '2026-02-20', supplier: 'x', note: 'x', deliverTo: 'x', lines: [{ covering: document.coverings[0].id, patternNumber: 'x', rolls: 3 }] }];
+  for (const covering of document.coverings) Object.assign(covering, { name: 'x', note: 'x', supplier: 'x', material: 'x', patternNumber: 'x', ...(covering.kind === 'paint' ? { batches: [{ batch: 'x', place: 'x' }] } : {}) });
   for (const room of document.rooms) {
     Object.assign(room, { storey: 'x', note: 'x' });
     for (const wall of room.walls) wall.note = 'x';

@@ -11,7 +11,7 @@ function orderedDocument(): Loose {
     tax: { rate: '7.25', included: false },
     orderNote: 'Ring before noon',
     rooms: [...document.rooms, { id: 'hall', name: 'Hall' }, { id: 'landing', name: 'Landing' }],
-    suppliers: [{ id: 'north', name: 'Northern Papers', tax: { rate: '20', included: true }, note: 'closed on Mondays' }],
+    suppliers: [{ id: 'north', name: 'Northern Papers', tax: { rate: '20', included: true }, note: 'closed on Mondays', address: 'Weavers Row 2\nFarport' }],
     stock: [{ covering: 'fern', run: '2207', rolls: 3 }],
     offers: [{ covering: 'fern', run: '2214', rolls: 8 }],
     orders: [
@@ -21,6 +21,8 @@ function orderedDocument(): Loose {
         supplier: 'north',
         tax: { rate: '20', included: true },
         note: 'by carrier',
+        deliverTo: 'Alder, Mill Lane 3\nby the back gate',
+        deliverBy: '2026-03-20',
         lines: [
           { covering: 'fern', patternNumber: 'K-2041', run: '2214', rolls: 10, packs: [{ rolls: 2, count: 5 }], price: '420.00', rooms: ['bed1', 'attic'], closed: true },
           { covering: 'ivy', rolls: 4, length: '13 yd', price: '72.00', rooms: [], packs: [], closed: false },
@@ -31,7 +33,7 @@ function orderedDocument(): Loose {
     returns: [{ covering: 'fern', run: '2214', rolls: 2, sent: '2026-03-09' }],
     leftovers: [{ covering: 'fern', run: '2214', length: "5' 5\"", count: 9, place: 'loft' }],
     matching: [{ covering: 'fern', rooms: ['bed1', 'hall', 'landing'] }, { rooms: ['hall', 'landing'] }],
-    runChoices: [{ covering: 'fern', room: 'bed1', run: '2214', hung: true }, { covering: 'fern', room: 'hall', run: '2207' }],
+    runChoices: [{ covering: 'fern', room: 'bed1', run: '2214', hung: true, day: '2026-03-27' }, { covering: 'fern', room: 'hall', run: '2207' }],
   };
 }
 
@@ -69,6 +71,11 @@ const WRONG: readonly (readonly [string, (document: Loose) => void, string, RegE
   ['a run chosen for an unknown room', (d) => (d.runChoices[1].room = 'attic'), 'runChoices[1].room', /attic/],
   ['a run chosen of an unknown covering', (d) => (d.runChoices[1].covering = 'moss'), 'runChoices[1].covering', /moss/],
   ['two runs chosen for one room', (d) => (d.runChoices[1].room = 'bed1'), 'runChoices[1]', /says the run of fern in bed1 a second time; each room takes one/],
+  ['an address of a supplier that is none', (d) => (d.suppliers[0].address = ' \n '), 'suppliers[0].address', /^is empty; it takes the address of a supplier$/],
+  ['an order to somewhere too long', (d) => (d.orders[0].deliverTo = 'x'.repeat(501)), 'orders[0].deliverTo', /^is 501 characters long; it takes a name and an address of at most 500$/],
+  ['an order by a day that is none', (d) => (d.orders[0].deliverBy = 'Monday'), 'orders[0].deliverBy', /is "Monday"; it takes a date such as "2026-03-02"/],
+  ['a day of hanging where nothing hangs', (d) => (d.runChoices[1].day = '2026-03-27'), 'runChoices[1].day', /^stands without hung; it is the day on which the room was hung$/],
+  ['a day of hanging that is none', (d) => (d.runChoices[0].day = '27 March'), 'runChoices[0].day', /a date such as/],
   ...['suppliers', 'stock', 'offers', 'orders', 'deliveries', 'returns', 'leftovers', 'matching', 'runChoices'].map(
     (list) => [`an unknown key in ${list}`, (d: Loose) => (d[list][0].colour = 'red'), `${list}[0].colour`, /is not a key of (a|rolls|rooms)\b/] as const,
   ),
@@ -126,6 +133,7 @@ describe('written out and read in again', () => {
 
   test('whatever was recorded is the same', () => {
     const text = fc.string({ minLength: 1, maxLength: 40 }).filter((written) => written.trim() !== '').map((written) => written.trim());
+    const lines = fc.array(text, { minLength: 1, maxLength: 4 }).map((all) => all.join('\n'));
     const covering = fc.constantFrom('fern', 'ivy', 'line', 'lake');
     const room = fc.constantFrom('bed1', 'hall', 'landing');
     const rolls = fc.nat(100_000);
@@ -138,15 +146,19 @@ describe('written out and read in again', () => {
     const lists = fc.record({
       tax: maybe(tax),
       orderNote: maybe(text),
-      suppliers: fc.uniqueArray(fc.record({ id: text, name: maybe(text), tax: maybe(tax), note: maybe(text) }), { maxLength: 3, selector: ({ id }) => id }),
+      contractor: maybe(lines),
+      customer: maybe(lines),
+      deliverTo: maybe(lines),
+      deliverBy: maybe(day),
+      suppliers: fc.uniqueArray(fc.record({ id: text, name: maybe(text), address: maybe(lines), tax: maybe(tax), note: maybe(text) }), { maxLength: 3, selector: ({ id }) => id }),
       stock: fc.array(fc.record({ covering, run: text, rolls }), { maxLength: 3 }),
       offers: fc.array(fc.record({ covering, run: text, rolls }), { maxLength: 3 }),
-      orders: fc.array(fc.record({ placed: day, supplier: maybe(text), tax: maybe(tax), note: maybe(text), lines: fc.array(line, { minLength: 1, maxLength: 3 }) }), { maxLength: 3 }).map((all) => all.map((one, index) => ({ id: `o${index}`, ...one }))),
+      orders: fc.array(fc.record({ placed: day, supplier: maybe(text), tax: maybe(tax), note: maybe(text), deliverTo: maybe(lines), deliverBy: maybe(day), lines: fc.array(line, { minLength: 1, maxLength: 3 }) }), { maxLength: 3 }).map((all) => all.map((one, index) => ({ id: `o${index}`, ...one }))),
       deliveries: fc.array(fc.record({ covering, patternNumber: text, run: text, rolls, damaged: fc.nat(3), short: fc.nat(3), received: maybe(day), isBack: fc.boolean() }).map(({ isBack, ...one }) => ({ ...one, rolls: one.rolls + 6, ...(isBack ? { decision: 'send-back' } : {}) })), { maxLength: 3 }).map((all) => all.map((one) => ({ ...one, rolls: Math.min(one.rolls, 100_000) }))),
       returns: fc.array(fc.record({ covering, run: text, rolls: fc.integer({ min: 1, max: 100_000 }), sent: maybe(day) }), { maxLength: 3 }),
       leftovers: fc.array(fc.record({ covering, run: maybe(text), length, count: fc.integer({ min: 1, max: 10_000 }), place: maybe(text) }), { maxLength: 3 }),
       matching: fc.array(fc.record({ covering: maybe(covering), rooms: fc.uniqueArray(room, { minLength: 2, maxLength: 3 }) }), { maxLength: 2 }),
-      runChoices: fc.uniqueArray(fc.record({ covering, room, run: text, hung: fc.boolean() }), { maxLength: 4, selector: (one) => `${one.covering} ${one.room}` }),
+      runChoices: fc.uniqueArray(fc.record({ covering, room, run: text, hung: fc.boolean(), day: maybe(day) }).map(({ day: hungOn, ...one }) => ({ ...one, ...(one.hung ? { day: hungOn } : {}) })), { maxLength: 4, selector: (one) => `${one.covering} ${one.room}` }),
     });
     const rooms = [...exampleDocument().rooms, { id: 'hall', name: 'Hall' }, { id: 'landing', name: 'Landing' }];
     fc.assert(
@@ -223,7 +235,7 @@ describe('an edit', () => {
     const before = houseOf(orderedDocument());
     const after = made(before, { kind: 'remove-room', room: 'hall' });
     expect(after.matching).toEqual([{ covering: 'fern', rooms: ['bed1', 'landing'] }]);
-    expect(after.runChoices).toEqual([{ covering: 'fern', room: 'bed1', run: '2214', hung: true }]);
+    expect(after.runChoices).toEqual([{ covering: 'fern', room: 'bed1', run: '2214', hung: true, day: '2026-03-27' }]);
     expect([after.orders, after.deliveries]).toEqual([before.orders, before.deliveries]);
     expect(made(before, { kind: 'remove-room', room: 'bed1' }).orders[0]!.lines[0]!.rooms).toEqual(['bed1', 'attic']);
   });

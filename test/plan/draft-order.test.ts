@@ -25,6 +25,15 @@ describe('an order that is placed', () => {
     expect(draftOf(document, 'south').draft).toBeNull();
   });
 
+  test('keeps where and by when the house wants it, and stays so when the house changes; without either has none', () => {
+    const { house, draft } = draftOf({ ...exampleDocument(), deliverTo: 'Alder, Mill Lane 3\nby the back gate', deliverBy: '2026-03-20' }, 'north');
+    expect(draft?.order).toMatchObject({ deliverTo: 'Alder, Mill Lane 3\nby the back gate', deliverBy: '2026-03-20' });
+    const placed = applyEdit(house, draft!);
+    const moved = placed.ok ? applyEdit(placed.value, { kind: 'change-house', facts: { deliverTo: 'The shop', deliverBy: null } }) : placed;
+    expect(moved).toMatchObject({ ok: true, value: { deliverTo: 'The shop', orders: [{ deliverTo: 'Alder, Mill Lane 3\nby the back gate', deliverBy: '2026-03-20' }] } });
+    expect(Object.keys(draftOf(exampleDocument(), 'north').draft!.order).filter((key) => key.startsWith('deliver'))).toEqual([]);
+  });
+
   test('leaves nothing to buy, its offers lowered, and the next one has the next number', () => {
     const document = documentOf({ coverings: [wallcovering({ repeat: '0 in', soldIn: [{ rolls: 1 }] })], rooms: [room(['180 in'])], offers: [{ covering: 'paper', run: '7', rolls: 9 }] });
     const { house, draft } = draftOf(document, null);

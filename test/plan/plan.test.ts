@@ -28,10 +28,10 @@ describe('the demo house', () => {
   const house = demoHouse();
   const plan = planHouse(house);
 
-  test('has what there is to show: seven rooms, shared patterns, a border, every match, both ways of measuring', () => {
+  test('has what there is to show: seven rooms, shared patterns, a border, paint, every match, both ways of measuring', () => {
     expect(house.rooms.length).toBeGreaterThanOrEqual(6);
     expect(plan.order.filter(({ rooms }) => rooms.length > 1).map(({ covering }) => covering)).toEqual(['fern', 'reed', 'oat', 'ivy']);
-    expect(house.coverings.map((covering) => (covering.kind === 'wallcovering' ? covering.match : covering.kind))).toEqual(['straight', 'drop', 'free', 'border']);
+    expect(house.coverings.map((covering) => (covering.kind === 'wallcovering' ? covering.match : covering.kind))).toEqual(['straight', 'drop', 'free', 'border', 'paint']);
     const typed = JSON.stringify(house);
     expect(typed).toMatch(/"typed":"12' 4\\""/);
     expect(typed).toMatch(/"typed":"5\.12 m"/);

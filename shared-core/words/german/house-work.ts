@@ -53,4 +53,5 @@ export const HOUSE_WORK: Words = {
   'is "{0}", {1}; woodwork takes a paint': 'ist "{0}", {1}; Holzwerk verlangt eine Farbe',
   'stands without a dry film; say first how thick one coat dries, in micrometres': 'steht ohne Trockenschicht; zuerst angeben, wie dick ein Anstrich trocknet, in Mikrometern',
   'is {0}; a tin holds from {1} to {2} litres. Check the unit': 'ist {0}; ein Gebinde fasst {1} bis {2} Liter. Einheit prüfen',
+  'is {0}; of a batch there are from {1} to {2} litres. Check the unit': 'ist {0}; von einer Charge gibt es {1} bis {2} Liter. Einheit prüfen',
 };

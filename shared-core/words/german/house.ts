@@ -54,6 +54,7 @@ const FAULTS: Words = {
   'is "keep", but the label says pattern {0} and not {1}; record it under a covering of that number, or send it back': 'ist "keep", aber auf dem Etikett steht Muster {0} und nicht {1}; unter einem Belag mit dieser Nummer eintragen oder zurückschicken',
   'is "{0}", which is not a room of this house; its rooms are {1}': 'ist "{0}", kein Raum dieses Hauses; vorhanden: {1}',
   'is "{0}" once more; each room stands once': 'ist noch einmal "{0}"; jeder Raum kommt nur einmal vor',
+  'stands without hung; it is the day on which the room was hung': 'steht ohne hung; es ist der Tag, an dem der Raum tapeziert wurde',
   'says the run of {0} in {1} a second time; each room takes one': 'nennt die Anfertigung von {0} in {1} ein zweites Mal; jeder Raum bekommt eine',
 
   'is "{0}", which another of the list has already; each id stands once': 'ist "{0}" und steht schon in der Liste; jede Kennung kommt nur einmal vor',
@@ -154,6 +155,10 @@ const EDITS: Words = {
   rules: 'Regeln',
   tax: 'Steuer',
   'note on the order': 'Notiz auf der Bestellung',
+  'who sends the papers': 'Absender',
+  customer: 'Kunde',
+  'where goods are delivered': 'Lieferanschrift',
+  'the day by which goods are wanted': 'Wunschtermin der Lieferung',
   kind: 'Art',
   'pattern number': 'Musternummer',
   supplier: 'Lieferant',
