@@ -7,3 +7,4 @@ export { jobsOf } from './jobs.ts';
 export { planCalendar } from './plan-calendar.ts';
 export { WORK_RATES } from './work-rates.ts';
 export { START_MINUTE } from './working-time.ts';
+export { sayLength, sayMoment, sayPeople, sayWhen } from './say-calendar.ts';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { editSchema, type HouseDocument, houseFacts, keptImage } from '../house/index.ts';
-import { type SettingsRead, settingsSchema } from './settings.ts';
+import type { PaperForm, PaperKind } from '../plan/index.ts';
+import { paperSize, type SettingsRead, settingsSchema } from './settings.ts';
 import { say } from '../words/index.ts';
 
 const NAME = String.raw`[^/\\:*?"<>|\p{Cc}]+\.struckline`;
@@ -22,13 +23,42 @@ const revision = z.int().nonnegative();
 
 const BACK_UP = /^[\dT-]{19}Z (?:work|form|replaced)\.struckline$/;
 
-const PAPERS = ['job-sheets', 'calendar'] as const;
-/** What is written of a house's plan for others to read. */
-export type Paper = (typeof PAPERS)[number];
+const PAPER_KINDS: Readonly<Record<PaperKind, PaperKind>> = {
+  order: 'order',
+  orders: 'orders',
+  'placed-order': 'placed-order',
+  'goods-in': 'goods-in',
+  'job-sheet': 'job-sheet',
+  'job-sheets': 'job-sheets',
+  'cut-list': 'cut-list',
+  quote: 'quote',
+  calendar: 'calendar',
+  record: 'record',
+};
+const PAPER_FORMS: Readonly<Record<PaperForm, PaperForm>> = { pdf: 'pdf', csv: 'csv', text: 'text', ics: 'ics' };
+const paper = z.strictObject({ kind: z.enum(PAPER_KINDS), of: z.string().max(120).nullable() });
 
 export interface WrittenText {
   readonly fileName: string;
   readonly text: string;
+}
+
+/** A paper as it was made of the house as it is on the disk. */
+export interface WrittenPaper {
+  readonly fileName: string;
+  /** Its media type, such as 'application/pdf'. */
+  readonly type: string;
+  /** In base64: exactly what is printed, saved or sent. */
+  readonly bytes: string;
+  readonly revision: number;
+  /** Letters that the fonts of the papers don't have, each once. */
+  readonly unset: readonly string[];
+}
+
+/** Where papers were put, beside the house file. */
+export interface SavedPaper {
+  readonly folder: string;
+  readonly fileName: string;
 }
 
 /** A house file in the folder, or one elsewhere that was opened by its path, as the start screen lists it. */
@@ -103,7 +133,9 @@ export const argumentSchemas = {
   'list-back-ups': z.strictObject({ file }),
   'restore-back-up': z.strictObject({ file, backUp: z.string().regex(BACK_UP, { error: say`is not the name of a back-up` }) }),
   'export-document': z.strictObject({ file }),
-  'write-paper': z.strictObject({ file, paper: z.enum(PAPERS) }),
+  'write-paper': z.strictObject({ file, paper, form: z.enum(PAPER_FORMS), size: paperSize }),
+  'save-paper': z.strictObject({ file, paper, form: z.enum(PAPER_FORMS), size: paperSize }),
+  'stop-papers': z.strictObject({ file }),
   'read-photo': z.strictObject({ file, image: keptImage }),
   'read-settings': z.strictObject({}),
   'save-settings': z.strictObject({ settings: settingsSchema }),
@@ -133,7 +165,11 @@ export interface Replies {
   readonly 'list-back-ups': BackUps;
   readonly 'restore-back-up': OpenedHouse;
   readonly 'export-document': WrittenText;
-  readonly 'write-paper': WrittenText;
+  readonly 'write-paper': WrittenPaper;
+  /** Writes it into a folder beside the house file; one of the same name there is replaced. */
+  readonly 'save-paper': SavedPaper;
+  /** Gives up what is being made of the house; whoever waits for it is told so. */
+  readonly 'stop-papers': null;
   /** The photo that the house's facts only point at, as a data URL. */
   readonly 'read-photo': { readonly image: string };
   readonly 'read-settings': SettingsRead;

@@ -10,6 +10,8 @@ export type ErrorCode =
   /** Somebody changed the house meanwhile; `details` are empty and the house should be opened again. */
   | 'changed-elsewhere'
   | 'too-large'
+  /** Somebody asked for it to be given up. */
+  | 'stopped'
   /** A fault of the program or of the disk. */
   | 'host-failure';
 

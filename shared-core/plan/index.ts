@@ -17,3 +17,5 @@ export { explainByRoom, explainInHand, explainOnOrder, explainSpare, rollsAloneI
 export { glanceAtRooms, ROOM_STEPS, type RoomCost, type RoomGlance, type RoomStep, type RoomTake, type StepState } from './room-glance.ts';
 export { explainRoomCost } from './explain-cost.ts';
 export { draftOrder, toBePlaced } from './draft-order.ts';
+export { type PaperForm, type PaperKind, type PaperListing, type PaperName, papersOf, type PaperSize, roomsAtWork, usualPaperSize } from './papers.ts';
+export { sayLeft, surelyLong } from './say-left.ts';

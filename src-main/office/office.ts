@@ -13,14 +13,17 @@ import {
   settingsSchema,
 } from '../../shared-core/contract/index.ts';
 import { decodeFacts, newHouse, readDocument, writeDocument } from '../../shared-core/house/index.ts';
+import type { PaperForm, PaperName, PaperSize } from '../../shared-core/plan/index.ts';
 import { say, spokenLanguage } from '../../shared-core/words/index.ts';
 import type { HouseStore, StoredHouse, StoreFailure } from '../store/index.ts';
 import { demoHouse } from './demo.ts';
-import { NO_DAYS, openDesk } from './desk.ts';
 import { fileNameOf } from './file-names.ts';
 import { HOUSE_FILE_ENDING } from './house-files.ts';
 import { opened, OpenHouses } from './open-houses.ts';
 import { RememberedHouses } from './remembered-houses.ts';
+import type { PaperFile } from './paper-desk.ts';
+import { PaperMaker } from './paper-maker.ts';
+import { savePaper } from './save-paper.ts';
 import { SettingsFile } from './settings-file.ts';
 import { VERSION } from './version.ts';
 
@@ -54,6 +57,17 @@ export function openOffice(settings: OfficeSettings): Office {
   if (firstFile !== null && existsSync(join(folder, firstFile))) remembered.remember(join(folder, firstFile), firstFile);
   const underWay = new Set<Promise<unknown>>();
   const settingsFile = new SettingsFile(settings.ownFolder);
+  const papers = new PaperMaker();
+  const makePaper = async (file: string, paper: PaperName, form: PaperForm, size: PaperSize): Promise<Reply<PaperFile & { readonly revision: number; readonly path: string }>> => {
+    const saved = await houses.use(file, async (store, path): Promise<Reply<StoredHouse & { readonly path: string }>> => {
+      const read = await store.read();
+      return read.ok ? { ok: true, value: { ...read.value, path } } : failure('not-a-house', say`The house file could not be read.`, read.faults);
+    });
+    if (!saved.ok) return saved;
+    const { house, revision, changed: day, path } = saved.value;
+    const made = await papers.make(file, { house, revision, changed: day }, paper, form, size);
+    return made.ok ? { ok: true, value: { ...made.value, revision, path } } : made;
+  };
   const handlers: Handlers = {
     'describe-host': async () => ({
       ok: true,
@@ -89,15 +103,20 @@ export function openOffice(settings: OfficeSettings): Office {
         if (!read.ok) return failure('not-a-house', say`The house file could not be read.`, read.faults);
         return { ok: true, value: { fileName: fileNameOf(basename(path, HOUSE_FILE_ENDING), '.json'), text: writeDocument(read.value.house) } };
       }),
-    'write-paper': ({ file, paper }) =>
-      houses.use(file, async (store, path) => {
-        const read = await store.read();
-        if (!read.ok) return failure('not-a-house', say`The house file could not be read.`, read.faults);
-        const [desk, name] = [openDesk(read.value.house), basename(path, HOUSE_FILE_ENDING)];
-        if (paper === 'job-sheets') return { ok: true, value: { fileName: fileNameOf(name, say`, job sheets.txt`), text: desk.jobSheets() } };
-        const text = desk.calendarFile();
-        return text === null ? failure('refused', NO_DAYS) : { ok: true, value: { fileName: fileNameOf(name, '.ics'), text } };
-      }),
+    'write-paper': async ({ file, paper, form, size }) => {
+      const made = await makePaper(file, paper, form, size);
+      if (!made.ok) return made;
+      const { fileName, type, bytes, unset, revision } = made.value;
+      return { ok: true, value: { fileName, type, bytes: Buffer.from(bytes).toString('base64'), revision, unset } };
+    },
+    'save-paper': async ({ file, paper, form, size }) => {
+      const made = await makePaper(file, paper, form, size);
+      return made.ok ? { ok: true, value: savePaper(made.value) } : made;
+    },
+    'stop-papers': async ({ file }) => {
+      papers.stop(file);
+      return { ok: true, value: null };
+    },
     'read-photo': ({ file, image }) =>
       houses.use(file, async (store) => {
         const read = await store.readPhoto(image);
@@ -128,6 +147,7 @@ export function openOffice(settings: OfficeSettings): Office {
     call: (method, argument) => guard(() => call(method, argument)),
     openPath: (path) => guard(() => houses.openPath(path)),
     async close() {
+      papers.close();
       await Promise.all(underWay);
       await houses.close();
     },

@@ -8,7 +8,7 @@ import { ENGLISH, languageOf, speak, spokenLanguage } from '../../shared-core/wo
 import { SettingsFile } from '../../src-main/office/settings-file.ts';
 import { speakChosen } from '../../src-main/office/speak-chosen.ts';
 
-const CHOSEN: Settings = { language: 'de', scheme: 'light', contrast: 'more', textSize: 200, motion: 'none' };
+const CHOSEN: Settings = { language: 'de', scheme: 'light', contrast: 'more', textSize: 200, paper: 'letter', motion: 'none' };
 
 let folder: string;
 beforeEach(() => {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { moneyOf } from '../../shared-core/units/index.ts';
 import type { CostLine } from '../../shared-core/costing/index.ts';
 import { groupCost } from '../../src-renderer/places/calendar/cost-groups.ts';
-import { sayLength, sayMoment, sayPeople, sayWhen } from '../../src-renderer/places/calendar/say-calendar.ts';
+import { sayLength, sayMoment, sayPeople, sayWhen } from '../../shared-core/calendar/index.ts';
 
 const PLAN = { jobs: [], bookings: [], first: '2026-03-02', last: '2026-03-20', inseparable: [], lackingHands: [] };
 

@@ -7,7 +7,8 @@ import { inOrder, rowsAgainstOrder, type RunRow } from '../../src-renderer/place
 import { sayKeeping, saySendingBack, withDecision } from '../../src-renderer/places/deliveries/decide.ts';
 import { sayPacks, sayWhy } from '../../src-renderer/places/deliveries/go-back.ts';
 import { coveringsWithNumber, received, sayUnknown } from '../../src-renderer/places/deliveries/labels.ts';
-import { notYetKept, sayLeft } from '../../src-renderer/places/deliveries/leftovers.ts';
+import { sayLeft } from '../../shared-core/plan/index.ts';
+import { notYetKept } from '../../src-renderer/places/deliveries/leftovers.ts';
 import { numbersInOrder } from '../../src-renderer/places/deliveries/package-order.ts';
 import { runsOfRoom, sayReadiness, withHung, withoutHung } from '../../src-renderer/places/deliveries/rooms.ts';
 import { sayPackage, sayReceived } from '../../src-renderer/places/deliveries/say-package.ts';

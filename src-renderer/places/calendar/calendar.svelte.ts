@@ -1,4 +1,4 @@
-import type { Booking, CalendarPlan, CalendarWords, Job } from '../../../shared-core/calendar/index.ts';
+import { type Booking, type CalendarPlan, type CalendarWords, type Job, sayLength } from '../../../shared-core/calendar/index.ts';
 import { type Edit, type House, WEEKDAYS, type Work } from '../../../shared-core/house/index.ts';
 import { say, sayDay } from '../../../shared-core/words/index.ts';
 import { readDay, sayNoDay } from '../../parts/read-day.ts';
@@ -7,7 +7,6 @@ import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { type BarStep, type Chart, columnsOf, dayAfter, layChart, nextBar } from './chart.ts';
 import { calendarIn, wordsOf, workOf } from './plan-facts.ts';
-import { sayLength } from './say-calendar.ts';
 import { changedTasks } from '../../state/changed-tasks.ts';
 import { readDays, readMinutes } from './typed-work.ts';
 import type { Weekday } from './weekday-words.ts';

@@ -1,8 +1,7 @@
 import type { House } from '../../../shared-core/house/index.ts';
 import { asCut, isRollGoods, type LeftOfRun } from '../../../shared-core/ordering/index.ts';
-import { sayUnits } from '../../../shared-core/plan/index.ts';
-import { floorDivide, type Length, lengthOf, type LengthStyle, type Measure, printLength, showLength, UNITS_PER_INCH, UNITS_PER_MILLIMETRE } from '../../../shared-core/units/index.ts';
-import { say } from '../../../shared-core/words/index.ts';
+import { surelyLong } from '../../../shared-core/plan/index.ts';
+import { type Length, type Measure, printLength } from '../../../shared-core/units/index.ts';
 
 /** A leftover as it is sent to be recorded. */
 export interface NewLeftover {
@@ -10,12 +9,6 @@ export interface NewLeftover {
   readonly run?: string;
   readonly length: string;
   readonly count: number;
-}
-
-/** What is left of a run, whole rolls first, then the longest: '1 roll not begun', '4 of 5\' 5"'. */
-export function sayLeft(house: House, { covering, wholeRolls, lengths }: LeftOfRun): readonly string[] {
-  const whole = wholeRolls > 0 ? [say`${sayUnits(house, covering, wholeRolls)} not begun`] : [];
-  return [...whole, ...lengths.map(({ length, count }) => say`${count} of ${showLength(atLeast(length, house.lengths), house.lengths)}`)];
 }
 
 /**
@@ -27,7 +20,7 @@ export function notYetKept(house: House, { covering, run, wholeRolls, lengths }:
   const roll = wholeRolls > 0 ? lengthOfWhole(house, covering) : null;
   const whole = roll === null ? [] : [{ length: roll.length, typed: roll.typed, count: wholeRolls }];
   const cut = lengths.map(({ length, count }) => {
-    const sure = atLeast(length, house.lengths);
+    const sure = surelyLong(length, house.lengths);
     return { length: sure, typed: printLength(sure, house.lengths), count };
   });
   const isKept = (length: Length) => house.leftovers.some((one) => one.covering === covering && (one.run ?? null) === run && one.length.length === length);
@@ -41,8 +34,3 @@ function lengthOfWhole(house: House, id: string): Measure | null {
   return covering && isRollGoods(covering) ? covering.rollLength : null;
 }
 
-/** What a tape shows of a length that is surely there: never more than there is. */
-function atLeast(length: Length, style: LengthStyle): Length {
-  const step = style === 'imperial' ? floorDivide(UNITS_PER_INCH, 16) : UNITS_PER_MILLIMETRE;
-  return lengthOf(floorDivide(length, step) * step);
-}

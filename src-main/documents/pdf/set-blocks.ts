@@ -1,0 +1,118 @@
+import type { Content, ContentTable, CustomTableLayout, TableCell } from 'pdfmake/interfaces.js';
+import { spell } from './fonts.ts';
+import { type Block, type Cell, type Column, type Sheet, TICK_BOX } from './sheet.ts';
+
+export const TEXT_SIZE = 10.5;
+export const SMALL = 9;
+const HEADING = 13;
+const TITLE = 20;
+export const INK = '#000000';
+/** As dark as small letters have to be on white, also from a printer without colour. */
+export const SOFT = '#444444';
+const HAIRLINE = 0.5;
+const RULE = 1;
+const BAR = 3;
+/** Of a box to tick. */
+const BOX = 11;
+
+/** A line below, as under a running head. */
+export const RULED: CustomTableLayout = { hLineWidth: (line) => (line === 1 ? HAIRLINE : 0), vLineWidth: () => 0, hLineColor: () => SOFT, paddingLeft: () => 0, paddingRight: () => 0, paddingTop: () => 0, paddingBottom: () => 3 };
+const BARE: CustomTableLayout = { hLineWidth: () => 0, vLineWidth: () => 0, paddingLeft: () => 0, paddingRight: () => 6, paddingTop: () => 2.5, paddingBottom: () => 2.5 };
+const BARRED: CustomTableLayout = { ...BARE, vLineWidth: (line) => (line === 0 ? BAR : 0), paddingLeft: () => 8 };
+
+/** A text as the library takes it, each letter in the font that has it. */
+export function set(text: string): { readonly text: Content } {
+  return { text: spell(text).map((run) => ({ text: run.text, font: run.font })) };
+}
+
+/** The head of a sheet on its first page. */
+export function titled({ title, about }: Sheet): readonly Content[] {
+  return [
+    { ...set(title), fontSize: about === null ? TITLE : HEADING, bold: true, margin: [0, 0, 0, about === null ? 10 : 0] },
+    ...(about === null ? [] : [{ ...set(about), fontSize: TITLE, bold: true, margin: [0, 0, 0, 10] } satisfies Content]),
+  ];
+}
+
+/** Blocks as the library takes them; a heading stays with what follows it, and over a table stands on each of its pages. */
+export function blocksOf(blocks: readonly Block[], width: number): readonly Content[] {
+  const contents: Content[] = [];
+  for (const [index, block] of blocks.entries()) {
+    if (block.kind === 'heading') continue;
+    const before = blocks[index - 1];
+    const heading = before?.kind === 'heading' ? before.text : null;
+    if (block.kind === 'table') contents.push(tableOf(block, heading));
+    else if (heading === null) contents.push(...contentOf(block, width));
+    else contents.push(...keptTogether(headingOf(heading), contentOf(block, width)));
+  }
+  return contents;
+}
+
+function headingOf(text: string): Content {
+  return { ...set(text), fontSize: HEADING, bold: true, margin: [0, 12, 0, 4] };
+}
+
+function keptTogether(heading: Content, [first, ...rest]: readonly Content[]): readonly Content[] {
+  return first === undefined ? [heading] : [{ stack: [heading, first], unbreakable: true }, ...rest];
+}
+
+function contentOf(block: Exclude<Block, { kind: 'heading' | 'table' }>, width: number): readonly Content[] {
+  switch (block.kind) {
+    case 'text':
+      return [{ ...set(block.text), margin: [0, 0, 0, 5], ...(block.as === 'soft' ? { color: SOFT, fontSize: SMALL } : block.as === 'strong' ? { bold: true } : {}) }];
+    case 'caution':
+      return [{ margin: [0, 0, 0, 6], unbreakable: true, layout: BARRED, table: { widths: ['*'], body: [[{ stack: [{ ...set(block.text), bold: true }, ...block.notes.map((note): Content => ({ ...set(note), fontSize: SMALL, margin: [0, 2, 0, 0] }))] }]] } }];
+    case 'addresses':
+      return [{ margin: [0, 0, 0, 10], columnGap: 16, columns: block.of.map(({ head, text }) => ({ width: '*', stack: [{ ...set(head), fontSize: SMALL, color: SOFT }, set(text)] })) }];
+    case 'facts':
+      return [{ margin: [0, 0, 0, 6], layout: { ...BARE, paddingTop: () => 1, paddingBottom: () => 1, paddingRight: () => 12 }, table: { widths: ['auto', '*'], body: block.of.map(({ head, text }): TableCell[] => [{ ...set(head), color: SOFT }, set(text)]) } }];
+    case 'ticks':
+      return block.of.map(({ text, notes = [] }): Content => ({ unbreakable: true, layout: BARE, table: { widths: [BOX + 4, '*'], body: [[tickBox(), { stack: [{ ...set(text), fontSize: TEXT_SIZE + 1 }, ...notes.map((note): Content => ({ ...set(note), fontSize: SMALL + 0.5, margin: [0, 1, 0, 0] }))] }]] } }));
+    case 'totals':
+      return [{ margin: [0, 0, 0, 6], unbreakable: true, layout: { ...BARE, paddingTop: () => 1, paddingBottom: () => 1, paddingLeft: () => 16, paddingRight: () => 0 }, table: { widths: ['*', 'auto'], body: block.of.map(({ head, text, isStrong = false }): TableCell[] => [{ ...set(head), alignment: 'right', bold: isStrong }, { ...set(text), alignment: 'right', bold: isStrong }]) } }];
+    case 'drawing':
+      return [{ unbreakable: true, margin: [0, 4, 0, 8], stack: [{ columns: [{ ...set(block.title), bold: true, width: '*' }, { ...set(block.scale), width: 'auto', alignment: 'right', fontSize: SMALL + 0.5 }] }, { svg: block.svg, width: Math.min(block.width, width), height: block.height, margin: [0, 2, 0, 0] }] }];
+    case 'page break':
+      return [{ text: '', pageBreak: 'after' }];
+  }
+}
+
+function tickBox(): Content {
+  return { canvas: [{ type: 'rect', x: 0.5, y: 1.5, w: BOX, h: BOX, lineWidth: 1, lineColor: INK }] };
+}
+
+function tableOf({ heading, columns, rows, rowHeight }: Extract<Block, { kind: 'table' }>, over: string | null): ContentTable {
+  const across = (content: object): TableCell[] => [{ ...content, colSpan: columns.length } as TableCell, ...columns.slice(1).map(() => ({}))];
+  const headings = [...(over === null ? [] : [across({ ...set(over), fontSize: HEADING, bold: true, margin: [0, 10, 0, 0] })]), ...(heading === undefined ? [] : [across({ ...set(heading), fontSize: TEXT_SIZE + 1, bold: true, margin: [0, 6, 0, 0] })])];
+  const headed = headings.length;
+  const head = columns.map((column): TableCell => ({ ...set(column.head), fontSize: SMALL, color: SOFT, alignment: alignmentOf(column) }));
+  return {
+    margin: [0, 0, 0, 10],
+    table: {
+      headerRows: headed + 1,
+      keepWithHeaderRows: 1,
+      dontBreakRows: true,
+      widths: columns.map(({ isWide, width }) => width ?? (isWide ? '*' : 'auto')),
+      ...(rowHeight === undefined ? {} : { heights: (row: number) => (row <= headed ? 'auto' : rowHeight) as never }),
+      body: [...headings, head, ...rows.map((row) => row.map((cell, index) => cellOf(cell, columns[index]!)))],
+    },
+    layout: {
+      hLineWidth: (line, { table: { body } }) => (line <= headed ? 0 : line === headed + 1 || line === body.length ? RULE : HAIRLINE),
+      vLineWidth: () => 0,
+      hLineColor: (line) => (line === headed + 1 ? INK : SOFT),
+      paddingLeft: (column) => (column === 0 ? 0 : 5),
+      paddingRight: (column) => (column === columns.length - 1 ? 0 : 5),
+      paddingTop: () => 2.5,
+      paddingBottom: () => 2.5,
+    },
+  };
+}
+
+function alignmentOf({ as }: Column): 'left' | 'right' | 'center' {
+  return as === 'figure' ? 'right' : as === 'tick' ? 'center' : 'left';
+}
+
+function cellOf(cell: Cell, column: Column): TableCell {
+  if (cell === TICK_BOX) return { ...(tickBox() as object), alignment: 'center' } as TableCell;
+  const { text, isStrong = false, isSmall = false } = typeof cell === 'string' ? { text: cell } : cell;
+  return { ...set(text), alignment: alignmentOf(column), bold: isStrong, ...(isSmall ? { fontSize: SMALL } : {}) };
+}

@@ -1,0 +1,50 @@
+import { createHash } from 'node:crypto';
+import { writeDocument } from '../../shared-core/house/index.ts';
+import { type HousePlan, type PaperForm, type PaperListing, type PaperName, papersOf, type PaperSize, planHouse } from '../../shared-core/plan/index.ts';
+import { makePaper, type MadePaper, type Stamp } from '../documents/index.ts';
+import { fileNameOf } from './file-names.ts';
+import type { StampedHouse } from './house-files.ts';
+
+/** A paper with the name that its file gets. */
+export interface PaperFile extends MadePaper {
+  readonly fileName: string;
+}
+
+const MARK_LENGTH = 8;
+
+/** The papers of one state of a house; it is planned when the first of them is asked for. */
+export class PaperDesk {
+  readonly #saved: StampedHouse;
+  readonly #stamp: Stamp;
+  #plan: HousePlan | null = null;
+
+  constructor(saved: StampedHouse) {
+    this.#saved = saved;
+    // A file keeps what photos show apart from the facts.
+    const hash = createHash('sha256').update(writeDocument({ ...saved.house, photos: [] })).digest('hex').slice(0, MARK_LENGTH).toUpperCase();
+    this.#stamp = { changed: saved.changed, revision: saved.revision, mark: `${hash.slice(0, MARK_LENGTH / 2)}-${hash.slice(MARK_LENGTH / 2)}` };
+  }
+
+  get plan(): HousePlan {
+    return (this.#plan ??= planHouse(this.#saved.house));
+  }
+
+  /** The papers that there is something to write on. */
+  list(): readonly PaperListing[] {
+    return papersOf(this.#saved.house, this.plan);
+  }
+
+  /** Null where there is nothing to write on it, or it has no such form. */
+  async make(name: PaperName, form: PaperForm, size: PaperSize): Promise<PaperFile | null> {
+    const { house } = this.#saved;
+    const made = await makePaper({ house, plan: this.plan, stamp: this.#stamp }, name, form, size);
+    return made && { ...made, fileName: this.#fileNameOf(name, made) };
+  }
+
+  /** Of two papers of one title the second is told apart by its place among them. */
+  #fileNameOf(name: PaperName, { title, ending }: MadePaper): string {
+    const alike = this.list().filter((one) => one.title === title);
+    const place = alike.findIndex(({ kind, of }) => kind === name.kind && of === name.of);
+    return fileNameOf(`${title}, ${this.#saved.house.name}`, place > 0 ? ` ${place + 1}${ending}` : ending);
+  }
+}
