@@ -1,5 +1,5 @@
 import type { Rules } from '../house/index.ts';
-import type { BorderLayout, CeilingLayout, StretchLayout } from '../setting-out/index.ts';
+import type { BorderLayout, CeilingLayout, Piece, StretchLayout } from '../setting-out/index.ts';
 import { type Area, areaOf, ceilDivide, lengthOf, showArea, showLength, UNITS_PER_METRE } from '../units/index.ts';
 import type { HouseJob, JobWorking } from './house-job.ts';
 import { SHORT_PIECE, type WorkRate } from './work-rates.ts';
@@ -24,16 +24,26 @@ interface Share {
  * person; with 4 of them too long for one 60 min of two and 260 min shared, 190 min of each.
  */
 export function timeOfStrips(stretches: readonly Pick<StretchLayout, 'strips'>[], { onePersonLength }: Pick<Rules, 'onePersonLength'>, rates: { readonly whole: WorkRate; readonly short: WorkRate; readonly lines: WorkRate }, bookingMinutes = 0): JobTime {
-  const pieces = stretches.flatMap(({ strips }) => strips.flatMap((strip) => strip.pieces)).map(({ part, top, bottom }) => {
-    const isShort = part !== 'full' || top - bottom < SHORT_PIECE;
-    return { isShort, isForTwo: !isShort && top - bottom > onePersonLength.length };
-  });
-  const of = (isShort: boolean, isForTwo: boolean) => pieces.filter((piece) => piece.isShort === isShort && piece.isForTwo === isForTwo).length;
+  const pieces = stretches.flatMap(({ strips }) => strips.flatMap((strip) => strip.pieces)).map((piece) => ({ isShort: isShort(piece), isForTwo: isForTwo(piece, { onePersonLength }) }));
+  const of = (short: boolean, forTwo: boolean) => pieces.filter((piece) => piece.isShort === short && piece.isForTwo === forTwo).length;
   return together([
     ...sharesOfPieces(say`Whole pieces`, of(false, false), rates.whole, false),
     ...sharesOfPieces(say`Pieces too long for one person`, of(false, true), rates.whole, true),
     ...sharesOfPieces(say`Short pieces`, of(true, false), rates.short, false),
   ], rates.lines, bookingMinutes);
+}
+
+function isShort({ part, top, bottom }: Pick<Piece, 'part' | 'top' | 'bottom'>): boolean {
+  return part !== 'full' || top - bottom < SHORT_PIECE;
+}
+
+/**
+ * Whether a strip on a wall takes two people: a whole one that is longer than one person hangs.
+ *
+ * Source: common practice, no source. Example: with 12 ft for one person a whole strip of 12 ft takes one, of 13 ft two.
+ */
+export function isForTwo(piece: Pick<Piece, 'part' | 'top' | 'bottom'>, { onePersonLength }: Pick<Rules, 'onePersonLength'>): boolean {
+  return !isShort(piece) && piece.top - piece.bottom > onePersonLength.length;
 }
 
 /**

@@ -8,3 +8,4 @@ export { planCalendar } from './plan-calendar.ts';
 export { WORK_RATES } from './work-rates.ts';
 export { START_MINUTE } from './working-time.ts';
 export { sayLength, sayMoment, sayPeople, sayWhen } from './say-calendar.ts';
+export { isForTwo } from './hanging-time.ts';

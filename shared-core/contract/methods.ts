@@ -31,6 +31,7 @@ const PAPER_KINDS: Readonly<Record<PaperKind, PaperKind>> = {
   'job-sheet': 'job-sheet',
   'job-sheets': 'job-sheets',
   'cut-list': 'cut-list',
+  'shopping-list': 'shopping-list',
   quote: 'quote',
   calendar: 'calendar',
   record: 'record',

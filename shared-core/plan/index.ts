@@ -19,3 +19,4 @@ export { explainRoomCost } from './explain-cost.ts';
 export { draftOrder, toBePlaced } from './draft-order.ts';
 export { type PaperForm, type PaperKind, type PaperListing, type PaperName, papersOf, type PaperSize, roomsAtWork, usualPaperSize } from './papers.ts';
 export { sayLeft, surelyLong } from './say-left.ts';
+export { toolsFor } from './tools.ts';

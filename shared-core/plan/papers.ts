@@ -5,7 +5,7 @@ import type { HousePlan } from './house-plan.ts';
 import { nameRoom } from './name-room.ts';
 
 /** What of a house's plan is written for others to read; `orders` and `job-sheets` are those of all suppliers and rooms in one. */
-export type PaperKind = 'order' | 'orders' | 'placed-order' | 'goods-in' | 'job-sheet' | 'job-sheets' | 'cut-list' | 'quote' | 'calendar' | 'record';
+export type PaperKind = 'order' | 'orders' | 'placed-order' | 'goods-in' | 'job-sheet' | 'job-sheets' | 'cut-list' | 'shopping-list' | 'quote' | 'calendar' | 'record';
 /** `text` is for a mail, `ics` for calendar programs. */
 export type PaperForm = 'pdf' | 'csv' | 'text' | 'ics';
 /** ISO 216's A4, or US Letter. */
@@ -46,6 +46,7 @@ export function papersOf(house: House, plan: HousePlan): readonly PaperListing[]
     ...(rooms.length > 1 ? [paper('job-sheets', say`Job sheets of all rooms`)] : []),
     ...rooms.map((room): PaperListing => ({ kind: 'job-sheet', of: room, title: say`Job sheet, ${nameRoom(house, room)}`, forms: ['pdf'] })),
     ...(plan.cuts.some(({ rolls }) => rolls.length > 0) ? [paper('cut-list', say`Cut list`)] : []),
+    ...(plan.prep.paints.length + plan.prep.materials.length > 0 ? [paper('shopping-list', say`Shopping list`)] : []),
     ...(plan.cost.lines.length > 0 ? [paper('quote', say`Quote`)] : []),
     ...(plan.calendar?.first ? [{ ...paper('calendar', say`Calendar`), forms: ['pdf', 'ics'] as const }] : []),
     ...(house.rooms.length > 0 ? [paper('record', say`House record`)] : []),

@@ -1,7 +1,62 @@
-import { say } from '../../shared-core/words/index.ts';
+import { assert } from '../../shared-core/base/index.ts';
+import { type Booking, dayNumberOf, sayLength, sayMoment, sayPeople, sayWhen, type WorkTime } from '../../shared-core/calendar/index.ts';
+import { nameSupplier } from '../../shared-core/house/index.ts';
+import { nameRoom } from '../../shared-core/plan/index.ts';
+import { say, sayDay } from '../../shared-core/words/index.ts';
 import type { PaperFacts } from './make-paper.ts';
-import type { Sheet } from './pdf/sheet.ts';
+import type { Block, Cell, Sheet } from './pdf/sheet.ts';
 
-export function calendarSheet({ house }: PaperFacts): Sheet {
-  return { title: say`Calendar`, about: null, blocks: [{ kind: 'text', text: house.name }] };
+/** In points, of a room's days beside its name. */
+const BAR = { width: 230, height: 10 } as const;
+
+/** When which room is worked in, what is done on which day and by how many, and what comes when. */
+export function calendarSheet({ house, plan }: PaperFacts): Sheet {
+  const { calendar } = plan;
+  assert(calendar?.first != null && calendar.last !== null, 'a calendar that is listed has days');
+  const jobs = new Map(plan.jobs.map((job) => [job.id, job]));
+  const rooms = [...Map.groupBy(calendar.bookings, ({ job }) => jobs.get(job)!.room)].map(([room, own]) => ({ room, own }));
+  const expected = house.orders.filter((order) => order.expected !== undefined && plan.runs.some(({ ledger }) => ledger.lines.some((line) => line.order === order.id && line.outstanding > 0)));
+  const nameOf = (room: string | null) => (room === null ? say`The whole house` : nameRoom(house, room));
+  const span = { from: dayNumberOf(calendar.first), to: dayNumberOf(calendar.last) + 1 };
+  return {
+    title: say`Calendar`,
+    about: null,
+    blocks: [
+      { kind: 'text', as: 'strong', text: sayLength(calendar) },
+      { kind: 'text', as: 'soft', text: say`Drying takes the time that it takes: the days move when a wall is found wet.` },
+      {
+        kind: 'table',
+        heading: say`Room by room`,
+        columns: [{ head: say`Room` }, { head: say`From and to` }, { head: `${sayDay(calendar.first)} – ${sayDay(calendar.last)}`, isWide: true }],
+        rows: rooms.map(({ room, own }): readonly Cell[] => [{ text: nameOf(room), isStrong: true }, sayWhen(spanOf(own)), { svg: barOf(own, span), ...BAR }]),
+      },
+      ...(expected.length === 0 ? [] : [{ kind: 'table', heading: say`Deliveries`, columns: [{ head: say`Expected on` }, { head: say`Order` }, { head: say`Supplier`, isWide: true }], rows: expected.map(({ id, expected: day, supplier }) => [sayDay(day!), id, supplier === undefined ? '' : nameSupplier(house, supplier)]) } satisfies Block]),
+      {
+        kind: 'table',
+        heading: say`Job by job`,
+        columns: [{ head: say`From`, width: 98 }, { head: say`To`, width: 98 }, { head: say`Room`, width: 80 }, { head: say`Job`, isWide: true }, { head: say`People`, width: 62 }],
+        rows: calendar.bookings.map(({ job: id, from, to }) => {
+          const job = jobs.get(id)!;
+          return [sayMoment(from), sayMoment(to), nameOf(job.room), job.words, sayPeople(job)];
+        }),
+      },
+    ],
+  };
+}
+
+/** From the first beginning to the last end. */
+function spanOf(bookings: readonly Booking[]): Booking {
+  const isBefore = (one: WorkTime, other: WorkTime) => one.day < other.day || (one.day === other.day && one.minute < other.minute);
+  const from = bookings.map((booking) => booking.from).reduce((first, one) => (isBefore(one, first) ? one : first));
+  const to = bookings.map((booking) => booking.to).reduce((last, one) => (isBefore(last, one) ? one : last));
+  return { ...bookings[0]!, from, to };
+}
+
+/** The days that are worked on, in a strip of all days from the first to the last. */
+function barOf(bookings: readonly Booking[], { from, to }: { readonly from: number; readonly to: number }): string {
+  const { width, height } = BAR;
+  const at = (day: number) => Math.round(((day - from) / (to - from)) * width * 100) / 100;
+  const days = [...new Set(bookings.flatMap((booking) => (booking.days.length > 0 ? booking.days : [booking.from.day])))].map(dayNumberOf);
+  const blocks = days.map((day) => `<rect x="${at(day)}" y="1" width="${Math.max(0.6, at(day + 1) - at(day) - 0.3)}" height="${height - 2}" fill="#000000"/>`);
+  return `<svg viewBox="0 0 ${width} ${height}" width="${width}" height="${height}"><path d="M0 ${height / 2}L${width} ${height / 2}" stroke="#999999" stroke-width="0.5"/>${blocks.join('')}</svg>`;
 }

@@ -11,6 +11,7 @@ import type { Sheet, Stamp } from './pdf/sheet.ts';
 import { writePdf } from './pdf/write-pdf.ts';
 import { quoteSheet } from './quote-sheet.ts';
 import { recordSheets } from './record.ts';
+import { shoppingList } from './shopping-list.ts';
 
 /** What a paper is made from: a house as it was last saved, and its plan. */
 export interface PaperFacts {
@@ -62,6 +63,8 @@ function sheetsOf(facts: PaperFacts, { kind, of }: PaperListing, size: PaperSize
       return roomsAtWork(facts.house, facts.plan).map((room) => jobSheet(facts, room, size));
     case 'cut-list':
       return cutListSheets(facts);
+    case 'shopping-list':
+      return [shoppingList(facts)];
     case 'quote':
       return [quoteSheet(facts)];
     case 'calendar':

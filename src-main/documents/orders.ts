@@ -1,5 +1,5 @@
 import { assert } from '../../shared-core/base/index.ts';
-import { type House, moneyIn, nameCovering, nameSupplier, type Tax } from '../../shared-core/house/index.ts';
+import { type House, moneyIn, nameCovering, nameSupplier, type PlacedLine, type Tax } from '../../shared-core/house/index.ts';
 import { type Amounts, amountsOfOrder } from '../../shared-core/ordering/index.ts';
 import { nameRoom, type PaperName, sayUnits, toBePlaced } from '../../shared-core/plan/index.ts';
 import { type Money, printLength } from '../../shared-core/units/index.ts';
@@ -46,6 +46,23 @@ export function orderOf({ house, plan }: PaperFacts, { kind, of }: PaperName): P
   return kind === 'order' ? draftOf(house, plan, of) : placedOf(house, of);
 }
 
+/**
+ * What is still to come: of each placed order what has not, then what is to be placed.
+ *
+ * Example: of 10 rolls that were ordered 4 came: 6 are to come.
+ */
+export function comingOrders({ house, plan }: PaperFacts): readonly PaperOrder[] {
+  const progress = plan.runs.flatMap(({ ledger }) => ledger.lines);
+  const placed = house.orders.map((order): PaperOrder => {
+    const open = order.lines.flatMap((line, index) => {
+      const found = progress.find((one) => one.order === order.id && one.index === index);
+      return found && found.outstanding > 0 ? [{ ...placedLine(house, line), run: found.run, rolls: found.outstanding, packs: [], ...(found.outstanding === line.rolls ? {} : { length: null }) }] : [];
+    });
+    return { ...placedOf(house, order.id), lines: sorted(open.map((line) => lineOf(house, line))) };
+  });
+  return [...placed.filter(({ lines }) => lines.length > 0), ...toBePlaced(house, plan.order).map(({ supplier }) => draftOf(house, plan, supplier))];
+}
+
 function draftOf(house: House, plan: PaperFacts['plan'], supplier: string | null): PaperOrder {
   const found = toBePlaced(house, plan.order).find((one) => one.supplier === supplier);
   assert(found !== undefined, 'an order that is listed has something to buy');
@@ -76,10 +93,14 @@ function placedOf(house: House, id: string | null): PaperOrder {
     deliverTo: order.deliverTo ?? null,
     deliverBy: order.deliverBy ?? null,
     notes: notesOf(house, supplier, note),
-    lines: sorted(lines.map((line) => lineOf(house, { covering: line.covering, patternNumber: line.patternNumber ?? null, run: line.run ?? null, rolls: line.rolls, packs: line.packs, length: line.length?.typed ?? null, price: moneyIn(house, line.price), rooms: line.rooms }))),
+    lines: sorted(lines.map((line) => lineOf(house, placedLine(house, line)))),
     rate: tax,
     amounts: amountsOfOrder(house, order),
   };
+}
+
+function placedLine(house: House, { covering, patternNumber, run, rolls, packs, length, price, rooms }: PlacedLine): Omit<PaperOrderLine, 'name' | 'quantity'> {
+  return { covering, patternNumber: patternNumber ?? null, run: run ?? null, rolls, packs, length: length?.typed ?? null, price: moneyIn(house, price), rooms };
 }
 
 function lineOf(house: House, line: Omit<PaperOrderLine, 'name' | 'quantity'>): PaperOrderLine {

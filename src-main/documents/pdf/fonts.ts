@@ -9,6 +9,7 @@ const FONTS = [
   ['atkinson-hyperlegible-next', 'latin-ext'],
   ['noto-sans', 'greek'],
   ['noto-sans', 'cyrillic'],
+  ['noto-sans', 'latin'],
   ['noto-sans', 'latin-ext'],
   ['noto-sans', 'vietnamese'],
   ['noto-sans', 'greek-ext'],

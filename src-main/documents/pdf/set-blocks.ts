@@ -1,10 +1,11 @@
 import type { Content, ContentTable, CustomTableLayout, TableCell } from 'pdfmake/interfaces.js';
 import { spell } from './fonts.ts';
+import { setRolls } from './set-rolls.ts';
 import { type Block, type Cell, type Column, type Sheet, TICK_BOX } from './sheet.ts';
 
-export const TEXT_SIZE = 10.5;
-export const SMALL = 9;
-const HEADING = 13;
+export const TEXT_SIZE = 11;
+export const SMALL = 9.5;
+export const HEADING = 13;
 const TITLE = 20;
 export const INK = '#000000';
 /** As dark as small letters have to be on white, also from a printer without colour. */
@@ -66,17 +67,19 @@ function contentOf(block: Exclude<Block, { kind: 'heading' | 'table' }>, width: 
     case 'facts':
       return [{ margin: [0, 0, 0, 6], layout: { ...BARE, paddingTop: () => 1, paddingBottom: () => 1, paddingRight: () => 12 }, table: { widths: ['auto', '*'], body: block.of.map(({ head, text }): TableCell[] => [{ ...set(head), color: SOFT }, set(text)]) } }];
     case 'ticks':
-      return block.of.map(({ text, notes = [] }): Content => ({ unbreakable: true, layout: BARE, table: { widths: [BOX + 4, '*'], body: [[tickBox(), { stack: [{ ...set(text), fontSize: TEXT_SIZE + 1 }, ...notes.map((note): Content => ({ ...set(note), fontSize: SMALL + 0.5, margin: [0, 1, 0, 0] }))] }]] } }));
+      return block.of.map(({ text, notes = [] }): Content => ({ unbreakable: true, layout: BARE, table: { widths: [BOX + 4, '*'], body: [[tickBox(), { stack: [{ ...set(text), fontSize: TEXT_SIZE + 1.5 }, ...notes.map((note): Content => ({ ...set(note), fontSize: TEXT_SIZE - 0.5, margin: [0, 1, 0, 0] }))] }]] } }));
     case 'totals':
       return [{ margin: [0, 0, 0, 6], unbreakable: true, layout: { ...BARE, paddingTop: () => 1, paddingBottom: () => 1, paddingLeft: () => 16, paddingRight: () => 0 }, table: { widths: ['*', 'auto'], body: block.of.map(({ head, text, isStrong = false }): TableCell[] => [{ ...set(head), alignment: 'right', bold: isStrong }, { ...set(text), alignment: 'right', bold: isStrong }]) } }];
     case 'drawing':
       return [{ unbreakable: true, margin: [0, 4, 0, 8], stack: [{ columns: [{ ...set(block.title), bold: true, width: '*' }, { ...set(block.scale), width: 'auto', alignment: 'right', fontSize: SMALL + 0.5 }] }, { svg: block.svg, width: Math.min(block.width, width), height: block.height, margin: [0, 2, 0, 0] }] }];
+    case 'rolls':
+      return [setRolls(block, width)];
     case 'page break':
       return [{ text: '', pageBreak: 'after' }];
   }
 }
 
-function tickBox(): Content {
+export function tickBox(): Content {
   return { canvas: [{ type: 'rect', x: 0.5, y: 1.5, w: BOX, h: BOX, lineWidth: 1, lineColor: INK }] };
 }
 
@@ -113,6 +116,7 @@ function alignmentOf({ as }: Column): 'left' | 'right' | 'center' {
 
 function cellOf(cell: Cell, column: Column): TableCell {
   if (cell === TICK_BOX) return { ...(tickBox() as object), alignment: 'center' } as TableCell;
+  if (typeof cell === 'object' && 'svg' in cell) return { ...cell };
   const { text, isStrong = false, isSmall = false } = typeof cell === 'string' ? { text: cell } : cell;
   return { ...set(text), alignment: alignmentOf(column), bold: isStrong, ...(isSmall ? { fontSize: SMALL } : {}) };
 }

@@ -12,9 +12,9 @@ export function textArea(size: PaperSize): { readonly width: number; readonly he
   return { width: width - MARGINS.left - MARGINS.right, height: height - MARGINS.top - MARGINS.bottom };
 }
 
-/** A cell of a table: its text, or a box to tick. */
-export type Cell = string | { readonly text: string; readonly isStrong?: boolean; readonly isSmall?: boolean } | 'tick box';
-export const TICK_BOX = 'tick box';
+/** A cell of a table: its text, a picture, or a box to tick. */
+export type Cell = string | { readonly text: string; readonly isStrong?: boolean; readonly isSmall?: boolean } | { readonly svg: string; readonly width: number; readonly height: number } | typeof TICK_BOX;
+export const TICK_BOX = Symbol('a box to tick');
 
 export interface Column {
   readonly head: string;
@@ -41,7 +41,30 @@ export type Block =
   | { readonly kind: 'totals'; readonly of: readonly { readonly head: string; readonly text: string; readonly isStrong?: boolean }[] }
   /** As `paintDrawing` gives it, in points. */
   | { readonly kind: 'drawing'; readonly title: string; readonly scale: string; readonly svg: string; readonly width: number; readonly height: number }
+  /** What is cut from each roll; `heads` over the columns. */
+  | { readonly kind: 'rolls'; readonly heading: string; readonly note: string; readonly heads: Readonly<Record<'roll' | 'piece' | 'goesTo' | 'length' | 'at' | 'top', string>>; readonly rolls: readonly RollOnPaper[] }
   | { readonly kind: 'page break' };
+
+/** A roll on paper: its length and places on it in units, everything else in words. */
+export interface RollOnPaper {
+  readonly number: number;
+  readonly rollLength: number;
+  readonly cuts: readonly {
+    readonly label: string;
+    /** Short enough for a piece of tape: its number. */
+    readonly tapeLabel: string;
+    readonly goesTo: string;
+    readonly length: string;
+    readonly at: string;
+    readonly top: string;
+    readonly from: number;
+    readonly to: number;
+    readonly isOffcut: boolean;
+    /** It goes to a room that the sheet is not about. */
+    readonly isOther: boolean;
+  }[];
+  readonly left: string;
+}
 
 /** What begins on a page of its own: of one room, of one supplier, or the whole of a paper. */
 export interface Sheet {
