@@ -1,13 +1,26 @@
+import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'electron-vite';
+import type { Plugin } from 'vite';
+import { FONT_FILES } from './src-main/documents/pdf/fonts.ts';
+
+/** The fonts of the papers, beside the program that sets them. */
+const fontsOfPapers: Plugin = {
+  name: 'fonts-of-papers',
+  generateBundle() {
+    for (const file of Object.values(FONT_FILES).flatMap((weights) => Object.values(weights))) this.emitFile({ type: 'asset', fileName: `fonts/${basename(file)}`, source: readFileSync(file) });
+  },
+};
 
 export default defineConfig({
   main: {
+    plugins: [fontsOfPapers],
     build: {
       outDir: 'out/main',
       // All that it needs is in the bundle, so that a packed app carries no other packages, but for one whose binary can't be bundled.
       externalizeDeps: false,
-      rolldownOptions: { input: { main: 'src-main/desktop/main.ts' }, output: { entryFileNames: '[name].js' }, external: ['better-sqlite3'] },
+      rolldownOptions: { input: { main: 'src-main/desktop/main.ts', 'paper-worker': 'src-main/office/paper-worker.ts' }, output: { entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' }, external: ['better-sqlite3'] },
     },
   },
   preload: {

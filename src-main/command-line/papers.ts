@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
 import { type PaperForm, type PaperListing, type PaperSize, usualPaperSize } from '../../shared-core/plan/index.ts';
 import { say } from '../../shared-core/words/index.ts';
-import { PaperDesk, type PaperFile, readStamped } from '../office/index.ts';
+import { readStamped } from '../office/index.ts';
+import { PaperDesk, type PaperFile } from '../office/paper-desk.ts';
 import { type CommandResult, done, finished, withProblems, writeNew } from './command-result.ts';
 
 /** Where a paper is written to in which form, and its size. */

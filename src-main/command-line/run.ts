@@ -2,7 +2,8 @@ import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { House } from '../../shared-core/house/index.ts';
 import { say } from '../../shared-core/words/index.ts';
-import { addRooms, type Desk, exportText, makeHouseFile, newHouse, openDesk, readHouse, replaceHouse, roomsCsv, schemaText } from '../office/index.ts';
+import { type Desk, exportText, openDesk, roomsCsv, schemaText } from '../office/desk.ts';
+import { addRooms, makeHouseFile, newHouse, readHouse, replaceHouse } from '../office/index.ts';
 import { type CommandResult, done, finished, PROGRAM, withProblems, writeNew } from './command-result.ts';
 import { type PaperOptions, listPapers, writeAllPapers, writePaper } from './papers.ts';
 

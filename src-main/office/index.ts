@@ -1,8 +1,6 @@
 export { newHouse } from '../../shared-core/house/index.ts';
 export { demoHouse } from './demo.ts';
-export { type Desk, exportText, openDesk, roomsCsv, schemaText } from './desk.ts';
 export { addRooms, isHouseFile, makeHouseFile, readHouse, readStamped, replaceHouse, type StampedHouse } from './house-files.ts';
-export { PaperDesk, type PaperFile } from './paper-desk.ts';
 export { type Office, type OfficeSettings, openOffice } from './office.ts';
 export { defaultFolder, type Surroundings } from './house-folder.ts';
 export { ownFolder, type OwnFolderSurroundings } from './own-folder.ts';

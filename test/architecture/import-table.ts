@@ -40,6 +40,8 @@ export const IMPORT_TABLE: readonly TableRow[] = [
 
   { place: 'src-main/store', imports: [CORE], packages: ['better-sqlite3', 'kysely'], nodeBuiltins: true },
   { place: 'src-main/documents', imports: [CORE], packages: ['pdfmake', 'ical-generator'], nodeBuiltins: true },
+  // Which letters a font has, the library that sets the pages keeps to itself.
+  { place: 'src-main/documents/pdf/fonts.ts', imports: [], packages: ['fontkit'], nodeBuiltins: true },
   // The manifest tells the program its own version.
   { place: 'src-main/office', imports: ['src-main/store', 'src-main/documents', CORE, 'package.json'], nodeBuiltins: true },
   { place: 'src-main/desktop', imports: ['src-main/office', ...core('contract')], packages: ['electron'], nodeBuiltins: true },
@@ -61,7 +63,7 @@ export const IMPORT_TABLE: readonly TableRow[] = [
   { place: 'src-renderer', imports: ['src-renderer', ...core()], packages: [...SVELTE, '@fontsource/atkinson-hyperlegible-next'] },
   { place: 'src-renderer/svelte.config.js', imports: [], packages: ['@sveltejs/vite-plugin-svelte'] },
 
-  { place: 'electron.vite.config.ts', imports: [], packages: ['electron-vite', '@sveltejs/vite-plugin-svelte'], nodeBuiltins: true },
+  { place: 'electron.vite.config.ts', imports: ['src-main/documents/pdf/fonts.ts'], packages: ['electron-vite', 'vite', '@sveltejs/vite-plugin-svelte'], nodeBuiltins: true },
   { place: 'build-resources/electron-builder.ts', imports: [], packages: ['electron-builder'] },
 ];
 

@@ -1,6 +1,7 @@
 import { encodeHouse, type House } from '../../shared-core/house/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
-import { demoHouse, PaperDesk, type PaperFile } from '../../src-main/office/index.ts';
+import { demoHouse } from '../../src-main/office/index.ts';
+import { PaperDesk, type PaperFile } from '../../src-main/office/paper-desk.ts';
 import { houseOf, type Loose } from '../builders.ts';
 
 /** When the houses of the tests were changed last. */
