@@ -10,6 +10,11 @@ export interface CommandResult {
 
 export const PROGRAM = 'struckline';
 
+/** What is wrong with what was asked for. */
+export function fault(message: string): { readonly ok: false; readonly faults: readonly Fault[] } {
+  return { ok: false, faults: [{ path: '', message }] };
+}
+
 export function done(output: string): CommandResult {
   return { status: 0, output, errors: '' };
 }

@@ -1,11 +1,11 @@
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type Fault, fault, good, type Outcome } from '../../shared-core/base/index.ts';
-import { type PaperForm, type PaperListing, type PaperSize, usualPaperSize } from '../../shared-core/plan/index.ts';
+import type { Fault, Outcome } from '../../shared-core/base/index.ts';
+import type { PaperForm, PaperListing, PaperSize } from '../../shared-core/plan/index.ts';
 import { say } from '../../shared-core/words/index.ts';
 import { readStamped } from '../office/index.ts';
 import { PaperDesk, type PaperFile } from '../office/paper-desk.ts';
-import { type CommandResult, done, finished, withProblems, writeNew } from './command-result.ts';
+import { type CommandResult, done, fault, finished, withProblems, writeNew } from './command-result.ts';
 
 /** Where a paper is written to in which form, and its size. */
 export type PaperOptions = { readonly [Form in PaperForm]?: string | undefined } & { readonly size?: string | undefined; readonly into?: string | undefined };
@@ -60,19 +60,21 @@ export async function writePaper(file: string, kind: string, of: string | undefi
 
 async function openPapers(file: string, size: string | undefined): Promise<Outcome<{ readonly desk: PaperDesk; readonly size: PaperSize }>> {
   const chosen = SIZES.find((one) => one === size);
-  if (size !== undefined && chosen === undefined) return fault('', say`--size is ${size}; it takes ${SIZES.join(', ')}.`);
+  if (size !== undefined && chosen === undefined) return fault(say`--size is ${size}; it takes ${SIZES.join(', ')}.`);
   const stamped = await readStamped(file);
-  return stamped.ok ? good({ desk: new PaperDesk(stamped.value), size: chosen ?? usualPaperSize(stamped.value.house) }) : stamped;
+  if (!stamped.ok) return stamped;
+  const desk = new PaperDesk(stamped.value);
+  return { ok: true, value: { desk, size: chosen ?? desk.usualSize } };
 }
 
 /** The paper of that name; of orders for all suppliers, where there is but one, that one. */
 function find(papers: readonly PaperListing[], kind: string, of: string | undefined): Outcome<PaperListing> {
   const alike = papers.filter((paper) => paper.kind === kind);
   const found = alike.find((paper) => (paper.of ?? undefined) === of) ?? (kind === 'orders' ? papers.find((paper) => paper.kind === 'order') : undefined);
-  if (found) return good(found);
-  if (kind === 'calendar') return fault('', say`There is no day to write yet: say what is on the walls or hang something, and on which day the work begins.`);
-  if (papers.length === 0) return fault('', say`There is nothing to write down yet: survey a room and hang something in it.`);
-  return fault('', say`There is no paper ${[kind, ...(of === undefined ? [] : [of])].join(' ')} of this house; there are ${(alike.length > 0 ? alike : papers).map(nameOf).join(', ')}.`);
+  if (found) return { ok: true, value: found };
+  if (kind === 'calendar') return fault(say`There is no day to write yet: say what is on the walls or hang something, and on which day the work begins.`);
+  if (papers.length === 0) return fault(say`There is nothing to write down yet: survey a room and hang something in it.`);
+  return fault(say`There is no paper ${[kind, ...(of === undefined ? [] : [of])].join(' ')} of this house; there are ${(alike.length > 0 ? alike : papers).map(nameOf).join(', ')}.`);
 }
 
 function nameOf({ kind, of }: PaperListing): string {

@@ -3,8 +3,9 @@ import { type Booking, dayNumberOf, sayLength, sayMoment, sayPeople, sayWhen, ty
 import { nameSupplier } from '../../shared-core/house/index.ts';
 import { nameRoom } from '../../shared-core/plan/index.ts';
 import { say, sayDay } from '../../shared-core/words/index.ts';
-import type { PaperFacts } from './make-paper.ts';
+import type { PaperFacts } from './paper-facts.ts';
 import type { Block, Cell, Sheet } from './pdf/sheet.ts';
+import { svgOf, svgPath } from './pdf/svg.ts';
 
 /** In points, of a room's days beside its name. */
 const BAR = { width: 230, height: 10 } as const;
@@ -57,6 +58,6 @@ function barOf(bookings: readonly Booking[], { from, to }: { readonly from: numb
   const { width, height } = BAR;
   const at = (day: number) => Math.round(((day - from) / (to - from)) * width * 100) / 100;
   const days = [...new Set(bookings.flatMap((booking) => (booking.days.length > 0 ? booking.days : [booking.from.day])))].map(dayNumberOf);
-  const blocks = days.map((day) => `<rect x="${at(day)}" y="1" width="${Math.max(0.6, at(day + 1) - at(day) - 0.3)}" height="${height - 2}" fill="#000000"/>`);
-  return `<svg viewBox="0 0 ${width} ${height}" width="${width}" height="${height}"><path d="M0 ${height / 2}L${width} ${height / 2}" stroke="#999999" stroke-width="0.5"/>${blocks.join('')}</svg>`;
+  const blocks = days.map((day) => svgPath(`M${at(day)} 1L${at(day + 1) - 0.3} 1L${at(day + 1) - 0.3} ${height - 1}L${at(day)} ${height - 1}Z`, { fill: '#000000' }));
+  return svgOf(width, height, [svgPath(`M0 ${height / 2}L${width} ${height / 2}`, { stroke: '#999999', width: 0.5 }), ...blocks]);
 }

@@ -3,7 +3,7 @@ import { asCut, type CutList, isRollGoods, rollOf } from '../../shared-core/orde
 import { cutSheet, sayUnits, surelyLong } from '../../shared-core/plan/index.ts';
 import { showLength } from '../../shared-core/units/index.ts';
 import { say } from '../../shared-core/words/index.ts';
-import type { PaperFacts } from './make-paper.ts';
+import type { PaperFacts } from './paper-facts.ts';
 import type { Block, RollOnPaper, Sheet } from './pdf/sheet.ts';
 
 /** The cut list of the whole house for whoever stands at the table: a sheet for each covering, run by run, roll by roll. */

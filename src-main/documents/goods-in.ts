@@ -1,6 +1,6 @@
 import { nameSupplier } from '../../shared-core/house/index.ts';
 import { say, sayDay } from '../../shared-core/words/index.ts';
-import type { PaperFacts } from './make-paper.ts';
+import type { PaperFacts } from './paper-facts.ts';
 import { comingOrders, type PaperOrder } from './orders.ts';
 import { type Sheet, TICK_BOX } from './pdf/sheet.ts';
 

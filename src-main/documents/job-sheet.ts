@@ -5,7 +5,7 @@ import { sayAmount, type Task } from '../../shared-core/prep/index.ts';
 import { showArea, showLength, sayTime, sayWait } from '../../shared-core/units/index.ts';
 import { say, sayList } from '../../shared-core/words/index.ts';
 import { LABELS_READ, nameInFull, pasteFacts, rollsBlock } from './cut-list.ts';
-import type { PaperFacts } from './make-paper.ts';
+import type { PaperFacts } from './paper-facts.ts';
 import type { Block, Sheet } from './pdf/sheet.ts';
 
 /** In points: a figure written with a carpenter's pencil. */
@@ -141,7 +141,7 @@ function cuts(facts: PaperFacts, room: string): readonly Block[] {
   const blocks = facts.plan.cuts.flatMap((list) => rollsBlock(facts, list, room));
   if (blocks.length === 0) return [];
   return [
-    { kind: 'page break' },
+    { kind: 'break' },
     { kind: 'heading', text: say`What is cut for it` },
     { kind: 'ticks', of: [{ text: LABELS_READ }] },
     ...blocks,

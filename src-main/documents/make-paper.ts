@@ -1,5 +1,4 @@
-import type { House } from '../../shared-core/house/index.ts';
-import { type HousePlan, type PaperForm, type PaperListing, type PaperName, papersOf, type PaperSize, roomsAtWork } from '../../shared-core/plan/index.ts';
+import { type PaperForm, type PaperListing, type PaperName, papersOf, type PaperSize, roomsAtWork } from '../../shared-core/plan/index.ts';
 import { calendarFile } from './calendar-file.ts';
 import { calendarSheet } from './calendar-sheet.ts';
 import { cutListSheets } from './cut-list.ts';
@@ -7,18 +6,12 @@ import { goodsInSheets } from './goods-in.ts';
 import { jobSheet } from './job-sheet.ts';
 import { orderOf } from './orders.ts';
 import { orderPaperCsv, orderMail, orderSheet } from './order-sheet.ts';
-import type { Sheet, Stamp } from './pdf/sheet.ts';
+import type { PaperFacts } from './paper-facts.ts';
+import type { Sheet } from './pdf/sheet.ts';
 import { writePdf } from './pdf/write-pdf.ts';
 import { quoteSheet } from './quote-sheet.ts';
 import { recordSheets } from './record.ts';
 import { shoppingList } from './shopping-list.ts';
-
-/** What a paper is made from: a house as it was last saved, and its plan. */
-export interface PaperFacts {
-  readonly house: House;
-  readonly plan: HousePlan;
-  readonly stamp: Stamp;
-}
 
 export interface MadePaper {
   readonly title: string;

@@ -1,7 +1,7 @@
 import { nameSupplier } from '../../shared-core/house/index.ts';
 import { printMoney, showMoney, writeSeparated } from '../../shared-core/units/index.ts';
 import { say, sayDay, sayDecimal } from '../../shared-core/words/index.ts';
-import type { PaperFacts } from './make-paper.ts';
+import type { PaperFacts } from './paper-facts.ts';
 import { type PaperOrder, type PaperOrderLine, sayPacks } from './orders.ts';
 import type { Block, Sheet } from './pdf/sheet.ts';
 import { sayStamp } from './say-stamp.ts';

@@ -4,7 +4,7 @@ import { type Amounts, amountsOfOrder } from '../../shared-core/ordering/index.t
 import { nameRoom, type PaperName, sayUnits, toBePlaced } from '../../shared-core/plan/index.ts';
 import { type Money, printLength } from '../../shared-core/units/index.ts';
 import { say, sayDecimal } from '../../shared-core/words/index.ts';
-import type { PaperFacts } from './make-paper.ts';
+import type { PaperFacts } from './paper-facts.ts';
 
 /** One line of an order as it is written for the supplier. */
 export interface PaperOrderLine {

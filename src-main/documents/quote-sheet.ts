@@ -3,7 +3,7 @@ import type { House } from '../../shared-core/house/index.ts';
 import { nameRoom } from '../../shared-core/plan/index.ts';
 import { printMoney, showMoney } from '../../shared-core/units/index.ts';
 import { say, sayDecimal } from '../../shared-core/words/index.ts';
-import type { PaperFacts } from './make-paper.ts';
+import type { PaperFacts } from './paper-facts.ts';
 import type { Block, Sheet } from './pdf/sheet.ts';
 
 /** The price to the customer: what is done where, what it includes and what not, and where it is accepted. */

@@ -3,7 +3,7 @@ import { type HousePlan, nameRoom, sayLeft, sayUnits } from '../../shared-core/p
 import type { SurfaceOf } from '../../shared-core/prep/index.ts';
 import { say, sayDay, sayDecimal, sayList } from '../../shared-core/words/index.ts';
 import { nameInFull } from './cut-list.ts';
-import type { PaperFacts } from './make-paper.ts';
+import type { PaperFacts } from './paper-facts.ts';
 import type { Block, Cell, Sheet } from './pdf/sheet.ts';
 
 /** What is to be known of the house in three years: what hangs where, of which run, what is left of it, paints and their batches. */

@@ -4,7 +4,7 @@ import { type MaterialNeed, type PaintNeed, sayAmount } from '../../shared-core/
 import { type Money, moneyOf, printMoney, showMoney } from '../../shared-core/units/index.ts';
 import { say, sayDecimal } from '../../shared-core/words/index.ts';
 import { nameInFull } from './cut-list.ts';
-import type { PaperFacts } from './make-paper.ts';
+import type { PaperFacts } from './paper-facts.ts';
 import { type Block, type Cell, type Sheet, TICK_BOX } from './pdf/sheet.ts';
 
 interface Item {

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { writeDocument } from '../../shared-core/house/index.ts';
-import { type HousePlan, type PaperForm, type PaperListing, type PaperName, papersOf, type PaperSize, planHouse } from '../../shared-core/plan/index.ts';
+import { type HousePlan, type PaperForm, type PaperListing, type PaperName, papersOf, type PaperSize, planHouse, usualPaperSize } from '../../shared-core/plan/index.ts';
 import { makePaper, type MadePaper, type Stamp } from '../documents/index.ts';
 import { fileNameOf } from './file-names.ts';
 import type { StampedHouse } from './house-files.ts';
@@ -27,6 +27,11 @@ export class PaperDesk {
 
   get plan(): HousePlan {
     return (this.#plan ??= planHouse(this.#saved.house));
+  }
+
+  /** The paper that is usual where the house is. */
+  get usualSize(): PaperSize {
+    return usualPaperSize(this.#saved.house);
   }
 
   /** The papers that there is something to write on. */

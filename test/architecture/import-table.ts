@@ -39,9 +39,8 @@ export const IMPORT_TABLE: readonly TableRow[] = [
   { place: 'shared-core/drawing', imports: core('base', 'units', 'house'), typesOf: core('plan', 'setting-out', 'survey') },
 
   { place: 'src-main/store', imports: [CORE], packages: ['better-sqlite3', 'kysely'], nodeBuiltins: true },
-  { place: 'src-main/documents', imports: [CORE], packages: ['pdfmake', 'ical-generator'], nodeBuiltins: true },
   // Which letters a font has, the library that sets the pages keeps to itself.
-  { place: 'src-main/documents/pdf/fonts.ts', imports: [], packages: ['fontkit'], nodeBuiltins: true },
+  { place: 'src-main/documents', imports: [CORE], packages: ['pdfmake', 'fontkit', 'ical-generator'], nodeBuiltins: true },
   // The manifest tells the program its own version.
   { place: 'src-main/office', imports: ['src-main/store', 'src-main/documents', CORE, 'package.json'], nodeBuiltins: true },
   { place: 'src-main/desktop', imports: ['src-main/office', ...core('contract')], packages: ['electron'], nodeBuiltins: true },

@@ -226,15 +226,8 @@ describe('the calendar of a house', () => {
     expect(await runCommandLine(['calendar', named('no-days.json', undefined)])).toEqual({ status: 1, output: '', errors: expect.stringMatching(/^struckline: There is no day to write yet/) });
     const file = named('days.json', { starts: '2026-03-02' });
     const [, printed] = [await runCommandLine(['calendar', file, '--ics', at('days.ics')]), await runCommandLine(['calendar', file])];
-    const withoutStamps = (text: string) => text.replaceAll(/DTSTAMP:\w+/g, '');
     expect(printed.output).toMatch(/^BEGIN:VCALENDAR\r\n/);
-    expect(withoutStamps(readFileSync(at('days.ics'), 'utf8'))).toBe(withoutStamps(printed.output));
-    expect(await runCommandLine(['calendar', file, '--ics', at('days.ics')])).toMatchObject({ status: 1, errors: expect.stringMatching(/The calendar was not written/) });
+    expect(readFileSync(at('days.ics'), 'utf8')).toBe(printed.output);
+    expect(await runCommandLine(['calendar', file, '--ics', at('days.ics')])).toMatchObject({ status: 1, errors: expect.stringMatching(/The paper was not written/) });
   });
-});
-
-test('job sheets are printed room by room', async () => {
-  const { status, output } = await runCommandLine(['job-sheets', written('sheets.json')]);
-  expect([status, output.split('\n')[0]]).toEqual([0, 'Front bedroom, 7 Alder Court']);
-  expect(output).toMatch(/\n\[ \] 1\. /);
 });

@@ -17,7 +17,7 @@ const SAID = [
 ];
 
 /** Files whose texts are for programs: the columns of a table, what a browser is told, SQL, names of files. */
-const FOR_PROGRAMS = ['src-main/documents/order-csv.ts', 'src-main/office/window-files.ts', 'src-main/store/migrations.ts', 'src-main/store/back-ups.ts'];
+const FOR_PROGRAMS = ['src-main/documents/order-csv.ts', 'src-main/documents/pdf/svg.ts', 'src-main/office/window-files.ts', 'src-main/store/migrations.ts', 'src-main/store/back-ups.ts'];
 
 afterEach(() => speak(ENGLISH));
 

@@ -1,30 +1,17 @@
 import type { Content, ContentTable, CustomTableLayout, TableCell } from 'pdfmake/interfaces.js';
-import { spell } from './fonts.ts';
 import { setRolls } from './set-rolls.ts';
+import { BOX, HEADING, INK, set, SMALL, SOFT, TEXT_SIZE, tickBox } from './set-text.ts';
 import { type Block, type Cell, type Column, type Sheet, TICK_BOX } from './sheet.ts';
 
-export const TEXT_SIZE = 11;
-export const SMALL = 9.5;
-export const HEADING = 13;
 const TITLE = 20;
-export const INK = '#000000';
-/** As dark as small letters have to be on white, also from a printer without colour. */
-export const SOFT = '#444444';
 const HAIRLINE = 0.5;
 const RULE = 1;
 const BAR = 3;
-/** Of a box to tick. */
-const BOX = 11;
 
 /** A line below, as under a running head. */
 export const RULED: CustomTableLayout = { hLineWidth: (line) => (line === 1 ? HAIRLINE : 0), vLineWidth: () => 0, hLineColor: () => SOFT, paddingLeft: () => 0, paddingRight: () => 0, paddingTop: () => 0, paddingBottom: () => 3 };
 const BARE: CustomTableLayout = { hLineWidth: () => 0, vLineWidth: () => 0, paddingLeft: () => 0, paddingRight: () => 6, paddingTop: () => 2.5, paddingBottom: () => 2.5 };
 const BARRED: CustomTableLayout = { ...BARE, vLineWidth: (line) => (line === 0 ? BAR : 0), paddingLeft: () => 8 };
-
-/** A text as the library takes it, each letter in the font that has it. */
-export function set(text: string): { readonly text: Content } {
-  return { text: spell(text).map((run) => ({ text: run.text, font: run.font })) };
-}
 
 /** The head of a sheet on its first page. */
 export function titled({ title, about }: Sheet): readonly Content[] {
@@ -74,13 +61,9 @@ function contentOf(block: Exclude<Block, { kind: 'heading' | 'table' }>, width: 
       return [{ unbreakable: true, margin: [0, 4, 0, 8], stack: [{ columns: [{ ...set(block.title), bold: true, width: '*' }, { ...set(block.scale), width: 'auto', alignment: 'right', fontSize: SMALL + 0.5 }] }, { svg: block.svg, width: Math.min(block.width, width), height: block.height, margin: [0, 2, 0, 0] }] }];
     case 'rolls':
       return [setRolls(block, width)];
-    case 'page break':
+    case 'break':
       return [{ text: '', pageBreak: 'after' }];
   }
-}
-
-export function tickBox(): Content {
-  return { canvas: [{ type: 'rect', x: 0.5, y: 1.5, w: BOX, h: BOX, lineWidth: 1, lineColor: INK }] };
 }
 
 function tableOf({ heading, columns, rows, rowHeight }: Extract<Block, { kind: 'table' }>, over: string | null): ContentTable {

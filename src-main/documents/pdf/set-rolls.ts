@@ -1,7 +1,8 @@
 import type { Content, TableCell } from 'pdfmake/interfaces.js';
 import { spell } from './fonts.ts';
-import { HEADING, INK, set, SMALL, SOFT, TEXT_SIZE, tickBox } from './set-blocks.ts';
+import { HEADING, INK, set, SMALL, SOFT, TEXT_SIZE, tickBox } from './set-text.ts';
 import type { Block, RollOnPaper } from './sheet.ts';
+import { svgOf, svgPath, svgText } from './svg.ts';
 
 const NUMBER_WIDTH = 34;
 const TICK_WIDTH = 20;
@@ -45,19 +46,19 @@ export function setRolls({ heading, note, rolls, heads }: Extract<Block, { kind:
   };
 }
 
-/** The roll as a tape from its start to its end: what is cut, what of it goes to other rooms pale, what is left hatched. */
+/** The roll as a tape from its start to its end: what is cut, what of it goes to other rooms grey, what is left dashed. */
 function tapeOf({ cuts, rollLength }: RollOnPaper, width: number): string {
   const at = (length: number) => Math.round((length / rollLength) * (width - 1) * 100) / 100 + 0.5;
   const [top, bottom] = [0.5, TAPE_HEIGHT - 3.5];
   const size = bottom - top - 3;
-  const pieces = cuts.map(({ tapeLabel, from, to, isOther, isOffcut }) => {
+  const pieces = cuts.flatMap(({ tapeLabel, from, to, isOther, isOffcut }) => {
     const [left, right] = [at(from), at(to)];
     const notch = isOffcut ? Math.min(5, right - left) : 0;
-    const outline = `<path d="M${left + notch} ${top}L${right} ${top}L${right} ${bottom}L${left} ${bottom}L${left} ${top + notch}Z" fill="${isOther ? '#e4e4e4' : '#ffffff'}" stroke="#000000" stroke-width="0.8"/>`;
-    const [label] = spell(tapeLabel);
-    const fits = label !== undefined && tapeLabel.length * size * FIGURE_WIDTH < right - left - 2;
-    return `${outline}${fits ? `<text x="${(left + right) / 2}" y="${bottom - 2.6}" font-family="${label.font}" font-size="${size}" text-anchor="middle">${label.text}</text>` : ''}`;
+    const outline = svgPath(`M${left + notch} ${top}L${right} ${top}L${right} ${bottom}L${left} ${bottom}L${left} ${top + notch}Z`, { fill: isOther ? '#e4e4e4' : '#ffffff', stroke: INK, width: 0.8 });
+    const fits = tapeLabel.length * size * FIGURE_WIDTH < right - left - 2;
+    return fits ? [outline, svgText(spell(tapeLabel), { x: (left + right) / 2, y: bottom - 2.6, size, anchor: 'middle' })] : [outline];
   });
-  const end = Math.max(0, ...cuts.map(({ to }) => to));
-  return `<svg viewBox="0 0 ${width} ${TAPE_HEIGHT}" width="${width}" height="${TAPE_HEIGHT}"><path d="M${at(0)} ${top}L${at(rollLength)} ${top}L${at(rollLength)} ${bottom}L${at(0)} ${bottom}Z" fill="none" stroke="#000000" stroke-width="0.5"/><path d="M${at(end)} ${(top + bottom) / 2}L${at(rollLength)} ${(top + bottom) / 2}" stroke="#000000" stroke-width="0.5" stroke-dasharray="2 2"/>${pieces.join('')}</svg>`;
+  const end = at(Math.max(0, ...cuts.map(({ to }) => to)));
+  const middle = (top + bottom) / 2;
+  return svgOf(width, TAPE_HEIGHT, [svgPath(`M${at(0)} ${top}L${at(rollLength)} ${top}L${at(rollLength)} ${bottom}L${at(0)} ${bottom}Z`, { stroke: INK, width: 0.5 }), svgPath(`M${end} ${middle}L${at(rollLength)} ${middle}`, { stroke: INK, width: 0.5, dash: '2 2' }), ...pieces]);
 }

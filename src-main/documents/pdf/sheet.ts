@@ -14,7 +14,7 @@ export function textArea(size: PaperSize): { readonly width: number; readonly he
 
 /** A cell of a table: its text, a picture, or a box to tick. */
 export type Cell = string | { readonly text: string; readonly isStrong?: boolean; readonly isSmall?: boolean } | { readonly svg: string; readonly width: number; readonly height: number } | typeof TICK_BOX;
-export const TICK_BOX = Symbol('a box to tick');
+export const TICK_BOX = Symbol();
 
 export interface Column {
   readonly head: string;
@@ -43,7 +43,7 @@ export type Block =
   | { readonly kind: 'drawing'; readonly title: string; readonly scale: string; readonly svg: string; readonly width: number; readonly height: number }
   /** What is cut from each roll; `heads` over the columns. */
   | { readonly kind: 'rolls'; readonly heading: string; readonly note: string; readonly heads: Readonly<Record<'roll' | 'piece' | 'goesTo' | 'length' | 'at' | 'top', string>>; readonly rolls: readonly RollOnPaper[] }
-  | { readonly kind: 'page break' };
+  | { readonly kind: 'break' };
 
 /** A roll on paper: its length and places on it in units, everything else in words. */
 export interface RollOnPaper {

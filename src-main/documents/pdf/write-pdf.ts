@@ -4,8 +4,10 @@ import type { PaperSize } from '../../../shared-core/plan/index.ts';
 import { say, spokenLanguage } from '../../../shared-core/words/index.ts';
 import { FIRST_FONT, FONT_FILES, lettersWithoutFont } from './fonts.ts';
 import { sayStamp } from '../say-stamp.ts';
-import { blocksOf, INK, RULED, set, SMALL, SOFT, TEXT_SIZE, titled } from './set-blocks.ts';
+import { blocksOf, RULED, titled } from './set-blocks.ts';
+import { INK, set, SMALL, SOFT, TEXT_SIZE } from './set-text.ts';
 import { MARGINS, PAPER_SIZES, type Sheet, type Stamp, textArea } from './sheet.ts';
+import { wordsOf } from './svg.ts';
 
 export interface WrittenPdf {
   readonly bytes: Uint8Array;
@@ -30,7 +32,7 @@ export interface Frame {
  * library that sets the pages has none.
  */
 export async function writePdf(sheets: readonly Sheet[], frame: Frame): Promise<WrittenPdf> {
-  const unset = lettersWithoutFont(JSON.stringify([frame.house, frame.title, sheets.map((sheet) => ({ ...sheet, blocks: sheet.blocks.map((block) => (block.kind === 'drawing' ? textsIn(block.svg) : block)) }))]));
+  const unset = lettersWithoutFont(JSON.stringify([frame.house, frame.title, sheets.map((sheet) => ({ ...sheet, blocks: sheet.blocks.map((block) => (block.kind === 'drawing' ? { ...block, svg: wordsOf(block.svg) } : block)) }))]));
   let pages = 0;
   const foot: DynamicContent = (page, count) => {
     pages = count;
@@ -63,10 +65,6 @@ export async function writePdf(sheets: readonly Sheet[], frame: Frame): Promise<
 pdfmake.setFonts(structuredClone(FONT_FILES) as never);
 pdfmake.setUrlAccessPolicy(() => false);
 pdfmake.setLocalAccessPolicy((path) => Object.values(FONT_FILES).some((files) => Object.values(files).includes(path)));
-
-function textsIn(svg: string): string {
-  return svg.replaceAll(/<[^>]*>/g, ' ').replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&amp;', '&');
-}
 
 function unsetNote(unset: readonly string[]): readonly Content[] {
   if (unset.length === 0) return [];
