@@ -25,6 +25,8 @@ export interface PaperName {
 export interface PaperListing extends PaperName {
   readonly title: string;
   readonly forms: readonly PaperForm[];
+  /** It holds other papers of the list in one. */
+  readonly isTogether?: true;
 }
 
 /**
@@ -40,10 +42,10 @@ export function papersOf(house: House, plan: HousePlan): readonly PaperListing[]
   const isComing = (order: string) => plan.runs.some(({ ledger }) => ledger.lines.some((line) => line.order === order && line.outstanding > 0));
   return [
     ...drafts.map((supplier): PaperListing => ({ kind: 'order', of: supplier, title: supplier === null ? say`Order, no supplier named` : say`Order for ${nameSupplier(house, supplier)}`, forms: ['pdf', 'csv', 'text'] })),
-    ...(drafts.length > 1 ? [paper('orders', say`Orders for all suppliers`)] : []),
+    ...(drafts.length > 1 ? [{ ...paper('orders', say`Orders for all suppliers`), isTogether: true as const }] : []),
     ...house.orders.map(({ id }): PaperListing => ({ kind: 'placed-order', of: id, title: say`Order ${id}`, forms: ['pdf', 'csv', 'text'] })),
     ...(drafts.length > 0 || house.orders.some(({ id }) => isComing(id)) ? [paper('goods-in', say`Goods in`)] : []),
-    ...(rooms.length > 1 ? [paper('job-sheets', say`Job sheets of all rooms`)] : []),
+    ...(rooms.length > 1 ? [{ ...paper('job-sheets', say`Job sheets of all rooms`), isTogether: true as const }] : []),
     ...rooms.map((room): PaperListing => ({ kind: 'job-sheet', of: room, title: say`Job sheet, ${nameRoom(house, room)}`, forms: ['pdf'] })),
     ...(plan.cuts.some(({ rolls }) => rolls.length > 0) ? [paper('cut-list', say`Cut list`)] : []),
     ...(plan.prep.paints.length + plan.prep.materials.length > 0 ? [paper('shopping-list', say`Shopping list`)] : []),

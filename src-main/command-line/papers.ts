@@ -21,13 +21,13 @@ export async function listPapers(file: string): Promise<CommandResult> {
   return done(lines.length > 0 ? lines.join('') : say`There is nothing to write down yet: survey a room and hang something in it.\n`);
 }
 
-/** All papers in all their forms as files of a folder, which is made where it is not there. */
+/** All papers in all their forms, each by itself, as files of a folder, which is made where it is not there. */
 export async function writeAllPapers(file: string, folder: string, { size }: PaperOptions): Promise<CommandResult> {
   const opened = await openPapers(file, size);
   if (!opened.ok) return finished(opened.faults);
   const { desk, size: paperSize } = opened.value;
   const written: string[] = [];
-  for (const paper of desk.list()) {
+  for (const paper of desk.list().filter(({ isTogether }) => !isTogether)) {
     for (const form of paper.forms) {
       const made = (await desk.make(paper, form, paperSize))!;
       const path = join(folder, made.fileName);

@@ -8,6 +8,8 @@ export interface ReadPdf {
   /** In points. */
   readonly size: readonly [number, number];
   readonly language: string | null;
+  /** How far to the right any word stands, in points from the left edge. */
+  readonly rightmost: number;
 }
 
 /** Spaces of any number are one, as lines are broken where they will; a font has one letter for micro and the Greek mu. */
@@ -20,13 +22,16 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   const document = await task.promise;
   try {
     const pages = [];
+    let rightmost = 0;
     for (let number = 1; number <= document.numPages; number += 1) {
       const { items } = await (await document.getPage(number)).getTextContent();
-      pages.push(inOneLine(items.filter((item): item is TextItem => 'str' in item).map(({ str, hasEOL }) => `${str}${hasEOL ? ' ' : ''}`).join('')));
+      const words = items.filter((item): item is TextItem => 'str' in item);
+      rightmost = words.reduce((most, { str, transform, width }) => (str.trim() === '' ? most : Math.max(most, Number(transform[4]) + width)), rightmost);
+      pages.push(inOneLine(words.map(({ str, hasEOL }) => `${str}${hasEOL ? ' ' : ''}`).join('')));
     }
     const { info } = await document.getMetadata();
     const { width, height } = (await document.getPage(1)).getViewport({ scale: 1 });
-    return { pages, info: info as Readonly<Record<string, unknown>>, size: [width, height], language: (info as { Language?: string }).Language ?? null };
+    return { pages, info: info as Readonly<Record<string, unknown>>, size: [width, height], language: (info as { Language?: string }).Language ?? null, rightmost };
   } finally {
     await task.destroy();
   }

@@ -25,7 +25,11 @@ export function titled({ title, about }: Sheet): readonly Content[] {
 export function blocksOf(blocks: readonly Block[], width: number): readonly Content[] {
   const contents: Content[] = [];
   for (const [index, block] of blocks.entries()) {
-    if (block.kind === 'heading') continue;
+    if (block.kind === 'heading') {
+      const next = blocks[index + 1];
+      if (next === undefined || next.kind === 'heading') contents.push(headingOf(block.text));
+      continue;
+    }
     const before = blocks[index - 1];
     const heading = before?.kind === 'heading' ? before.text : null;
     if (block.kind === 'table') contents.push(tableOf(block, heading));

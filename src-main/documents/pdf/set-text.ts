@@ -11,9 +11,12 @@ export const SOFT = '#444444';
 /** Of a box to tick. */
 export const BOX = 11;
 
+/** Of a word that no column would hold, what may stand on one line. */
+const LONG_WORD = /\S{20}(?=\S)/gu;
+
 /** A text as the library takes it, each letter in the font that has it. */
 export function set(text: string): { readonly text: Content } {
-  return { text: spell(text).map((run) => ({ text: run.text, font: run.font })) };
+  return { text: spell(text).map((run) => ({ text: run.text.replace(LONG_WORD, '$&\u200B'), font: run.font })) };
 }
 
 export function tickBox(): Content {

@@ -1,0 +1,93 @@
+import { describe, expect, test } from 'vitest';
+import { LANGUAGES } from '../../shared-core/words/index.ts';
+import { FIRST_FONT, FONT_FILES, lettersWithoutFont, spell } from '../../src-main/documents/pdf/fonts.ts';
+import { type Block, type Sheet, TICK_BOX } from '../../src-main/documents/pdf/sheet.ts';
+import { type Frame, writePdf } from '../../src-main/documents/pdf/write-pdf.ts';
+import { readPdf } from './read-pdf.ts';
+
+const FRAME: Frame = { title: 'Sheet', house: 'Larkfield', size: 'a4', stamp: { changed: '2026-03-02T12:00:00.000Z', revision: 3, mark: 'ABCD-0123' } };
+const sheetOf = (...blocks: readonly Block[]): Sheet => ({ title: 'Order', about: 'Northgate', blocks });
+const written = async (...blocks: readonly Block[]) => readPdf((await writePdf([sheetOf(...blocks)], FRAME)).bytes);
+
+describe('fonts', () => {
+  test('a text is set in parts by the font that has its letters, spaces with what stands before them', () => {
+    const cyrillic = Object.keys(FONT_FILES).find((name) => name.endsWith('cyrillic'))!;
+    const greek = Object.keys(FONT_FILES).find((name) => name.endsWith('greek'))!;
+    expect(spell('Hall, Кухня 2')).toEqual([{ font: FIRST_FONT, text: 'Hall, ' }, { font: cyrillic, text: 'Кухня ' }, { font: FIRST_FONT, text: '2' }]);
+    expect(spell('Κήπος').map(({ font }) => font)).toEqual([greek]);
+    expect(spell('Łódź').map(({ text }) => text).join('')).toBe('Łódź');
+    expect(spell('')).toEqual([]);
+  });
+
+  test('marks that are put together are one letter, and what is not seen is left out', () => {
+    expect(spell('e\u0301').map(({ text }) => text)).toEqual(['é']);
+    expect(spell('a\u0007b\u200Dc\u202Ed\uFE0F\uD800').map(({ text }) => text).join('')).toBe('abcd\uFFFD');
+    expect(lettersWithoutFont('e\u0301\u202E\u0007 ok')).toEqual([]);
+  });
+
+  test('letters that no font has are named once each', () => {
+    expect(lettersWithoutFont('Bad 浴室 浴 ✋🏽')).toEqual(['浴', '室', '✋🏽']);
+  });
+
+  test('every text of the app has its letters, in each of its languages', () => {
+    const texts = LANGUAGES.flatMap(({ words, months, name }) => [name, ...months, ...Object.entries(words ?? {}).flat()]);
+    expect(texts.length).toBeGreaterThan(2000);
+    // Signs that stand on a screen alone.
+    expect(lettersWithoutFont(texts.join(' '))).toEqual(['▼', '≠']);
+  });
+
+  test('the alphabets of Latin, Greek and Cyrillic are whole', () => {
+    const range = (from: number, to: number) => Array.from({ length: to - from + 1 }, (_, index) => String.fromCodePoint(from + index)).filter((letter) => /\p{L}/u.test(letter));
+    expect(lettersWithoutFont([...range(0x41, 0x17f), ...range(0x386, 0x3ce), ...range(0x400, 0x45f), 'Ґ', 'ґ', 'ẞ', 'Ș', 'ș', 'Ț', 'ț'].join(''))).toEqual([]);
+  });
+});
+
+describe('a PDF', () => {
+  test('has the head of a table on each page that the table runs over, and breaks no row', async () => {
+    const { pages } = await written({ kind: 'heading', text: 'Lines' }, {
+      kind: 'table',
+      heading: 'K-2041',
+      columns: [{ head: 'Roll' }, { head: 'Where it goes', isWide: true }, { head: 'Seen', as: 'tick' }],
+      rows: Array.from({ length: 90 }, (_, index) => [`R${index}.`, `from${index} ${'a longer text that takes two lines of its column '.repeat(3)}until${index}`, TICK_BOX]),
+    });
+    expect(pages.length).toBeGreaterThan(3);
+    for (const page of pages) {
+      expect(page).toContain('Lines K-2041 Roll Where it goes Seen');
+      for (const [, number] of page.matchAll(/from(\d+)/g)) expect(page).toContain(`until${number}`);
+    }
+    for (let index = 0; index < 90; index += 1) expect(pages.filter((page) => page.includes(`R${index}.`))).toHaveLength(1);
+  });
+
+  test('keeps a heading with what follows it', async () => {
+    const filler: readonly Block[] = Array.from({ length: 40 }, (_, index) => ({ kind: 'text', text: `Line ${index}` }));
+    for (let lines = 28; lines <= 40; lines += 1) {
+      const { pages } = await written(...filler.slice(0, lines), { kind: 'heading', text: 'Cautions' }, { kind: 'caution', text: 'Lead', notes: ['Ask first'] });
+      expect(pages.find((page) => page.includes('Cautions'))).toContain('Ask first');
+    }
+  });
+
+  test('loses no heading that nothing follows', async () => {
+    const { pages } = await written({ kind: 'heading', text: 'First' }, { kind: 'heading', text: 'Second' });
+    expect(pages.join(' ')).toContain('First Second');
+  });
+
+  test('says which letters have no font, in its text and to whoever asked', async () => {
+    const { bytes, unset } = await writePdf([sheetOf({ kind: 'text', text: 'Bad 浴室' })], FRAME);
+    expect(unset).toEqual(['浴', '室']);
+    expect((await readPdf(bytes)).pages.at(-1)).toContain('U+6D74, U+5BA4');
+  });
+
+  test('has its date from the last edit, and none of its own where that is not known', async () => {
+    expect((await written()).info['CreationDate']).toBe('D:20260302120000Z');
+    const unknown = await readPdf((await writePdf([sheetOf()], { ...FRAME, stamp: { changed: null, revision: null, mark: 'ABCD-0123' } })).bytes);
+    expect(unknown.info['CreationDate']).toBe('D:19700101000000Z');
+    expect(unknown.pages[0]).not.toMatch(/as of|revision/);
+  });
+
+  test('lets no word stand beyond its column', async () => {
+    const long = 'K-'.padEnd(300, '20410');
+    const { pages, rightmost } = await written({ kind: 'table', columns: [{ head: 'Pattern' }, { head: 'Run' }, { head: 'For', isWide: true }], rows: [[long, long, long]] }, { kind: 'text', text: long }, { kind: 'facts', of: [{ head: 'Long', text: long }] });
+    expect(pages.length).toBeGreaterThan(0);
+    expect(rightmost).toBeLessThanOrEqual(595.28 - 40);
+  });
+});
