@@ -17,9 +17,9 @@ function goodsInSheet(order: PaperOrder, { house }: PaperFacts): Sheet {
   const expected = house.orders.find(({ id }) => id === order.id)?.expected;
   const columns = [
     { head: say`Pattern number` },
-    { head: say`right`, as: 'tick' },
+    { head: say`agrees`, as: 'tick' },
     { head: say`Run number` },
-    { head: say`right`, as: 'tick' },
+    { head: say`agrees`, as: 'tick' },
     { head: say`To come`, isWide: true },
     { head: say`Came`, width: 48 },
     { head: say`whole`, as: 'tick' },

@@ -32,7 +32,7 @@ export function orderSheet(facts: PaperFacts, order: PaperOrder): Sheet {
 }
 
 function addressesOf({ house }: PaperFacts, { to, deliverTo }: PaperOrder) {
-  return [{ head: say`To`, text: to }, ...(house.contractor === undefined ? [] : [{ head: say`From`, text: house.contractor }]), ...(deliverTo === null ? [] : [{ head: say`Deliver to`, text: deliverTo }])];
+  return [{ head: say`Supplier`, text: to }, ...(house.contractor === undefined ? [] : [{ head: say`Ordered by`, text: house.contractor }]), ...(deliverTo === null ? [] : [{ head: say`Deliver to`, text: deliverTo }])];
 }
 
 /** Which run is asked for: 'run 2214 alone', or whichever one that has enough. */

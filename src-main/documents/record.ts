@@ -19,7 +19,7 @@ export function recordSheets(facts: PaperFacts): readonly Sheet[] {
         {
           kind: 'table',
           heading: say`What hangs where`,
-          columns: [{ head: say`Room`, width: 84 }, { head: say`On`, width: 84 }, { head: say`Pattern`, isWide: true }, { head: say`Run number`, width: 84 }, { head: say`Hung on`, width: 64 }],
+          columns: [{ head: say`Room`, width: 84 }, { head: say`Where`, width: 84 }, { head: say`Pattern`, isWide: true }, { head: say`Run number`, width: 84 }, { head: say`Hung on`, width: 64 }],
           rows: house.rooms.flatMap((room) => roomRows(house, plan, room.id)),
         },
         ...leftoverBlocks(house, plan),
@@ -63,7 +63,7 @@ function leftoverBlocks(house: House, plan: HousePlan): readonly Block[] {
 function paintBlocks(house: House, plan: HousePlan): readonly Block[] {
   const paints = house.coverings.filter((covering): covering is Paint => covering.kind === 'paint');
   const rows = paints.flatMap((paint): readonly (readonly Cell[])[] => {
-    const where = sayList([...new Set(plan.prep.paints.filter(({ covering }) => covering === paint.id).flatMap(({ surfaces }) => surfaces.map(({ room, surface }) => say`${nameRoom(house, room)}: ${saySurface(surface)}`)))]);
+    const where = sayList([...new Set(plan.prep.paints.filter(({ covering }) => covering === paint.id).flatMap(({ surfaces }) => surfaces.map(({ room, surface }) => `${nameRoom(house, room)}: ${saySurface(surface)}`)))]);
     const batches = paint.batches ?? [];
     if (batches.length === 0) return [[{ text: nameInFull(house, paint.id), isStrong: true }, where, say`not recorded`, '']];
     return batches.map(({ batch, litres, opened, place }, index) => [

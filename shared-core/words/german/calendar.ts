@@ -16,4 +16,13 @@ export const CALENDAR: Words = {
   'Nobody is free for so long any earlier.': 'Früher ist niemand so lange frei.',
   'It takes two people, and there is only one: somebody has to lend a hand.': 'Dafür braucht es zwei Leute, und es gibt nur einen: Jemand muss mit anfassen.',
   '{0} is no working day.': 'Der {0} ist kein Arbeitstag.',
+  '{0} working day, on {1}.': '{0} Arbeitstag, am {1}.',
+  '{0} working days, until {1}; no calendar takes fewer.': '{0} Arbeitstage, bis {1}; kein Kalender braucht weniger.',
+  '{0} working days, until {1}; fewer than {2} will not do.': '{0} Arbeitstage, bis {1}; weniger als {2} reichen nicht.',
+  '{0} working days, until {1}.': '{0} Arbeitstage, bis {1}.',
+  '{0} to {1}': '{0} bis {1}',
+  'done by others': 'machen andere',
+  'one person': 'einer allein',
+  'two people': 'zu zweit',
+  '{0}, {1}': '{0}, {1}',
 };

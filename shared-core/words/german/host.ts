@@ -1,25 +1,13 @@
 import type { Words } from '../say.ts';
+import { PAPERS } from './host-papers.ts';
 
 const COMMAND_LINE: Words = {
-  'struckline job-sheets FILE                for each room what to heed, what to do and what to cut': 'struckline job-sheets DATEI               für jeden Raum, was zu beachten, zu tun und zuzuschneiden ist',
-  ', job sheets.txt': ', Arbeitsblätter.txt',
-  'Nothing to do yet: say what is on the walls, or hang something in a room.\n': 'Noch nichts zu tun: angeben, was an den Wänden ist, oder in einem Raum etwas anbringen.\n',
   'Before anybody begins': 'Bevor jemand anfängt',
   'The usual cautions, not advice for this house: local codes and licensed practice come first.':
     'Die üblichen Hinweise, keine Beratung für dieses Haus: Örtliche Vorschriften und zugelassene Fachleute gehen vor.',
-  'done by others': 'machen andere',
-  'two people': 'zu zweit',
   'then {0} before what follows': 'danach {0}, bevor es weitergeht',
   'What is to be done, in order': 'Was zu tun ist, der Reihe nach',
-  ', ceiling': ', Decke',
-  ', of an offcut': ', aus einem Reststück',
-  '{0}{1}: {2} from {3}{4}': '{0}{1}: {2} ab {3}{4}',
-  '{0}, {1}, roll {2}': '{0}, {1}, Rolle {2}',
   'What is cut for it': 'Was dafür zugeschnitten wird',
-  '[ ] Pattern number and run number read on every label before cutting; labels kept':
-    '[ ] Vor dem Zuschneiden auf jedem Etikett Musternummer und Anfertigung gelesen; Etiketten aufgehoben',
-  '[ ] The first three strips hung, and looked at in daylight': '[ ] Die ersten drei Bahnen geklebt und bei Tageslicht angesehen',
-  '{0}, {1}': '{0}, {1}',
   'struckline new FILE [--from house.json]   make a house file': 'struckline new DATEI [--from haus.json]   eine Hausdatei anlegen',
   "struckline plan FILE [--json]             the plan: rooms with their strips and rolls, the house's order":
     'struckline plan DATEI [--json]            der Plan: Räume mit Bahnen und Rollen, die Bestellung des Hauses',
@@ -35,8 +23,6 @@ const COMMAND_LINE: Words = {
   'struckline calendar FILE [--ics OUT]      the days of the work, for a calendar program': 'struckline calendar DATEI [--ics ZIEL]    die Tage der Arbeit, für ein Kalenderprogramm',
   'struckline schema                         the JSON Schema of the exchange document': 'struckline schema                         das JSON-Schema des Austauschdokuments',
   'struckline check FILE                     faults and warnings': 'struckline check DATEI                    Fehler und Hinweise',
-  'FILE is a house file (.struckline) or an exchange document (.json). OUT may be - for standard output.':
-    'DATEI ist eine Hausdatei (.struckline) oder ein Austauschdokument (.json). ZIEL darf - sein, für die Standardausgabe.',
   "Exit status: 0; 1 for bad input, with nothing changed; 3 where the plan can't be met.": 'Rückgabewert: 0; 1 bei falscher Eingabe, ohne dass etwas geändert wurde; 3, wo der Plan nicht ausführbar ist.',
   'Say which command.': 'Bitte einen Befehl angeben.',
   '‘{0}’ is not a command.': '„{0}“ ist kein Befehl.',
@@ -48,8 +34,6 @@ const COMMAND_LINE: Words = {
   'The order was written to {0}.\n': 'Die Bestellung wurde in {0} geschrieben.\n',
   'The rooms were not written: {0}': 'Die Räume wurden nicht geschrieben: {0}',
   'The rooms were written to {0}.\n': 'Die Räume wurden in {0} geschrieben.\n',
-  'The calendar was not written: {0}': 'Der Kalender wurde nicht geschrieben: {0}',
-  'The calendar was written to {0}.\n': 'Der Kalender wurde in {0} geschrieben.\n',
   'There is no day to write yet: say what is on the walls or hang something, and on which day the work begins.':
     'Es gibt noch keinen Tag zu schreiben: angeben, was an den Wänden ist, oder etwas anbringen, und an welchem Tag die Arbeit beginnt.',
   'Two people.': 'Zu zweit.',
@@ -266,4 +250,4 @@ const STORE: Words = {
 };
 
 /** The German of what `src-main` says. */
-export const HOST: Words = { ...COMMAND_LINE, ...DESKTOP, ...PLAN_TEXT, ...LOOPBACK, ...OFFICE, ...STORE };
+export const HOST: Words = { ...PAPERS, ...COMMAND_LINE, ...DESKTOP, ...PLAN_TEXT, ...LOOPBACK, ...OFFICE, ...STORE };

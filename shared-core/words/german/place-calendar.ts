@@ -56,10 +56,6 @@ const DAYS: Words = {
   'The work is known, and not when it begins. Say above on which day, and it stands here day by day.':
     'Die Arbeit ist bekannt, ihr Beginn noch nicht. Sobald oben der Tag steht, steht sie hier Tag für Tag.',
   'Begin on {0}': 'Am {0} beginnen',
-  '{0} working day, on {1}.': '{0} Arbeitstag, am {1}.',
-  '{0} working days, until {1}; no calendar takes fewer.': '{0} Arbeitstage, bis {1}; kein Kalender braucht weniger.',
-  '{0} working days, until {1}; fewer than {2} will not do.': '{0} Arbeitstage, bis {1}; weniger als {2} reichen nicht.',
-  '{0} working days, until {1}.': '{0} Arbeitstage, bis {1}.',
   '{0} should stay usable and are out of use on the same days: each waits for something in the others.':
     '{0} sollen benutzbar bleiben und fallen doch an denselben Tagen aus: Jeder Raum wartet auf etwas in den anderen.',
   '{0} job takes two people, and there is only one: somebody has to lend a hand.': '{0} Aufgabe geht nur zu zweit, und es ist nur einer da: Jemand muss mit anfassen.',
@@ -73,9 +69,6 @@ const DAYS: Words = {
     'Kalender der Arbeit, eine Zeile je Raum; Pfeiltasten gehen von Balken zu Balken, Enter fasst einen an',
   'The house': 'Das Haus',
   'Delivery on {0}': 'Lieferung am {0}',
-  'done by others': 'machen andere',
-  'one person': 'einer allein',
-  'two people': 'zu zweit',
   'on the day chosen': 'am gewählten Tag',
   'not on the day chosen': 'nicht am gewählten Tag',
   '‘{0}’ is to begin on {1}.': '„{0}“ soll am {1} beginnen.',
@@ -96,7 +89,6 @@ const DAYS: Words = {
   From: 'Von',
   To: 'Bis',
   'Why there': 'Warum dort',
-  '{0}, {1}': '{0}, {1}',
 };
 
 const MONEY: Words = {

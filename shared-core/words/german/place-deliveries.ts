@@ -255,7 +255,6 @@ const LEFT: Words = {
   'Place of {0}': 'Aufbewahrungsort von {0}',
   'Remove it': 'Entfernen',
   'The count is a whole number from 1.': 'Die Anzahl ist eine ganze Zahl ab 1.',
-  '{0} not begun': '{0} nicht angebrochen',
   '{0} of {1}': '{0} von {1}',
 };
 
