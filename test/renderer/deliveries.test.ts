@@ -150,7 +150,8 @@ describe('rooms', () => {
     const one = hall({ deliveries: [came('2214', needed)] });
     const found = runsOfRoom(one, planHouse(one), 'hall');
     expect(found).toEqual({ runs: [{ covering: 'paper', run: '2214' }] });
-    const hung = { ...one, runChoices: withHung(one, 'hall', [{ covering: 'paper', run: '2214' }]) };
+    const hung = { ...one, runChoices: withHung(one, 'hall', [{ covering: 'paper', run: '2214' }], '2026-03-20') };
+    expect(hung.runChoices).toEqual([{ covering: 'paper', room: 'hall', run: '2214', hung: true, day: '2026-03-20' }]);
     expect(readiness(hung)).toBe('is hung');
     expect(withoutHung(hung, 'hall', [])).toEqual([]);
     const chosen = [{ covering: 'paper', room: 'hall', run: '2214', hung: false }];

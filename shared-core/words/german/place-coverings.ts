@@ -194,6 +194,20 @@ const WHERE: Words = {
   'Add a tin': 'Eimer hinzufügen',
   'On the woodwork of': 'Am Holzwerk von',
   'Woodwork of {0}': 'Holzwerk von {0}',
+  'A batch takes its litres, such as 2.5, or nothing.': 'Eine Charge verlangt ihre Liter, zum Beispiel 2,5, oder nichts.',
+  'Batches, for the house record': 'Chargen, für die Hausakte',
+  'The batches that were used': 'Die verwendeten Chargen',
+  'Batch number': 'Chargennummer',
+  'Litres': 'Liter',
+  'Opened on': 'Geöffnet am',
+  'Where the rest is kept': 'Wo der Rest liegt',
+  'Number of batch {0}': 'Nummer von Charge {0}',
+  'Litres of batch {0}': 'Liter von Charge {0}',
+  'Batch {0} was opened on': 'Charge {0} geöffnet am',
+  'Where batch {0} is kept': 'Wo Charge {0} liegt',
+  'Remove batch {0}': 'Charge {0} entfernen',
+  'none recorded': 'keine festgehalten',
+  'Add a batch': 'Charge hinzufügen',
 };
 
 /** The German of what `src-renderer/places/coverings` says. */

@@ -256,6 +256,9 @@ const LEFT: Words = {
   'Remove it': 'Entfernen',
   'The count is a whole number from 1.': 'Die Anzahl ist eine ganze Zahl ab 1.',
   '{0} of {1}': '{0} von {1}',
+  'Hung on': 'Geklebt am',
+  '{0} was hung on': '{0} geklebt am',
+  'year, month and day': 'Jahr, Monat und Tag',
 };
 
 /** The German of what `src-renderer/places/deliveries` says. */

@@ -7,6 +7,7 @@ import { sayFaults } from '../../parts/say-fault.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { NEW_WORDS } from './say-covering.ts';
 import { readTins, type TypedTin } from './tins.ts';
+import { readBatches, type TypedBatch } from './batches.ts';
 
 type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
 type Facts = Record<string, Json>;
@@ -159,6 +160,11 @@ export class CoveringsSheet {
   setTins = (typed: readonly TypedTin[]): Promise<string | null> => {
     const tins = readTins(typed);
     return tins ? this.change({ soldIn: tins.length === 0 ? null : tins.map((tin) => ({ ...tin })) }) : Promise.resolve(say`A tin takes its litres, such as 2.5.`);
+  };
+
+  setBatches = (typed: readonly TypedBatch[]): Promise<string | null> => {
+    const batches = readBatches(typed);
+    return batches ? this.change({ batches: batches.length === 0 ? null : batches.map((batch) => ({ ...batch })) }) : Promise.resolve(say`A batch takes its litres, such as 2.5, or nothing.`);
   };
 
   /** Paints the woodwork of a room with the chosen paint in place of what painted it, or no longer. */

@@ -1,7 +1,9 @@
 import type { House } from '../../../shared-core/house/index.ts';
 import type { LeftOfRun } from '../../../shared-core/ordering/index.ts';
 import { say } from '../../../shared-core/words/index.ts';
+import { readDay, sayNoDay } from '../../parts/read-day.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
+import { today } from '../../parts/today.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { notYetKept } from './leftovers.ts';
 import { type RunsOfRoom, runsOfRoom, withHung, withoutHung } from './rooms.ts';
@@ -30,10 +32,18 @@ export class AfterHanging {
     const { saved } = this.#house;
     const found = this.runsOf(room);
     if (isHung && 'trouble' in found) return;
-    const choices = isHung && 'runs' in found ? withHung(saved, room, found.runs) : withoutHung(saved, room, this.#chosenBefore);
+    const choices = isHung && 'runs' in found ? withHung(saved, room, found.runs, today()) : withoutHung(saved, room, this.#chosenBefore);
     if (isHung) this.#chosenBefore = [...this.#chosenBefore.filter((choice) => choice.room !== room), ...saved.runChoices.filter((choice) => choice.room === room)];
     this.trouble = { ...this.trouble, rooms: sayFaults(this.#house.editAtOnce({ kind: 'set-run-choices', runChoices: choices.map((choice) => ({ ...choice })) })) };
   }
+
+  /** The day on which a room was hung, for the house's record; nothing takes it away. */
+  changeDay = (room: string) => async (typed: string): Promise<string | null> => {
+    const day = typed.trim() === '' ? undefined : readDay(typed);
+    if (day === null) return sayNoDay(typed);
+    const runChoices = this.#house.saved.runChoices.map(({ day: before, ...choice }) => (choice.room === room && choice.hung ? { ...choice, ...(day === undefined ? {} : { day }) } : { ...choice, ...(before === undefined ? {} : { day: before }) }));
+    return sayFaults(await this.#house.edit({ kind: 'set-run-choices', runChoices }));
+  };
 
   keep(left: LeftOfRun): void {
     this.#say(this.#house.editAtOnce(this.#edit([...this.#written, ...notYetKept(this.#house.saved, left)])));

@@ -43,10 +43,10 @@ export function runsOfRoom(house: House, plan: HousePlan, room: string): RunsOfR
   return { runs: lines.map(({ covering, run }) => ({ covering, run: run! })) };
 }
 
-/** The choices of run with a room hung from what it is planned from. */
-export function withHung(house: House, room: string, runs: readonly { readonly covering: string; readonly run: string }[]): House['runChoices'] {
+/** The choices of run with a room hung from what it is planned from, on that day. */
+export function withHung(house: House, room: string, runs: readonly { readonly covering: string; readonly run: string }[], day: string): House['runChoices'] {
   const others = house.runChoices.filter((choice) => choice.room !== room || !runs.some(({ covering }) => covering === choice.covering));
-  return [...others, ...runs.map(({ covering, run }) => ({ covering, room, run, hung: true }))];
+  return [...others, ...runs.map(({ covering, run }) => ({ covering, room, run, hung: true, day }))];
 }
 
 /** The choices of run without what hangs in a room; a run that somebody had chosen for it before stays chosen. */
