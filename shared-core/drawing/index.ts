@@ -1,5 +1,8 @@
 export { type CeilingFacts, drawCeiling } from './ceiling-drawing.ts';
 export { type BorderElevationFacts, drawBorder, drawElevation, type ElevationFacts, type ElevationOptions, type OtherBand } from './elevation-drawing.ts';
+export { boxOnPaper, fittingScale, placeUnder } from './fit.ts';
+export { layOut } from './lay-out.ts';
+export type { Mark, PictureTile, View } from './marks.ts';
 export { drawPatternTop, type PatternTopFacts } from './pattern-top.ts';
 export { type Tile, tileOf } from './picture.ts';
 export { drawRoomPlan, type RoomPlanOptions } from './plan-drawing.ts';

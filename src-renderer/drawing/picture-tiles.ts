@@ -1,4 +1,4 @@
-import type { Mark, PictureTile } from './lay-out.ts';
+import type { Mark, PictureTile } from '../../shared-core/drawing/index.ts';
 
 type PictureMark = Extract<Mark, { kind: 'picture' }>;
 

@@ -1,11 +1,10 @@
 import { rollCounter } from '../../shared-core/cutting/index.ts';
-import { drawElevation } from '../../shared-core/drawing/index.ts';
+import { drawElevation, layOut } from '../../shared-core/drawing/index.ts';
 import { hungBand } from '../../shared-core/house/index.ts';
 import { isRollGoods, rollOf } from '../../shared-core/ordering/index.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
 import { findStretches, searchLayouts, setOutBorder, setOutStrips, sightOf } from '../../shared-core/setting-out/index.ts';
 import { lengthOf, type Measure } from '../../shared-core/units/index.ts';
-import { layOut } from '../../src-renderer/drawing/lay-out.ts';
 import { benchHouse } from './houses.ts';
 
 /** Milliseconds of the middle and the slowest of so many runs, the first few left out. */

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { drawElevation, drawRoomPlan } from '../../shared-core/drawing/index.ts';
-import { fittingScale, layOut, type Mark } from '../../src-renderer/drawing/lay-out.ts';
+import { drawElevation, drawRoomPlan, fittingScale, layOut, type Mark } from '../../shared-core/drawing/index.ts';
 import { setOutRoom, WORKED } from './rooms.ts';
 
 const { facts, room, outline } = setOutRoom(WORKED);

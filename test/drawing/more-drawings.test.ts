@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { type Drawing, drawBorder, drawCeiling, drawElevation, drawPatternTop, drawRoomPlan, type Shape } from '../../shared-core/drawing/index.ts';
+import { drawBorder, drawCeiling, drawElevation, type Drawing, drawPatternTop, drawRoomPlan, layOut, type Shape } from '../../shared-core/drawing/index.ts';
 import { hungBand } from '../../shared-core/house/index.ts';
 import { planHouse, rollsOfBand } from '../../shared-core/plan/index.ts';
 import { seamsOf } from '../../shared-core/setting-out/index.ts';
 import { inches } from '../../shared-core/units/index.ts';
-import { layOut } from '../../src-renderer/drawing/lay-out.ts';
 import { documentOf, houseOf, type Loose, room, wallcovering } from '../builders.ts';
 import { setOutRoom, WORKED } from './rooms.ts';
 

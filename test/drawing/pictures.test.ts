@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { type Drawing, drawBorder, drawElevation, type Shape, tileOf } from '../../shared-core/drawing/index.ts';
+import { drawBorder, drawElevation, type Drawing, fittingScale, layOut, type Mark, type Shape, tileOf } from '../../shared-core/drawing/index.ts';
 import { hungBand } from '../../shared-core/house/index.ts';
 import { motifOf } from '../../shared-core/drawing/motif.ts';
 import { planHouse } from '../../shared-core/plan/index.ts';
 import { inches, modulo, UNITS_PER_MILLIMETRE } from '../../shared-core/units/index.ts';
-import { fittingScale, layOut, type Mark } from '../../src-renderer/drawing/lay-out.ts';
 import { tileTransform, tilingsOf } from '../../src-renderer/drawing/picture-tiles.ts';
 import { documentOf, houseOf, type Loose } from '../builders.ts';
 import { setOutRoom, WORKED } from './rooms.ts';

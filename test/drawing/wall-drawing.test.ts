@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
-import { type Drawing, drawWall, type Shape } from '../../shared-core/drawing/index.ts';
+import { type Drawing, drawWall, layOut, placeUnder, type Shape } from '../../shared-core/drawing/index.ts';
 import { readWall } from '../../shared-core/setting-out/index.ts';
 import { inches } from '../../shared-core/units/index.ts';
-import { layOut, placeUnder } from '../../src-renderer/drawing/lay-out.ts';
 import { nextSubject } from '../../src-renderer/drawing/next-subject.ts';
 import { documentOf, houseOf, type Loose, room } from '../builders.ts';
 

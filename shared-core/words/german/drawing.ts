@@ -125,4 +125,5 @@ export const DRAWING: Words = {
   "A sliver: the seam {0} leaves {1} to the corner or the opening's edge. So narrow a part is hard to hold plumb and soon lifts; another start may avoid it.":
     'Schmalstreifen: Die Naht {0} lässt bis zur Ecke oder zum Rand der Öffnung nur {1}. So ein schmaler Streifen hängt selten im Lot und löst sich leicht; ein anderer Anfang kann ihn vermeiden.',
   'sliver {0}': 'Schmalstreifen {0}',
+  '{0} ft': '{0} ft',
 };

@@ -11,5 +11,4 @@ export const WINDOW_DRAWING: Words = {
 
   Rooms: 'Räume',
 
-  '{0} ft': '{0} ft',
 };
