@@ -21,9 +21,9 @@ export function quoteSheet({ house, plan }: PaperFacts): Sheet {
       { kind: 'text', text: say`For the work in ${house.name}, as it is described here:` },
       {
         kind: 'table',
-        columns: [{ head: say`Where`, width: 90 }, { head: say`Work and what it includes`, isWide: true }, { head: say`Price before tax, ${currency}`, as: 'figure', width: 80 }],
+        columns: [{ head: say`Where`, width: 90 }, { head: say`Work and what it includes`, isWide: true }, { head: say`Price before tax, ${currency}`, as: 'figure', width: 96 }],
         rows: byRoom.flatMap(([room, lines]) =>
-          lines.map(({ words, included, amount }, index) => [{ text: index === 0 ? nameOf(house, room) : '', isStrong: true }, included.length > 0 ? `${words}: ${included.join('; ')}` : words, amount === null ? say`not known yet` : sayDecimal(printMoney(amount, currency))]),
+          lines.map(({ kind, words, included, amount }, index) => [{ text: index === 0 ? nameOf(house, room) : '', isStrong: true }, kind === 'clearing-up' ? words : `${words}: ${included.join('; ')}`, amount === null ? say`not known yet` : sayDecimal(printMoney(amount, currency))]),
         ),
       },
       ...(net === null

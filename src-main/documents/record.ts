@@ -19,7 +19,7 @@ export function recordSheets(facts: PaperFacts): readonly Sheet[] {
         {
           kind: 'table',
           heading: say`What hangs where`,
-          columns: [{ head: say`Room`, width: 84 }, { head: say`Where`, width: 84 }, { head: say`Pattern`, isWide: true }, { head: say`Run number`, width: 84 }, { head: say`Hung on`, width: 64 }],
+          columns: [{ head: say`Room`, width: 84 }, { head: say`Where`, width: 84 }, { head: say`Pattern`, isWide: true }, { head: say`Run number`, width: 104 }, { head: say`Hung on`, width: 64 }],
           rows: house.rooms.flatMap((room) => roomRows(house, plan, room.id)),
         },
         ...leftoverBlocks(house, plan),
@@ -53,11 +53,11 @@ function sayRuns(house: House, plan: HousePlan, room: string, covering: string):
 function leftoverBlocks(house: House, plan: HousePlan): readonly Block[] {
   if (house.leftovers.length > 0) {
     const rows = house.leftovers.map(({ covering, run, length, count, place }) => [nameInFull(house, covering), run ?? '', say`${count} of ${sayDecimal(length.typed)}`, place ?? '']);
-    return [{ kind: 'table', heading: say`What is left and where it is kept`, columns: [{ head: say`Pattern`, isWide: true }, { head: say`Run number`, width: 84 }, { head: say`Left`, width: 110 }, { head: say`Kept`, width: 130 }], rows }];
+    return [{ kind: 'table', heading: say`What is left and where it is kept`, columns: [{ head: say`Pattern`, isWide: true }, { head: say`Run number`, width: 104 }, { head: say`Left`, width: 110 }, { head: say`Kept`, width: 130 }], rows }];
   }
   if (plan.left.length === 0) return [];
   const rows = plan.left.map((left) => [nameInFull(house, left.covering), left.run ?? say`not known yet`, sayLeft(house, left).join(', '), '']);
-  return [{ kind: 'table', heading: say`What will be left when all is hung`, columns: [{ head: say`Pattern` }, { head: say`Run number` }, { head: say`Left`, isWide: true }, { head: say`Kept`, width: 90 }], rows }];
+  return [{ kind: 'table', heading: say`What will be left when all is hung`, columns: [{ head: say`Pattern`, width: 110 }, { head: say`Run number`, width: 104 }, { head: say`Left`, isWide: true }, { head: say`Kept`, width: 90 }], rows }];
 }
 
 function paintBlocks(house: House, plan: HousePlan): readonly Block[] {
