@@ -94,6 +94,16 @@ export const SHORTCUTS = {
       giveUp: { keys: ['Escape', 'Ctrl+Z'], does: say`Leaves what is in hand where it was` },
     },
   },
+  papers: {
+    title: say`In the list of papers`,
+    shortcuts: {
+      before: { keys: ['ArrowUp'], does: say`To the paper before` },
+      next: { keys: ['ArrowDown'], does: say`To the next paper` },
+      first: { keys: ['Home'], does: say`To the first paper` },
+      last: { keys: ['End'], does: say`To the last paper` },
+      print: { keys: ['Ctrl+P'], does: say`Prints the paper that is looked at, anywhere in Paperwork` },
+    },
+  },
   photos: {
     title: say`In a photo of a wall`,
     shortcuts: {
@@ -116,7 +126,7 @@ type NameOf<Where extends Group> = keyof (typeof SHORTCUTS)[Where]['shortcuts'];
 
 /** The shortcut of that group that a key event is, or null; a sign alone is none in a field, where it is typed, and behind a dialog the window has none. */
 export function pressed<Where extends Group>(event: KeyboardEvent, where: Where): NameOf<Where> | null {
-  if ((where === 'window' || where === 'rooms' || where === 'survey') && document.querySelector(':modal')) return null;
+  if ((where === 'window' || where === 'rooms' || where === 'survey' || where === 'papers') && document.querySelector(':modal')) return null;
   const shortcuts: Readonly<Record<string, Shortcut>> = SHORTCUTS[where].shortcuts;
   const found = Object.entries(shortcuts).find(([, { keys }]) => keys.some((combination) => isPressed(event, combination)));
   return (found?.[0] as NameOf<Where> | undefined) ?? null;

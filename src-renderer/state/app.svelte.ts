@@ -1,9 +1,10 @@
 import { say } from '../../shared-core/words/index.ts';
 import { type BackUps, type Host, type HostFacts, type HouseListing, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, type OpenedHouse, type Reply, type SettingsRead } from '../../shared-core/contract/index.ts';
 import { AppearanceState } from './appearance.svelte.ts';
+import { toBase64 } from './base64.ts';
 import { HouseState } from './house.svelte.ts';
 import { type Place, PLACES } from './places.ts';
-import { BEGINNING_BYTES, FILES_TAKEN, kindOfFile, plainFileName, toBase64 } from './take-file.ts';
+import { BEGINNING_BYTES, FILES_TAKEN, kindOfFile, plainFileName } from './take-file.ts';
 
 /** What is open, and where in the app the user is; the address keeps it over a reload. */
 export class AppState {

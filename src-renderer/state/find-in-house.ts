@@ -39,6 +39,7 @@ const PLACE_WORDS: Readonly<Partial<Record<Place, string>>> = {
   'set-out': say`setting out strips drops lengths seams kill point plumb line`,
   'order': say`buy rolls price supplier runs batches lots`,
   'deliveries': say`packages parcels received came leftovers`,
+  'paperwork': say`papers documents print pdf quote estimate job sheet cut list shopping record mail`,
 };
 const RUN_WORDS = say`run batch lot dye shade`;
 const HUNG_WORDS = say`strips drops lengths set out hung`;

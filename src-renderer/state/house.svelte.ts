@@ -1,8 +1,9 @@
 import { say } from '../../shared-core/words/index.ts';
 import { assert, type Fault } from '../../shared-core/base/index.ts';
-import type { Host, OpenedHouse, Paper, Reply, WrittenText } from '../../shared-core/contract/index.ts';
+import type { Host, OpenedHouse, Reply, SavedPaper, WrittenPaper, WrittenText } from '../../shared-core/contract/index.ts';
 import { applyEdit, decodeHouse, type Edit, type House, type Room } from '../../shared-core/house/index.ts';
-import { saveText } from '../host/save-text.ts';
+import type { PaperForm, PaperName, PaperSize } from '../../shared-core/plan/index.ts';
+import { fromBase64 } from './base64.ts';
 import { isAlike } from './is-alike.ts';
 import { OtherWindows } from './other-windows.ts';
 import { PhotoImages } from './photo-images.svelte.ts';
@@ -10,6 +11,9 @@ import { Planner } from './planner.svelte.ts';
 
 /** Said of edits that were made on top of facts which another window has changed since. */
 const MADE_ON_OLD_FACTS = say`The house was changed in another window meanwhile; this change was not made. Look at the house as it is now and make it again.`;
+
+/** A paper as the host made it: its bytes are what is shown, saved and printed. */
+export type PaperBytes = Omit<WrittenPaper, 'bytes'> & { readonly bytes: Uint8Array };
 
 /** The house that is open: its facts as saved, the draft being typed, and the plan of what is shown. */
 export class HouseState {
@@ -28,13 +32,15 @@ export class HouseState {
   /** What the host said last when it could not do what was asked. */
   trouble = $state<string | null>(null);
   roomId = $state<string | null>(null);
+  /** The paper that is looked at; where there is no such paper, the first there is. */
+  paper = $state.raw<PaperName | null>(null);
 
   /** Why it can be looked at but not changed, in words. */
   lookOnly = $state<string | null>(null);
 
   #draft = $state.raw<House | null>(null);
   #previewed: Edit | null = null;
-  #revision = 0;
+  #revision = $state(0);
   /** The facts as the host gave them last: what is surely on disk. */
   #confirmed: House | null = null;
   #queue: Promise<unknown> = Promise.resolve();
@@ -59,6 +65,11 @@ export class HouseState {
     this.photoImages = new PhotoImages(host, opened.file);
     this.#take(opened);
     this.#others = new OtherWindows(opened.file, (revision) => void this.#catchUp(revision));
+  }
+
+  /** Of the facts on the disk, as far as this window knows. */
+  get revision(): number {
+    return this.#revision;
   }
 
   get plan() {
@@ -126,24 +137,31 @@ export class HouseState {
     await this.#send(() => this.#host.call('redo', { file: this.file, revision: this.#revision }));
   }
 
-  exportDocument(): Promise<WrittenText | null> {
-    return this.#written(() => this.#host.call('export-document', { file: this.file }));
-  }
-
-  /** Hands a paper to the user as a file; gives its name, or null where `trouble` says why there is none. */
-  async writePaper(paper: Paper): Promise<string | null> {
-    const written = await this.#written(() => this.#host.call('write-paper', { file: this.file, paper }));
-    if (written) saveText(written.fileName, written.text, 'text/plain');
-    return written?.fileName ?? null;
-  }
-
-  /** A text to be kept as a file; null where `trouble` says why there is none. */
-  async #written(call: () => Promise<Reply<WrittenText>>): Promise<WrittenText | null> {
+  /** A document to be kept as a file; null where `trouble` says why there is none. */
+  async exportDocument(): Promise<WrittenText | null> {
     await this.#queue;
-    const reply = await call();
+    const reply = await this.#host.call('export-document', { file: this.file });
     if (reply.ok) return reply.value;
     this.trouble = reply.error.message;
     return null;
+  }
+
+  /** Makes a paper of the house as it is on the disk, once all that is on its way is there. */
+  async makePaper({ kind, of }: PaperName, form: PaperForm, size: PaperSize): Promise<Reply<PaperBytes>> {
+    await this.settled();
+    const reply = await this.#host.call('write-paper', { file: this.file, paper: { kind, of }, form, size });
+    return reply.ok ? { ok: true, value: { ...reply.value, bytes: fromBase64(reply.value.bytes) } } : reply;
+  }
+
+  /** The same, put into the folder of papers beside the house file. */
+  async savePaper({ kind, of }: PaperName, form: PaperForm, size: PaperSize): Promise<Reply<SavedPaper>> {
+    await this.settled();
+    return this.#host.call('save-paper', { file: this.file, paper: { kind, of }, form, size });
+  }
+
+  /** Gives up every paper that is being made; whoever waits for one is told so. */
+  async stopPapers(): Promise<void> {
+    await this.#host.call('stop-papers', { file: this.file });
   }
 
   /** One call after the other, each with the revision that the one before left. */

@@ -1,7 +1,7 @@
 import { say } from '../../shared-core/words/index.ts';
 import { type House, nameCovering } from '../../shared-core/house/index.ts';
 import type { CheckedDelivery } from '../../shared-core/ordering/index.ts';
-import { type HousePlan, sayUnits } from '../../shared-core/plan/index.ts';
+import { type HousePlan, sayUnits, toBePlaced } from '../../shared-core/plan/index.ts';
 import { CLOSING_ERROR_WORTH_A_LOOK } from '../../shared-core/survey/index.ts';
 import { type Place, PLACES } from './places.ts';
 
@@ -27,6 +27,7 @@ export function openPoints(house: House, plan: HousePlan | null): Readonly<Recor
     order: orderPoint(plan),
     deliveries: deliveriesPoint(house, plan),
     calendar: calendarPoint(plan),
+    paperwork: paperworkPoint(house, plan),
   };
 }
 
@@ -105,6 +106,15 @@ function calendarPoint(plan: HousePlan | null): OpenPoint | null {
   if (plan.calendar === null) return look(say`no first day`);
   const moved = plan.calendar.bookings.filter((booking) => booking.moved !== null).length;
   return moved > 0 ? look(moved === 1 ? say`${moved} job not on its day` : say`${moved} jobs not on their days`) : null;
+}
+
+/** Orders that nobody has placed yet; then what the quote lacks. */
+function paperworkPoint(house: House, plan: HousePlan | null): OpenPoint | null {
+  if (!plan) return null;
+  const drafts = toBePlaced(house, plan.order).length;
+  if (drafts > 0) return look(drafts === 1 ? say`${drafts} order to send` : say`${drafts} orders to send`);
+  const lacking = plan.cost.lines.length > 0 ? plan.cost.missing.length : 0;
+  return lacking > 0 ? look(lacking === 1 ? say`quote lacks ${lacking} price` : say`quote lacks ${lacking} prices`) : null;
 }
 
 /** Whether a package waits for a word on what becomes of it: not as ordered, nothing decided, and not gone back. */

@@ -22,11 +22,3 @@ export function plainFileName(name: string): string {
   const stem = name.slice(0, -HOUSE_FILE_ENDING.length).replace(/[/\\:*?"<>|\p{Cc}\s]+/gu, ' ').replace(/^[. ]+/, '').slice(0, LONGEST_NAME).trim();
   return `${stem || 'House'}${HOUSE_FILE_ENDING}`;
 }
-
-const BYTES_AT_ONCE = 0x8000;
-
-export function toBase64(bytes: Uint8Array): string {
-  const parts: string[] = [];
-  for (let from = 0; from < bytes.length; from += BYTES_AT_ONCE) parts.push(String.fromCharCode(...bytes.subarray(from, from + BYTES_AT_ONCE)));
-  return btoa(parts.join(''));
-}

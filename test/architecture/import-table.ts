@@ -52,6 +52,8 @@ export const IMPORT_TABLE: readonly TableRow[] = [
   { place: 'src-renderer/state', imports: [CORE, 'src-renderer/host'], packages: ['svelte'] },
   // What cannot be read as a length comes back as faults, whose type is base's.
   { place: 'src-renderer/parts', imports: core('units'), typesOf: core('base'), packages: SVELTE },
+  // The one file that shows a PDF; it is loaded only where one is looked at.
+  { place: 'src-renderer/parts/pdf-pages.ts', imports: [], packages: ['pdfjs-dist'] },
   { place: 'src-renderer/drawing', imports: [CORE, 'src-renderer/parts'], packages: SVELTE },
   {
     place: 'src-renderer/places/*',

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type ErrorCode, type Host, type HostFacts, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, METHODS, type OpenedHouse, type Paper, type Reply, type ReplyError, type Settings, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
+import { type ErrorCode, type Host, type HostFacts, LARGEST_CALL_BYTES, LARGEST_HOUSE_FILE_BYTES, METHODS, type OpenedHouse, type Reply, type ReplyError, type Settings, USUAL_SETTINGS } from '../../shared-core/contract/index.ts';
 import { type Edit, LARGEST_DOCUMENT_CHARACTERS } from '../../shared-core/house/index.ts';
 
 export interface Connection {
@@ -231,16 +231,6 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
       expect(valueOf(await host.call('export-document', { file: imported.file })).text).toBe(exported.text);
     });
 
-    test('job sheets go out at once, the calendar once its days are known, and no paper of another name', async () => {
-      const { file, house, revision } = valueOf(await host.call('create-demo', {}));
-      const write = (paper: Paper) => host.call('write-paper', { file, paper });
-      expect(valueOf(await write('job-sheets'))).toEqual({ fileName: file.replace('.struckline', ', job sheets.txt'), text: expect.stringContaining(`Front bedroom, ${house.name}`) });
-      expect(errorOf(await write('calendar'))).toMatchObject({ code: 'refused', message: expect.stringMatching(/no day to write yet/) });
-      valueOf(await host.call('edit-house', { file, revision, edit: { kind: 'change-house', facts: { work: { starts: '2026-03-02' } } } }));
-      expect(valueOf(await write('calendar'))).toEqual({ fileName: file.replace('.struckline', '.ics'), text: expect.stringMatching(/^BEGIN:VCALENDAR/) });
-      expect(errorOf(await write('poster' as Paper)).code).toBe('bad-argument');
-    });
-
     test('a photo is put aside: facts point at it, it is read by itself, and goes out with the document', async () => {
       const { revision } = await withStudy();
       const image = `data:image/jpeg;base64,/9j/${'A'.repeat(40_000)}`;
@@ -289,7 +279,7 @@ export function describeContract(shell: HostFacts['shell'], connect: (folder: st
 
     test('settings are the usual ones until others are saved, and these are there after a start', async () => {
       expect(valueOf(await host.call('read-settings', {}))).toEqual({ settings: USUAL_SETTINGS, trouble: null });
-      const settings: Settings = { language: 'de', scheme: 'dark', contrast: 'more', textSize: 150, motion: 'none' };
+      const settings: Settings = { language: 'de', scheme: 'dark', contrast: 'more', textSize: 150, paper: 'letter', motion: 'none' };
       expect(valueOf(await host.call('save-settings', { settings }))).toEqual({ settings, trouble: null });
       expect(errorOf(await callBadly('save-settings', { settings: { ...settings, textSize: 1000 } }))).toMatchObject({ code: 'bad-argument', details: [{ path: 'settings.textSize' }] });
       await connection.close();

@@ -5,6 +5,7 @@ import { type Office, openOffice } from '../../src-main/office/index.ts';
 import { StandInElectron } from '../desktop/stand-in.ts';
 import { type Connection, describeContract, ownFolderBeside } from './contract-suite.ts';
 import { describeKeeping } from './keeping-suite.ts';
+import { describePapers } from './papers-suite.ts';
 
 // The real shell over a stand-in for Electron, which copies data as Electron does between its processes.
 const connect = async (folder: string): Promise<Connection> => {
@@ -29,3 +30,4 @@ const connect = async (folder: string): Promise<Connection> => {
 
 describeContract('desktop', connect);
 describeKeeping('desktop', connect);
+describePapers('desktop', connect);

@@ -4,6 +4,7 @@ import { openOffice } from '../../src-main/office/index.ts';
 import { ask, callHeaders, signIn } from '../loopback/serving.ts';
 import { type Connection, describeContract, ownFolderBeside } from './contract-suite.ts';
 import { describeKeeping } from './keeping-suite.ts';
+import { describePapers } from './papers-suite.ts';
 
 const connect = async (folder: string): Promise<Connection> => {
   const office = openOffice({ shell: 'loopback', folder, ownFolder: ownFolderBeside(folder) });
@@ -28,3 +29,4 @@ const connect = async (folder: string): Promise<Connection> => {
 
 describeContract('loopback', connect);
 describeKeeping('loopback', connect);
+describePapers('loopback', connect);

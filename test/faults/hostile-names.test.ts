@@ -7,10 +7,10 @@ import { describe, expect, it } from 'vitest';
 import type { HouseListing, OpenedHouse, WrittenText } from '../../shared-core/contract/index.ts';
 import { drawRoomPlan } from '../../shared-core/drawing/index.ts';
 import { decodeHouse, type House, newHouse } from '../../shared-core/house/index.ts';
-import { planHouse } from '../../shared-core/plan/index.ts';
+import { papersOf, planHouse } from '../../shared-core/plan/index.ts';
 import { drawOutline, readRoomTable, writeRoomTable } from '../../shared-core/survey/index.ts';
 import { readSeparated, separatedCell, writeSeparated } from '../../shared-core/units/index.ts';
-import { calendarFile, jobSheets, orderCsv } from '../../src-main/documents/index.ts';
+import { calendarFile, makePaper, orderCsv } from '../../src-main/documents/index.ts';
 import { fileNameOf } from '../../src-main/office/file-names.ts';
 import type { Office } from '../../src-main/office/index.ts';
 import { exampleDocument, houseOf, type Loose } from '../builders.ts';
@@ -55,7 +55,7 @@ const plain = calendarFile(houseNamed('Plain'), planHouse(houseNamed('Plain'), '
 const isRun = (cell: string) => /^["'\s]*[=+\-@＝＋－＠]/.test(cell) && !/^\s*'/.test(cell.replace(/^[\s"]+/, '')) && !/^-?\d+(?:\.\d+)?$/.test(cell);
 
 /** What Windows, macOS and Linux all take, in sight, not hidden and at most 200 bytes long. */
-const isGoodFileName = (file: string) => file === file.normalize('NFC') && file.isWellFormed() && Buffer.byteLength(file) <= 200 && !/[/\\:*?"<>|\p{C}]|^[\s.-]|[\s.]\.|\s{2}/u.test(file) && !/^(?:con|prn|aux|nul|conin\$|conout\$|com\d|lpt\d)(?:\.|$)/i.test(file);
+const isGoodFileName = (file: string) => file === file.normalize('NFC') && file.isWellFormed() && Buffer.byteLength(file) <= 200 && !/[/\\:*?"<>|\p{C}]|^[\s.-]|[\s.]\.[^.]*$|\s{2}/u.test(file) && !/^(?:con|prn|aux|nul|conin\$|conout\$|com\d|lpt\d)(?:\.|$)/i.test(file);
 
 /** Every cell as a library reads it that is not ours, whatever it takes to keep cells apart. */
 function cellsOf(csv: string): readonly string[] {
@@ -85,14 +85,22 @@ describe.each(BORNE.map((name) => [name.slice(0, 30), name]))('a house in which 
     expect(new Set(table.edit!.rooms.flatMap((room) => [room.name, room.storey, room.note, ...room.walls!.map(({ note }) => note)]))).toEqual(new Set([name.trim()]));
   });
 
-  it('has it in its calendar as text and in no line of its own, and in its job sheets as it is', () => {
+  it('has it in its calendar as text and in no line of its own', () => {
     const file = calendarFile(house, plan, WRITTEN)!;
     expect(eventsOf(file)).toHaveLength(eventsOf(plain).length);
     expect(propertiesOf(file)).toEqual(propertiesOf(plain));
     expect(file.replaceAll('\r\n', '')).not.toMatch(/[\u0000-\u0008\u000a-\u001f\u007f]/);
     const seen = name.replaceAll(/\r\n|\r/g, '\n').replaceAll(/(?![\n\t])\p{Cc}/gu, '').trim();
     expect(eventsOf(file).map((event) => String(event.getFirstPropertyValue('location')))).toEqual(eventsOf(file).map(() => seen));
-    expect(jobSheets(house, plan)).toContain(`${name.trim()}, ${name.trim()}`);
+  });
+
+  it('has it in the text of its order as it is, and its job sheet can be made', async () => {
+    const facts = { house, plan, stamp: { changed: null, revision: 0, mark: '0000-0000' } };
+    const order = papersOf(house, plan).find(({ kind }) => kind === 'order')!;
+    const mail = await makePaper(facts, order, 'text', 'a4');
+    expect(new TextDecoder().decode(mail!.bytes)).toContain(name.trim());
+    const sheet = await makePaper(facts, { kind: 'job-sheet', of: house.rooms[0]!.id }, 'pdf', 'letter');
+    expect([Buffer.from(sheet!.bytes.subarray(0, 5)).toString(), isGoodFileName(fileNameOf(sheet!.title, sheet!.ending))]).toEqual(['%PDF-', true]);
   });
 
   it('is drawn with it as plain text, not as marks of a page', () => {
@@ -111,12 +119,13 @@ describe('a house of such a name', () => {
   it.each(['../../etc/passwd', 'C:\\Windows\\x', 'CON', 'a\u202egpj.exe', '漢'.repeat(80), '...'])('such as %j lies in the folder of houses, is listed by its name and can be written out', async (name) => {
     const made = await office.call('create-house', { name, lengths: 'metric', currency: 'EUR' });
     const { file } = (made as { value: OpenedHouse }).value;
+    await office.call('edit-house', { file, revision: 0, edit: { kind: 'add-room', room: { id: 'study', name: 'Study', walls: [] } } });
     const listed = await office.call('list-houses', {});
     expect((listed as { value: readonly HouseListing[] }).value.find((one) => one.file === file)?.name).toBe(name);
-    const papers = [await office.call('export-document', { file }), await office.call('write-paper', { file, paper: 'job-sheets' })];
+    const papers = [await office.call('export-document', { file }), await office.call('write-paper', { file, paper: { kind: 'record', of: null }, form: 'pdf', size: 'a4' })];
     const names = [file, ...papers.map((reply) => (reply.ok ? (reply.value as WrittenText).fileName : badlySaid(reply)!))];
     expect(names.filter((one) => !isGoodFileName(one))).toEqual([]);
-    const renamed = await office.call('edit-house', { file, revision: 0, edit: { kind: 'change-house', facts: { built: 1900 } } });
+    const renamed = await office.call('edit-house', { file, revision: 1, edit: { kind: 'change-house', facts: { built: 1900 } } });
     expect(renamed.ok).toBe(true);
     expect([readdirSync(folder), readdirSync(join(folder, 'houses')).includes(file)]).toEqual([['houses'], true]);
   });
@@ -142,8 +151,8 @@ describe('a house file that lies elsewhere', () => {
     writeFileSync(path, readFileSync(source));
     const opened = await office.openPath(path);
     const { file } = (opened as { value: OpenedHouse }).value;
-    const papers = [await office.call('export-document', { file }), await office.call('write-paper', { file, paper: 'job-sheets' })];
-    expect(papers.map((reply) => reply.ok && (reply.value as WrittenText).fileName)).toEqual(['a b.json', 'a b, job sheets.txt']);
+    const papers = [await office.call('export-document', { file }), await office.call('write-paper', { file, paper: { kind: 'record', of: null }, form: 'pdf', size: 'a4' })];
+    expect(papers.map((reply) => reply.ok && (reply.value as WrittenText).fileName)).toEqual(['a b.json', expect.stringMatching(/^House record, .+\.pdf$/)]);
     rmSync(path);
   });
 });

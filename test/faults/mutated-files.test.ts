@@ -105,7 +105,7 @@ async function lookedAt(office: Office, { name }: Trial, index: number): Promise
   if (!exported.ok) return { opened: true, trouble: badlySaid(exported) };
   const document = readDocument((exported.value as { text: string }).text);
   if (!document.ok) return { opened: true, trouble: `a document that is not read again: ${JSON.stringify(document.faults)}` };
-  return { opened: true, trouble: index % 20 === 0 ? badlySaid(await office.call('write-paper', { file: name, paper: 'job-sheets' })) : null };
+  return { opened: true, trouble: index % 20 === 0 ? badlySaid(await office.call('write-paper', { file: name, paper: { kind: 'record', of: null }, form: 'pdf', size: 'a4' })) : null };
 }
 
 async function tryAll(trials: readonly Trial[], mayBecomeNewer: boolean): Promise<{ readonly opened: number; readonly troubles: readonly string[] }> {

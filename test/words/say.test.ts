@@ -6,7 +6,7 @@ import { textsOf, textsOfFolder } from './find-texts.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
 const GERMAN_FILES = readdirSync(join(ROOT, 'shared-core/words/german')).map((name) => name.replace('.ts', '')).filter((name) => name !== 'index');
-const PLACES = ['house', 'start', 'survey', 'prep', 'coverings', 'set-out', 'order', 'deliveries', 'calendar'];
+const PLACES = ['house', 'start', 'survey', 'prep', 'coverings', 'set-out', 'order', 'deliveries', 'calendar', 'paperwork'];
 /** Folders whose every text is said and has words, with the file of these words. */
 const SAID = [
   ...['words', 'units', 'house', 'survey', 'setting-out', 'ordering', 'prep', 'calendar', 'costing', 'plan', 'drawing', 'contract'].map((name) => [`shared-core/${name}`, name] as const),
@@ -16,8 +16,8 @@ const SAID = [
   ['src-renderer/*', 'window'] as const,
 ];
 
-/** Files whose texts are for programs: the columns of a table, what a browser is told, SQL, names of files. */
-const FOR_PROGRAMS = ['src-main/documents/order-csv.ts', 'src-main/documents/pdf/svg.ts', 'src-main/office/window-files.ts', 'src-main/store/migrations.ts', 'src-main/store/back-ups.ts'];
+/** Files whose texts are for programs: style, the columns of a table, what a browser is told, SQL, names of files. */
+const FOR_PROGRAMS = ['src-renderer/places/paperwork/print-pages.ts', 'src-main/documents/order-csv.ts', 'src-main/documents/pdf/svg.ts', 'src-main/office/window-files.ts', 'src-main/store/migrations.ts', 'src-main/store/back-ups.ts'];
 
 afterEach(() => speak(ENGLISH));
 

@@ -11,6 +11,7 @@ import { PLACE_COVERINGS } from './place-coverings.ts';
 import { PLACE_DELIVERIES } from './place-deliveries.ts';
 import { PLACE_HOUSE } from './place-house.ts';
 import { PLACE_ORDER } from './place-order.ts';
+import { PLACE_PAPERWORK } from './place-paperwork.ts';
 import { PLACE_PREP } from './place-prep.ts';
 import { PLACE_SET_OUT } from './place-set-out.ts';
 import { PLACE_START } from './place-start.ts';
@@ -58,6 +59,7 @@ export const GERMAN: Language = {
     ...PLACE_ORDER,
     ...PLACE_DELIVERIES,
     ...PLACE_CALENDAR,
+    ...PLACE_PAPERWORK,
   },
   decimalMark: ',',
   months: ['Januar', 'Februar', 'März', 'April', 'Mai', 'Juni', 'Juli', 'August', 'September', 'Oktober', 'November', 'Dezember'],

@@ -14,7 +14,7 @@ const DAYS: Words = {
   'each surface': 'je Fläche',
   'once for a room': 'einmal je Raum',
   'This takes minutes, such as 12 or 1:30. Nothing was changed.': 'Hier stehen Minuten, etwa 12 oder 1:30. Es wurde nichts geändert.',
-  'Write out for a calendar program': 'Für ein Kalenderprogramm ausgeben',
+  'The calendar as a paper, or for a calendar program': 'Der Kalender als Blatt oder für ein Kalenderprogramm',
   'Days and money of the work': 'Tage und Geld der Arbeit',
   'Who works when': 'Wer wann arbeitet',
   'Begins on': 'Beginnt am',

@@ -2,7 +2,7 @@ import type { Words } from '../say.ts';
 
 const SURFACES: Words = {
   done: 'erledigt',
-  'Write out the job sheets of all rooms': 'Arbeitsblätter aller Räume ausgeben',
+  'Job sheet of this room': 'Arbeitsblatt dieses Raums',
   'new plaster': 'neuer Putz',
   'old plaster': 'alter Putz',
   'gypsum board': 'Gipsplatten',

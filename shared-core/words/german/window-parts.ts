@@ -2,7 +2,6 @@ import type { Words } from '../say.ts';
 
 /** The German of what `src-renderer/parts` says. */
 export const WINDOW_PARTS: Words = {
-  '{0} was written out.': '{0} wurde ausgegeben.',
   '‘{0}’ is no day; a date takes year, month and day, such as 2026-03-02.': '„{0}“ ist kein Tag; ein Datum besteht aus Jahr, Monat und Tag, zum Beispiel 2026-03-02.',
   Close: 'Schließen',
 
@@ -193,6 +192,12 @@ export const WINDOW_PARTS: Words = {
   'To the last bar of the room': 'Zum letzten Balken des Raums',
   'Lets the plan choose the day again': 'Den Plan den Tag wieder wählen lassen',
   'Leaves what is in hand where it was': 'Lassen, wo er war',
+  'In the list of papers': 'In der Liste der Blätter',
+  'To the paper before': 'Zum vorigen Blatt',
+  'To the next paper': 'Zum nächsten Blatt',
+  'To the first paper': 'Zum ersten Blatt',
+  'To the last paper': 'Zum letzten Blatt',
+  'Prints the paper that is looked at, anywhere in Paperwork': 'Druckt das Blatt, das gerade zu sehen ist, überall in den Papieren',
   'In a photo of a wall': 'In einem Foto einer Wand',
   'The photo before': 'Voriges Foto',
   'The next photo': 'Nächstes Foto',

@@ -48,6 +48,7 @@ export const WINDOW: Words = {
   'Set out': 'Einteilung',
   Order: 'Bestellung',
   Deliveries: 'Lieferungen',
+  Paperwork: 'Papiere',
   Undone: 'Rückgängig gemacht',
   'Done again': 'Wiederholt',
 

@@ -6,6 +6,7 @@ import { say } from '../../../shared-core/words/index.ts';
 import { readDay, sayNoDay } from '../../parts/read-day.ts';
 import { sayFaults } from '../../parts/say-fault.ts';
 import { today } from '../../parts/today.ts';
+import { changeSupplier } from '../../state/change-supplier.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import { lookingAt } from './looking-at.svelte.ts';
 
@@ -217,12 +218,8 @@ export class OrderSheet {
     return this.edit({ kind: 'set-orders', orders });
   }
 
-  setSupplier(id: string, change: { readonly tax?: { readonly rate: string; readonly included: boolean } | null; readonly note?: string | null }): Promise<string | null> {
-    const { suppliers } = this.#house.saved;
-    const before = suppliers.find((one) => one.id === id) ?? { id };
-    const facts = Object.fromEntries(Object.entries({ ...before, ...change }).filter(([, value]) => value !== null && value !== undefined)) as { id: string };
-    const others = suppliers.map((one) => ({ ...one, ...(one.tax ? { tax: { ...one.tax } } : {}) }));
-    return this.edit({ kind: 'set-suppliers', suppliers: suppliers.some((one) => one.id === id) ? others.map((one) => (one.id === id ? facts : one)) : [...others, facts] });
+  setSupplier(id: string, change: Parameters<typeof changeSupplier>[2]): Promise<string | null> {
+    return this.edit(changeSupplier(this.#house.saved.suppliers, id, change));
   }
 }
 

@@ -1,7 +1,7 @@
 import { say } from '../../../shared-core/words/index.ts';
 import type { Subject } from '../../../shared-core/drawing/index.ts';
 import { type Band, type Border, type Covering, type Edit, hungBand, type HungBand, type Layout, type Lining, type Mural, nameCovering, type Room, type Wallcovering } from '../../../shared-core/house/index.ts';
-import { type BandPlan, CEILING, type CeilingPlan, type PieceRoll, piecesOf, type PlannedStretch, type RoomPlan, rollsOfBand } from '../../../shared-core/plan/index.ts';
+import { type BandPlan, bandsBeside, bordersDrawn, CEILING, type CeilingPlan, type PieceRoll, piecesOf, type PlannedStretch, type RoomPlan, rollsOfBand } from '../../../shared-core/plan/index.ts';
 import { asCut, cutPieces, isRollGoods } from '../../../shared-core/ordering/index.ts';
 import { type ChosenLayout, type LayoutOption, onWall, setOutStrips } from '../../../shared-core/setting-out/index.ts';
 import { type Length, type LengthStyle, type Measure, parseMeasure, printLength, showLength } from '../../../shared-core/units/index.ts';
@@ -111,21 +111,15 @@ export class SetOutSheet {
   /** Borders of the room that are drawn over the band. */
   get borders() {
     const { room, roomPlan } = this;
-    return (roomPlan?.bands ?? []).flatMap((plan) => {
-      const band = room?.bands.find(({ id }) => id === plan.id);
-      const covering = this.#coverings.find(({ id }) => id === plan.covering);
-      return plan.kind === 'lengths' && room && band && covering?.kind === 'border' ? plan.stretches.map((layout) => ({ band: hungBand(room, band), covering, layout, coveringName: this.#name(covering.id) })) : [];
-    });
+    const house = this.#house.planner.planned;
+    return house && room && roomPlan ? bordersDrawn(house, room, roomPlan) : [];
   }
 
-  /** Bands of strips beside the one that is looked at; lining lies under it and is not seen. */
+  /** Bands of strips beside the one that is looked at. */
   get others() {
     const { room, roomPlan, bandPlan } = this;
-    return (roomPlan?.bands ?? []).flatMap((plan) => {
-      const band = room?.bands.find(({ id }) => id === plan.id);
-      const covering = this.#coverings.find(({ id }) => id === plan.covering);
-      return room && band && plan.kind === 'strips' && plan.id !== bandPlan?.id && covering?.kind !== 'lining' ? [{ band: hungBand(room, band), coveringName: this.#name(plan.covering) }] : [];
-    });
+    const house = this.#house.planner.planned;
+    return house && room && roomPlan ? bandsBeside(house, room, roomPlan, bandPlan?.id ?? null) : [];
   }
 
   get stretch() {

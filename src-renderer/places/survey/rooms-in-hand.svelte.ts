@@ -1,7 +1,7 @@
 import { LARGEST_ROOM_TABLE_BYTES, readRoomTable, ROOM_COLUMNS, type RoomTable, writeRoomTable } from '../../../shared-core/survey/index.ts';
 import { say } from '../../../shared-core/words/index.ts';
 import { sayFault, sayFaults } from '../../parts/say-fault.ts';
-import { saveText } from '../../host/save-text.ts';
+import { saveFile } from '../../host/save-file.ts';
 import type { HouseState } from '../../state/house.svelte.ts';
 import type { TableInHand } from './table-in-hand.ts';
 
@@ -65,6 +65,6 @@ export class RoomsInHand implements TableInHand {
 
   writeOut(): void {
     const { file, saved } = this.#house;
-    saveText(say`${file.replace(/\.struckline$/, '')} rooms.csv`, writeRoomTable(saved), 'text/csv');
+    saveFile(say`${file.replace(/\.struckline$/, '')} rooms.csv`, writeRoomTable(saved), 'text/csv');
   }
 }
