@@ -3,14 +3,14 @@ import { matchOf } from '../house/index.ts';
 import type { BorderLayout, StretchLayout } from '../setting-out/index.ts';
 import { type LengthStyle, showLength } from '../units/index.ts';
 import { borderRings, borderShapes, type BorderToDraw, pencilShapes } from './elevation-border.ts';
-import { type Hanging, killSide, killWords, markShapes } from './elevation-marks.ts';
+import { hasKill, type Hanging, killSide, killWords, markShapes } from './elevation-marks.ts';
 import { sliverShapes } from './elevation-slivers.ts';
 import { ringShapes, rollShapes, type RollsOfPieces, stripShapes, type StripsToDraw } from './elevation-strips.ts';
-import { dimensionsBelow, dimensionShapes, edgeShapes, openingShapes, wallShapes } from './elevation-walls.ts';
+import { dimensionsBelow, dimensionShapes, edgeShapes, type Ends, openingShapes, wallShapes } from './elevation-walls.ts';
 import { boundsOf } from './geometry.ts';
 import { roomShapes } from './room-shapes.ts';
 import type { Bounds, Drawing, Shape, Subject } from './shapes.ts';
-import { areaBetween, below, bottomOfBand, ceilingAt, floorAt, level, positionOf, spansAlong, topOfBand, type WallSpan } from './spans.ts';
+import { areaBetween, below, bottomOfBand, ceilingAt, floorAt, freeParts, level, positionOf, spansAlong, type StretchPart, topOfBand, type WallSpan, within } from './spans.ts';
 import { textWidth } from './text-size.ts';
 import { mismatchNoted, placeNamed, signed, stripsCounted, wallsNamed } from './words.ts';
 import { say } from '../words/index.ts';
@@ -56,6 +56,8 @@ export interface ElevationOptions {
   readonly hasPattern?: boolean;
   /** The coverings with a picture of one repeat, which is then hung in place of our motif. */
   readonly pictures?: ReadonlySet<string>;
+  /** What of the stretch is drawn, all of it unless a part is named; what stands over its ends is drawn cut there. */
+  readonly part?: StretchPart;
   /** A small picture among others, without words and dimensions. */
   readonly isThumb?: boolean;
 }
@@ -71,9 +73,11 @@ export interface ElevationOptions {
  * seams, the start line at the left end and the lozenge of the kill point, 7 3/8 in over, at the right end.
  */
 export function drawElevation(facts: ElevationFacts, style: LengthStyle, options: ElevationOptions = {}): Drawing {
-  const { room, band, covering, coveringName, stretch, borders = [], others = [], rolls } = facts;
-  const { grid, axis } = stretch;
-  const spans = spansAlong(axis, grid.from, grid.to);
+  const { room, band, covering, coveringName, borders = [], others = [], rolls } = facts;
+  const { grid, axis } = facts.stretch;
+  const part = options.part ?? grid;
+  const spans = spansAlong(axis, part.from, part.to);
+  const stretch: StretchLayout = { ...facts.stretch, strips: within(facts.stretch.strips, part) };
   const hasPattern = options.hasPattern ?? true;
   const hasPicture = (id: string) => options.pictures?.has(id) ?? false;
   const strips: StripsToDraw = { layout: stretch, band, covering, spans, style, hasPattern, hasPicture: hasPicture(covering.id) };
@@ -83,6 +87,8 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
     top: topOfBand(band),
     bottom: bottomOfBand(band),
     startsAt: Math.min(grid.to, Math.max(grid.from, grid.struck)),
+    first: facts.stretch.strips.find(({ number }) => number === 0),
+    part,
     isBorder: false,
   };
   const shapes: readonly Shape[] = [
@@ -93,7 +99,7 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
     ...borders.flatMap((border) => borderShapes(border, spans, style, { hasPattern, hasPicture: hasPicture(border.covering.id) })),
     ...openingShapes(spans, style),
     ...roomShapes(spans, room, style),
-    ...edgeShapes(spans, axis.isClosed),
+    ...edgeShapes(spans, endsOf(hanging, axis.isClosed)),
     ...(options.isThumb ? [] : [...dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style), ...sliverShapes(spans, stretch, hanging, style)]),
     ...levelLineShapes(spans, band, style),
     ...ringShapes(strips),
@@ -112,14 +118,18 @@ export function drawElevation(facts: ElevationFacts, style: LengthStyle, options
  */
 export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, options: ElevationOptions = {}): Drawing {
   const { room, band, covering, coveringName, stretch, others = [] } = facts;
-  const spans = spansAlong(stretch.axis, stretch.grid.from, stretch.grid.to);
+  const { grid, axis } = stretch;
+  const part = options.part ?? grid;
+  const spans = spansAlong(axis, part.from, part.to);
   const top = stretch.levelTop === null ? topOfBand(band) : level(stretch.levelTop);
   const hanging: Hanging = {
     ...stretch,
     hasPattern: covering.kind === 'border' && covering.repeat.length > 0,
     top,
     bottom: covering.kind === 'border' ? below(top, covering.width.length) : bottomOfBand(band),
-    startsAt: positionOf(spans, stretch.start) ?? stretch.grid.from,
+    startsAt: positionOf(spansAlong(axis, grid.from, grid.to), stretch.start) ?? grid.from,
+    first: stretch.lengths.find(({ number }) => number === 0),
+    part,
     isBorder: true,
   };
   const border: BorderToDraw = { layout: stretch, band, covering, coveringName };
@@ -130,13 +140,13 @@ export function drawBorder(facts: BorderElevationFacts, style: LengthStyle, opti
     ...openingShapes(spans, style),
     ...roomShapes(spans, room, style),
     ...pencilShapes(spans, stretch.marks, style),
-    ...edgeShapes(spans, stretch.axis.isClosed),
+    ...edgeShapes(spans, endsOf(hanging, axis.isClosed)),
     ...dimensionShapes(spans, hanging, otherSide(killSide(hanging)), style),
     ...borderRings(border, spans, style),
     ...markShapes(spans, hanging, style),
   ];
   const walls = [...new Set(spans.map(({ wall }) => wall.id))];
-  const count = stretch.lengths.length;
+  const count = within(stretch.lengths, part).length;
   const description = say`${room.name}, ${wallsNamed(walls)} unrolled: ${coveringName} in ${count === 1 ? say`${count} length` : say`${count} lengths`}, begun ${placeNamed(stretch.start, style)}. ${killWords(hanging, style)}`;
   return elevation(shapes, spans, hanging, style, description);
 }
@@ -153,10 +163,12 @@ function otherShapes(spans: readonly WallSpan[], { band, coveringName }: OtherBa
     .filter(({ wall }) => band.walls.includes(wall.id))
     .flatMap((span): readonly Shape[] => {
       const subject: Subject = { kind: 'band', id: `${band.id} ${span.from}`, says: say`${coveringName} hangs here too, on wall ${span.wall.id}.` };
-      const x = (span.from + span.to) / 2;
+      const middle = (span.from + span.to) / 2;
+      const height = (top(span, middle) + bottom(span, middle)) / 2;
+      const free = freeParts(span, height)[0] ?? span;
       return [
         { kind: 'polygon', points: areaBetween(span, top, bottom), pen: 'thin', fill: 'pattern', subject },
-        { kind: 'text', at: { x, y: -(top(span, x) + bottom(span, x)) / 2 }, anchor: 'middle', height: 'mark', text: coveringName, pen: 'thin', within: span.to - span.from, subject },
+        { kind: 'text', at: { x: (free.from + free.to) / 2, y: -height }, anchor: 'middle', height: 'mark', text: coveringName, pen: 'thin', within: free.to - free.from, subject },
       ];
     });
 }
@@ -173,19 +185,24 @@ function levelLineShapes(spans: readonly WallSpan[], { levelLine }: HungBand, st
   ];
 }
 
+/** Where an open stretch ends on what is drawn of it. */
+function endsOf({ part, grid }: Hanging, isClosed: boolean): Ends {
+  return { left: !isClosed && part.from <= grid.from, right: !isClosed && part.to >= grid.to };
+}
+
 function otherSide(side: 'left' | 'right'): 'left' | 'right' {
   return side === 'left' ? 'right' : 'left';
 }
 
 function elevation(shapes: readonly Shape[], spans: readonly WallSpan[], hanging: Hanging, style: LengthStyle, description: string): Drawing {
   const killed = killSide(hanging);
-  const notes = hanging.mismatch ? mismatchNoted(hanging.mismatch, hanging.hasPattern, style) : [];
+  const notes = hanging.mismatch && hasKill(hanging) ? mismatchNoted(hanging.mismatch, hanging.hasPattern, style) : [];
   const [noted, dimensioned] = [Math.max(1.2, ...notes.map((note) => textWidth(note) + 1.6)), 4.8];
-  const isLabelled = shapes.some((shape) => shape.kind === 'text' && shape.pen === 'warn');
+  const overCeiling = shapes.filter((shape) => shape.kind === 'text' && shape.mayMove !== undefined && shape.subject?.kind !== 'furniture');
   const margin: Bounds = {
     left: killed === 'left' ? noted : dimensioned,
-    // Over the ceiling line stand the start's word and, a row each where they meet, the widths of slivers.
-    top: isLabelled ? 4.2 : 2.6,
+    // Over the ceiling line stand the start's word, outside corners and the widths of slivers, a row each where they meet.
+    top: overCeiling.length > 1 ? 4.2 : 2.6,
     right: killed === 'right' ? noted : dimensioned,
     bottom: dimensionsBelow(spans) + 3.4,
   };

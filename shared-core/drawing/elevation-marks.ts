@@ -2,7 +2,7 @@ import type { Mismatch, StretchLayout } from '../setting-out/index.ts';
 import { type LengthStyle, UNITS_PER_METRE } from '../units/index.ts';
 import { BELOW_FLOOR } from './elevation-walls.ts';
 import { between } from './geometry.ts';
-import { ceilingAt, type Edge, floorAt, type WallSpan } from './spans.ts';
+import { ceilingAt, type Edge, floorAt, type StretchPart, type WallSpan, within } from './spans.ts';
 import type { Shape, Subject } from './shapes.ts';
 import { hangFromStart, mismatchNoted, mismatchSaid, placeNamed } from './words.ts';
 import { say } from '../words/index.ts';
@@ -17,8 +17,12 @@ export interface Hanging {
   /** What of the wall the covering covers. */
   readonly top: Edge;
   readonly bottom: Edge;
-  /** Where on the elevation the first line is struck. */
+  /** Where on the axis the first line is struck. */
   readonly startsAt: number;
+  /** The strip or length that hangs first. */
+  readonly first: StretchPart | undefined;
+  /** What of the axis is drawn. */
+  readonly part: StretchPart;
   readonly isBorder: boolean;
 }
 
@@ -30,6 +34,17 @@ export function killSide({ grid }: Pick<Hanging, 'grid'>): 'left' | 'right' {
   return grid.direction === 'left' ? 'left' : 'right';
 }
 
+/** Whether the first line is struck on what is drawn; where two drawings meet in it, on that which has what hangs first. */
+function hasStart({ startsAt, first, part }: Hanging): boolean {
+  return part.from <= startsAt && startsAt <= part.to && (first === undefined || within([first], part).length > 0);
+}
+
+/** Whether the last joint stands on what is drawn. */
+export function hasKill(hanging: Hanging): boolean {
+  const { kill, mismatch, part, grid } = hanging;
+  return kill !== null && mismatch !== null && (killSide(hanging) === 'left' ? part.from <= grid.from : part.to >= grid.to);
+}
+
 /** The start line, the arrow of direction and the kill point. */
 export function markShapes(spans: readonly WallSpan[], hanging: Hanging, style: LengthStyle): readonly Shape[] {
   return [...startShapes(spans, hanging, style), ...directionShapes(spans, hanging), ...killShapes(spans, hanging, style)];
@@ -39,9 +54,10 @@ function spanAt(spans: readonly WallSpan[], x: number): WallSpan | null {
   return spans.find(({ from, to }) => from <= x && x <= to) ?? spans.find(({ from }) => from >= x) ?? spans.at(-1) ?? null;
 }
 
-function startShapes(spans: readonly WallSpan[], { startsAt: x, start, isBorder }: Hanging, style: LengthStyle): readonly Shape[] {
+function startShapes(spans: readonly WallSpan[], hanging: Hanging, style: LengthStyle): readonly Shape[] {
+  const { startsAt: x, start, isBorder } = hanging;
   const span = spanAt(spans, x);
-  if (!span) return [];
+  if (!span || !hasStart(hanging)) return [];
   const [first, last] = [spans[0]!.from, spans.at(-1)!.to];
   const [ceiling, floor] = [-ceilingAt(span, x), -floorAt(span, x)];
   const subject: Subject = {
@@ -57,8 +73,10 @@ function startShapes(spans: readonly WallSpan[], { startsAt: x, start, isBorder 
   ];
 }
 
-function directionShapes(spans: readonly WallSpan[], { startsAt: x, grid }: Hanging): readonly Shape[] {
+/** From the start, or from that end of what is drawn that is hung first. */
+function directionShapes(spans: readonly WallSpan[], { startsAt, grid }: Hanging): readonly Shape[] {
   const [first, last] = [spans[0]?.from ?? 0, spans.at(-1)?.to ?? 0];
+  const x = Math.min(last, Math.max(first, startsAt));
   const span = spanAt(spans, x);
   if (!span) return [];
   const y = -Math.min(...spans.flatMap((each) => [floorAt(each, each.from), floorAt(each, each.to)]));
@@ -78,7 +96,7 @@ function killShapes(spans: readonly WallSpan[], hanging: Hanging, style: LengthS
   const { kill, mismatch, hasPattern, grid } = hanging;
   const side = killSide(hanging);
   const span = side === 'left' ? spans[0] : spans.at(-1);
-  if (!kill || !mismatch || !span) return [];
+  if (!kill || !mismatch || !span || !hasKill(hanging)) return [];
   const x = side === 'left' ? grid.from : grid.to;
   const place = kill.at === 0 && grid.lappedEnd ? say`in the inside corner ${placeNamed(kill, style)}` : placeNamed(kill, style);
   const across = mismatchSaid(mismatch, hasPattern, style);

@@ -3,7 +3,7 @@ import type { StretchLayout, Strip } from '../setting-out/index.ts';
 import { type LengthStyle, showLength, UNITS_PER_MILLIMETRE } from '../units/index.ts';
 import { type Motif, motifOf, motifOnPiece } from './motif.ts';
 import { pictureOnPiece, tileLeft, tileOf } from './picture.ts';
-import { above, areaBetween, bottomOfBand, type Edge, floorAt, level, partOfSpan, topOfBand, type WallSpan } from './spans.ts';
+import { above, areaBetween, bottomOfBand, type Edge, floorAt, freeParts, level, partOfSpan, topOfBand, type WallSpan } from './spans.ts';
 import type { DrawnPoint, Shape, Subject } from './shapes.ts';
 import { placeNamed, signed } from './words.ts';
 import { say, sayList } from '../words/index.ts';
@@ -59,7 +59,7 @@ export function rollShapes(strips: StripsToDraw, rolls: RollsOfPieces): readonly
 /** The middle of a piece's foot, clear of openings that stand on it. */
 function footOf({ span, bottom }: PieceArea): DrawnPoint {
   const just = bottom(span, (span.from + span.to) / 2) + 1;
-  const free = freeParts(span, just).toSorted((one, other) => other.to - other.from - (one.to - one.from))[0] ?? span;
+  const free = freeParts(span, just)[0] ?? span;
   const x = (free.from + free.to) / 2;
   return { x, y: -bottom(span, x) };
 }
@@ -162,13 +162,14 @@ function ringPlace(strip: Strip, strips: StripsToDraw): DrawnPoint | null {
   const areas = areasOf(strip, strips);
   const largest = areas.toSorted((one, other) => sizeOf(other) - sizeOf(one))[0];
   if (!largest) {
-    const span = strips.spans.find(({ from, to }) => from <= strip.from && strip.from <= to);
-    return span ? { x: strip.from, y: -ringHeight(span, strip.from, { top: topOfBand(strips.band), bottom: bottomOfBand(strips.band) }) } : null;
+    const x = Math.max(strip.from, strips.spans[0]?.from ?? strip.from);
+    const span = strips.spans.find(({ from, to }) => from <= x && x <= to);
+    return span ? { x, y: -ringHeight(span, x, { top: topOfBand(strips.band), bottom: bottomOfBand(strips.band) }) } : null;
   }
   const { span } = largest;
   const middle = (span.from + span.to) / 2;
   const height = ringHeight(span, middle, largest);
-  const free = freeParts(span, height).toSorted((one, other) => other.to - other.from - (one.to - one.from))[0];
+  const free = freeParts(span, height)[0];
   return { x: free ? (free.from + free.to) / 2 : middle, y: -height };
 }
 
@@ -177,21 +178,6 @@ const sizeOf = ({ span, points }: PieceArea) => (span.to - span.from) * (points[
 function ringHeight(span: WallSpan, x: number, area: { readonly top: Edge; readonly bottom: Edge }): number {
   const [top, bottom, eye] = [area.top(span, x), area.bottom(span, x), floorAt(span, x) + EYE_HEIGHT];
   return bottom < eye && eye < top ? eye : (top + bottom) / 2;
-}
-
-/** A span without the openings that reach over a height. */
-function freeParts(span: WallSpan, height: number): readonly { readonly from: number; readonly to: number }[] {
-  let parts = [{ from: span.from, to: span.to }];
-  for (const { from, to, head, sill } of span.wall.openings) {
-    const [left, right] = [span.shift + from, span.shift + to];
-    const middle = (Math.max(left, span.from) + Math.min(right, span.to)) / 2;
-    if (height <= above(sill)(span, middle) || height >= above(head)(span, middle)) continue;
-    parts = parts.flatMap((part) => [
-      { from: part.from, to: Math.min(part.to, left) },
-      { from: Math.max(part.from, right), to: part.to },
-    ]).filter((part) => part.from < part.to);
-  }
-  return parts;
 }
 
 /** A strip's own words: where it hangs, what is cut for it and why it is cut so. */

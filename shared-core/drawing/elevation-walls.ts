@@ -35,8 +35,14 @@ function wallSubject({ wall, from, to }: WallSpan, style: LengthStyle): Subject 
   return { kind: 'wall', id: `${wall.id} ${from}`, says };
 }
 
+/** Whether nothing goes on there, on the next wall or in another drawing. */
+export interface Ends {
+  readonly left: boolean;
+  readonly right: boolean;
+}
+
 /** The edges of the walls: floor and ceiling cut, corners visible, ends that are no corners cut away. */
-export function edgeShapes(spans: readonly WallSpan[], isClosed: boolean): readonly Shape[] {
+export function edgeShapes(spans: readonly WallSpan[], ends: Ends): readonly Shape[] {
   const edges = spans.flatMap((span): Shape[] => {
     const [topLeft, topRight, bottomRight, bottomLeft] = areaBetween(span, ceilingAt, floorAt) as [DrawnPoint, DrawnPoint, DrawnPoint, DrawnPoint];
     return [
@@ -45,7 +51,7 @@ export function edgeShapes(spans: readonly WallSpan[], isClosed: boolean): reado
     ];
   });
   const corners = spans.slice(1).flatMap((span, index) => cornerShapes(spans[index]!, span));
-  return [...edges, ...corners, ...endShapes(spans, isClosed)];
+  return [...edges, ...corners, ...endShapes(spans, ends)];
 }
 
 function cornerShapes(before: WallSpan, after: WallSpan): readonly Shape[] {
@@ -65,16 +71,16 @@ function cornerShapes(before: WallSpan, after: WallSpan): readonly Shape[] {
   return [line, { kind: 'text', at: { x, y: -top, down: -1 }, anchor: 'middle', height: 'mark', text: say`outside corner`, pen: 'thin', mayMove: -2, subject }];
 }
 
-function endShapes(spans: readonly WallSpan[], isClosed: boolean): readonly Shape[] {
+function endShapes(spans: readonly WallSpan[], ends: Ends): readonly Shape[] {
   const [first, last] = [spans[0], spans.at(-1)];
   if (!first || !last) return [];
-  const end = (span: WallSpan, x: number, isWhole: boolean): Shape => ({
+  const end = (span: WallSpan, x: number, isWhole: boolean, isEnd: boolean): Shape => ({
     kind: 'line',
     from: { x, y: -ceilingAt(span, x) },
     to: { x, y: -floorAt(span, x) },
-    pen: isWhole ? (isClosed ? 'visible' : 'cut') : 'hidden',
+    pen: isWhole ? (isEnd ? 'cut' : 'visible') : 'hidden',
   });
-  return [end(first, first.from, first.from === first.shift), end(last, last.to, last.to === last.shift + last.wall.length)];
+  return [end(first, first.from, first.from === first.shift, ends.left), end(last, last.to, last.to === last.shift + last.wall.length, ends.right)];
 }
 
 /** What interrupts the walls, over everything that hangs on them. */

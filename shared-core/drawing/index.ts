@@ -3,10 +3,13 @@ export { type BorderElevationFacts, drawBorder, drawElevation, type ElevationFac
 export { boxOnPaper, fittingScale, placeUnder } from './fit.ts';
 export { layOut } from './lay-out.ts';
 export type { Mark, PictureTile, View } from './marks.ts';
+export { type PaperBox, paperScales, scaleOnPaper, UNITS_PER_POINT } from './paper-scale.ts';
 export { drawPatternTop, type PatternTopFacts } from './pattern-top.ts';
 export { type Tile, tileOf } from './picture.ts';
 export { drawRoomPlan, type RoomPlanOptions } from './plan-drawing.ts';
 export { type Bounds, type Drawing, type DrawnPoint, type Fill, type Pen, type PictureShape, type Shape, type Spot, type Subject, subjectKey, type SubjectKind } from './shapes.ts';
+export type { StretchPart } from './spans.ts';
+export { type DrawingOnPaper, partStretch, stretchOnPaper } from './stretch-on-paper.ts';
 export type { RollsOfPieces } from './elevation-strips.ts';
 export { textWidth } from './text-size.ts';
 export { drawWall, type WallDrawingOptions } from './wall-drawing.ts';

@@ -141,7 +141,7 @@ function layOutText(shape: Extract<Shape, { kind: 'text' }>, { place, scale, h, 
 }
 
 /** Every how many rings are shown so that none touch; the first and the last always. */
-function stepOfRings(shapes: readonly Shape[], scale: number, h: number): Sheet['ringStep'] {
+export function stepOfRings(shapes: readonly Shape[], scale: number, h: number): Sheet['ringStep'] {
   const rings = shapes.filter((shape) => shape.kind === 'ring').toSorted((one, other) => one.number - other.number);
   const apart = rings.slice(1).map(({ at }, index) => Math.hypot(at.x - rings[index]!.at.x, at.y - rings[index]!.at.y) * scale).sort((one, other) => one - other);
   const usual = apart[Math.floor(apart.length / 2)] ?? Infinity;

@@ -16,7 +16,8 @@ const GAP_TO_DRAW = millimetres(1);
 export interface RoomPlanOptions {
   /** `full` has dimensions; `marks` only walls and what is struck on them; `thumb`, a room's own little plan, neither. */
   readonly detail?: 'full' | 'marks' | 'thumb';
-  readonly hanging?: HangingOnPlan;
+  /** Of each stretch that is shown. */
+  readonly hangings?: readonly HangingOnPlan[];
 }
 
 /**
@@ -27,7 +28,7 @@ export interface RoomPlanOptions {
  * Example: walls of 4 m and 3 m give four walls round 1 280 000 by 960 000 units and four dimensions.
  */
 export function drawRoomPlan(room: Room, outline: Outline, style: LengthStyle, options: RoomPlanOptions = {}): Drawing {
-  const { detail = 'full' } = options;
+  const { detail = 'full', hangings = [] } = options;
   const isThumb = detail === 'thumb';
   const bounds = boundsOf(outline.points.length > 0 ? outline.points : [{ x: 0, y: 0 }]);
   const span = Math.max(bounds.right - bounds.left, bounds.bottom - bounds.top);
@@ -38,7 +39,7 @@ export function drawRoomPlan(room: Room, outline: Outline, style: LengthStyle, o
     ...faces.flatMap((face) => wallShapes(face, style)),
     ...faces.flatMap((face) => face.wall.openings.flatMap((opening) => openingOnPlan(face, opening, style, isThumb))),
     ...gapShapes(outline, style, isThumb),
-    ...(isThumb ? [] : [...faces.flatMap((face, index) => labelShapes(face, room, style, detail === 'full' ? (standsBack(faces, index) ? 2.6 : -2.6) : null)), ...(options.hanging ? hangingOnPlan(faces, options.hanging, style) : [])]),
+    ...(isThumb ? [] : [...faces.flatMap((face, index) => labelShapes(face, room, style, detail === 'full' ? (standsBack(faces, index) ? 2.6 : -2.6) : null)), ...hangings.flatMap((hanging) => hangingOnPlan(faces, hanging, style))]),
   ];
   const around = { full: 4.4, marks: 2.8, thumb: 0.5 }[detail];
   return {

@@ -13,6 +13,17 @@ export interface WallSpan {
   readonly shift: number;
 }
 
+/** From where to where on the axis of a stretch. */
+export interface StretchPart {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What of a row of things stands, wholly or in part, inside a part of the axis. */
+export function within<Thing extends StretchPart>(things: readonly Thing[], part: StretchPart): readonly Thing[] {
+  return things.filter(({ from, to }) => from < part.to && to > part.from);
+}
+
 /**
  * The walls of an elevation from left to right, from kill point to kill point.
  *
@@ -98,4 +109,19 @@ export function areaBetween(span: WallSpan, top: Edge, bottom: Edge): readonly D
     { x: to, y: -bottom(span, to) },
     { x: from, y: -bottom(span, from) },
   ];
+}
+
+/** A span without the openings that reach over a height, the widest part first. */
+export function freeParts(span: WallSpan, height: number): readonly StretchPart[] {
+  let parts = [{ from: span.from, to: span.to }];
+  for (const { from, to, head, sill } of span.wall.openings) {
+    const [left, right] = [span.shift + from, span.shift + to];
+    const middle = (Math.max(left, span.from) + Math.min(right, span.to)) / 2;
+    if (height <= above(sill)(span, middle) || height >= above(head)(span, middle)) continue;
+    parts = parts.flatMap((part) => [
+      { from: part.from, to: Math.min(part.to, left) },
+      { from: Math.max(part.from, right), to: part.to },
+    ]).filter((part) => part.from < part.to);
+  }
+  return parts.toSorted((one, other) => other.to - other.from - (one.to - one.from));
 }

@@ -20,3 +20,4 @@ export { draftOrder, toBePlaced } from './draft-order.ts';
 export { type PaperForm, type PaperKind, type PaperListing, type PaperName, papersOf, type PaperSize, roomsAtWork, usualPaperSize } from './papers.ts';
 export { sayLeft, surelyLong } from './say-left.ts';
 export { toolsFor } from './tools.ts';
+export { bandsBeside, bordersDrawn, hangingDrawn } from './drawn-band.ts';

@@ -6,10 +6,15 @@ import { showArea, showLength, sayTime, sayWait } from '../../shared-core/units/
 import { say, sayList } from '../../shared-core/words/index.ts';
 import { LABELS_READ, nameInFull, pasteFacts, rollsBlock } from './cut-list.ts';
 import type { PaperFacts } from './paper-facts.ts';
-import type { Block, Sheet } from './pdf/sheet.ts';
+import { spell } from './pdf/fonts.ts';
+import { paintDrawing } from './pdf/paint-drawing.ts';
+import { type Block, type Sheet, textArea } from './pdf/sheet.ts';
+import { drawingsOfRoom } from './room-drawings.ts';
 
 /** In points: a figure written with a carpenter's pencil. */
 const ROOM_TO_WRITE = 22;
+/** In points: of words and figures in drawings, to be read at arm's length. */
+const DRAWN_TEXT = 9.5;
 
 /**
  * What somebody needs on the wall of one room: what to heed, what to do in order, where to begin, what is cut from what.
@@ -17,7 +22,7 @@ const ROOM_TO_WRITE = 22;
  * Every caution of the room stands in full at its head, and its words again beside each task that calls for it, also where
  * a task is done by others: nothing that can hurt somebody is left out for being said already.
  */
-export function jobSheet(facts: PaperFacts, room: string, _size: PaperSize): Sheet {
+export function jobSheet(facts: PaperFacts, room: string, size: PaperSize): Sheet {
   const { house, plan } = facts;
   return {
     title: say`Job sheet`,
@@ -27,6 +32,7 @@ export function jobSheet(facts: PaperFacts, room: string, _size: PaperSize): She
       ...cautions(plan, room),
       ...tasks(house, plan, room),
       ...tools(house, plan, room),
+      ...drawings(house, plan, room, size),
       ...corners(house, room),
       ...hangings(facts, room),
       ...cuts(facts, room),
@@ -91,6 +97,11 @@ function materialsOf({ prep }: HousePlan, { materials }: Task): readonly string[
 function tools(house: House, plan: HousePlan, room: string): readonly Block[] {
   const all = toolsFor(house, plan, room);
   return all.length === 0 ? [] : [{ kind: 'heading', text: say`At hand` }, { kind: 'text', text: all.join('; ') }, { kind: 'text', as: 'soft', text: say`common practice, no source` }];
+}
+
+function drawings(house: House, plan: HousePlan, room: string, size: PaperSize): readonly Block[] {
+  const all = drawingsOfRoom(house, plan, room, textArea(size), DRAWN_TEXT);
+  return all.length === 0 ? [] : [{ kind: 'heading', text: say`Drawings to scale` }, ...all.map(({ title, scale, drawing, view }): Block => ({ kind: 'drawing', title, scale, ...paintDrawing(drawing, view, spell) }))];
 }
 
 /** Blanks for what is measured on site: every inside corner that is papered round, at the top, the middle and the bottom. */

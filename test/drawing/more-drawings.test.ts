@@ -106,8 +106,8 @@ test('a border has its pencil marks as ticks where it hangs, and runs level wher
 test('the plan has a tick where each two strips meet on a wall', () => {
   const { room: found, outline, facts } = setOutRoom(WORKED);
   const seams = seamsOf(facts.stretch);
-  const drawing = drawRoomPlan(found, outline, 'imperial', { detail: 'marks', hanging: { start: facts.stretch.start, kill: facts.stretch.kill, direction: 'right', seams } });
-  const without = drawRoomPlan(found, outline, 'imperial', { detail: 'marks', hanging: { start: facts.stretch.start, kill: facts.stretch.kill, direction: 'right' } });
+  const drawing = drawRoomPlan(found, outline, 'imperial', { detail: 'marks', hangings: [{ start: facts.stretch.start, kill: facts.stretch.kill, direction: 'right', seams }] });
+  const without = drawRoomPlan(found, outline, 'imperial', { detail: 'marks', hangings: [{ start: facts.stretch.start, kill: facts.stretch.kill, direction: 'right' }] });
   // 27 strips, three of them split at a corner, so that two of their edges each are no seams on a wall: 26.
   expect(seams).toHaveLength(26);
   expect(drawing.shapes.length - without.shapes.length).toBe(26);

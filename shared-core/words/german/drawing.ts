@@ -126,4 +126,7 @@ export const DRAWING: Words = {
     'Schmalstreifen: Die Naht {0} lässt bis zur Ecke oder zum Rand der Öffnung nur {1}. So ein schmaler Streifen hängt selten im Lot und löst sich leicht; ein anderer Anfang kann ihn vermeiden.',
   'sliver {0}': 'Schmalstreifen {0}',
   '{0} ft': '{0} ft',
+  '{0} in = 1 ft (1 : {1})': '{0} in = 1 ft (1 : {1})',
+  'to no standard scale': 'in keinem üblichen Maßstab',
+  'wall {0} from {1} to {2}': 'Wand {0} von {1} bis {2}',
 };

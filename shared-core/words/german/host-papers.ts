@@ -101,6 +101,9 @@ export const PAPERS: Words = {
   'Widest, and the wrap': 'Das größte und der Umgriff',
   'The strip into the corner is cut to the widest of the three and {0} more; the next begins plumb. Measure a wall again after lining or filling.':
     'Die Bahn in die Ecke wird nach dem größten der drei Maße geschnitten und {0} breiter; die nächste beginnt im Lot. Eine Wand nach Makulatur oder Spachteln noch einmal messen.',
+  'Plan': 'Grundriss',
+  '{0}, ceiling from above': '{0}, Decke von oben',
+  'Drawings to scale': 'Zeichnungen im Maßstab',
   'Ceiling: {0}': 'Decke: {0}',
   'Two people for every strip; along wall {0}.': 'Jede Bahn zu zweit; entlang Wand {0}.',
   'Two people: {0}.': 'Zu zweit: {0}.',

@@ -24,6 +24,20 @@ export function svgText(runs: readonly Run[], { x, y, size, anchor }: { readonly
   return `<text x="${x}" y="${y}" font-size="${size}" text-anchor="${anchor}">${runs.map(({ font, text }) => `<tspan font-family="${font}">${escaped(text)}</tspan>`).join('')}</text>`;
 }
 
+export function svgCircle({ x, y, radius }: { readonly x: number; readonly y: number; readonly radius: number }, { fill = 'none', stroke = 'none', width = 0 }: Paint): string {
+  return `<circle cx="${x}" cy="${y}" r="${radius}" fill="${fill}" stroke="${stroke}" stroke-width="${width}"/>`;
+}
+
+/** A ground without an edge. */
+export function svgGround({ x, y, width, height }: { readonly x: number; readonly y: number; readonly width: number; readonly height: number }, fill: string): string {
+  return `<rect x="${x}" y="${y}" width="${width}" height="${height}" fill="${fill}"/>`;
+}
+
+/** Shapes turned about a place, by degrees clockwise. */
+export function svgTurned(shapes: readonly string[], turn: number, { x, y }: { readonly x: number; readonly y: number }): string {
+  return `<g transform="rotate(${turn} ${x} ${y})">${shapes.join('')}</g>`;
+}
+
 function escaped(text: string): string {
   return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 }
