@@ -44,7 +44,7 @@ export function layOut(drawing: Drawing, view: View): readonly Mark[] {
 /** What no number may stand on, whichever is painted first. */
 function reservedBoxes(shapes: readonly Shape[], place: Sheet['place'], h: number): Box[] {
   return shapes.flatMap((shape) => {
-    if (shape.kind !== 'sign' || (shape.sign !== 'lozenge' && shape.sign !== 'sight')) return [];
+    if (shape.kind !== 'sign' || shape.sign === 'bob') return [];
     const { x, y } = place(shape.at);
     return [{ left: x - h * 0.75, top: y - h * 0.9, right: x + h * 0.75, bottom: y + h * 0.9 }];
   });
@@ -141,7 +141,7 @@ function layOutText(shape: Extract<Shape, { kind: 'text' }>, { place, scale, h, 
 }
 
 /** Every how many rings are shown so that none touch; the first and the last always. */
-export function stepOfRings(shapes: readonly Shape[], scale: number, h: number): Sheet['ringStep'] {
+function stepOfRings(shapes: readonly Shape[], scale: number, h: number): Sheet['ringStep'] {
   const rings = shapes.filter((shape) => shape.kind === 'ring').toSorted((one, other) => one.number - other.number);
   const apart = rings.slice(1).map(({ at }, index) => Math.hypot(at.x - rings[index]!.at.x, at.y - rings[index]!.at.y) * scale).sort((one, other) => one - other);
   const usual = apart[Math.floor(apart.length / 2)] ?? Infinity;

@@ -1,7 +1,7 @@
 import type { Axis } from '../setting-out/index.ts';
 import type { LengthStyle } from '../units/index.ts';
 import { say } from '../words/index.ts';
-import { stepOfRings } from './lay-out.ts';
+import { layOut } from './lay-out.ts';
 import type { View } from './marks.ts';
 import { type PaperBox, paperScales, scaleOnPaper, sizeOnPaper, UNITS_PER_POINT, viewOnPaper } from './paper-scale.ts';
 import type { Drawing } from './shapes.ts';
@@ -22,6 +22,8 @@ export interface StretchToPart {
 
 /** To within a part of a width that no drawing shows. */
 const HALVINGS = 16;
+/** So many of all numbers, at least, are to be shown. */
+const MOST_NUMBERED = 0.9;
 
 /**
  * A stretch in as few parts as have that width, alike as far as its corners let them; a wall that alone is wider is cut.
@@ -59,7 +61,7 @@ function rowsOf(pieces: readonly StretchPart[], most: number): readonly (readonl
 
 /**
  * A stretch unrolled on paper in rows of a few walls each, all to the largest scale at which they take no more than a
- * height, every strip has its ring and no wall is cut; else to the smallest at which every strip has one.
+ * height, its strips have their numbers and no wall is cut; else to the smallest at which they have them.
  *
  * Shapes: box, `most` and the heights of text and of what stands over each row in points. `where` names the walls.
  * Example: on A4 walls of 4 m, 3 m, 4 m and 3 m, 2.4 m high, take two rows at 1 : 50.
@@ -78,7 +80,7 @@ export function stretchOnPaper(
     .map((scale) => ({
       ...scale,
       parts: partStretch(stretch, (box.width - beside) * UNITS_PER_POINT * scale.times),
-      isReadable: stepOfRings(whole.shapes, 1 / (UNITS_PER_POINT * scale.times), textHeight).every === 1,
+      isReadable: isNumbered(whole, scale.times, textHeight),
     }));
   const readable = ways.filter(({ isReadable }) => isReadable);
   const way = readable.find(({ height, parts }) => parts.length * height <= most && !cutsWalls(stretch, parts)) ?? readable.at(-1) ?? ways[0];
@@ -87,6 +89,12 @@ export function stretchOnPaper(
     const drawing = draw(part);
     return { drawing, view: viewOnPaper(drawing, way.times, textHeight), scale: way.said, where: wallsOf(stretch, part, style) };
   });
+}
+
+/** Whether the rings have room, but for a few where slivers stand side by side. */
+function isNumbered(drawing: Drawing, times: number, textHeight: number): boolean {
+  const count = drawing.shapes.filter(({ kind }) => kind === 'ring').length;
+  return layOut(drawing, viewOnPaper(drawing, times, textHeight)).filter(({ kind }) => kind === 'ring').length >= count * MOST_NUMBERED;
 }
 
 function cutsWalls({ axis, grid }: StretchToPart, parts: readonly StretchPart[]): boolean {

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { type Drawing, drawElevation, layOut, paperScales, partStretch, scaleOnPaper, stretchOnPaper, type StretchPart } from '../../shared-core/drawing/index.ts';
+import { type Drawing, drawBorder, drawElevation, layOut, paperScales, partStretch, scaleOnPaper, stretchOnPaper, type StretchPart } from '../../shared-core/drawing/index.ts';
+import { hungBand } from '../../shared-core/house/index.ts';
+import { planHouse } from '../../shared-core/plan/index.ts';
 import { millimetres } from '../../shared-core/units/index.ts';
+import { documentOf, houseOf } from '../builders.ts';
 import { setOutRoom, WORKED } from './rooms.ts';
 
 /** What of an A4 page its text may fill, in points. */
@@ -92,6 +95,18 @@ describe('a stretch in parts', () => {
       ['walls C and D', '1 : 50'],
     ]);
     for (const { drawing, view } of rows) expect(layOut(drawing, view).filter(({ kind }) => kind === 'ring')).toHaveLength(rings(drawing).length);
+  });
+
+  test('lining hung across is drawn so large that every course has its number', () => {
+    const lining = { id: 'line', kind: 'lining', patternNumber: 'L-1', direction: 'across', width: '56 cm', rollLength: '10 m' };
+    const house = houseOf(documentOf({ coverings: [lining], rooms: [{ id: 'room', name: 'Room', walls: FOUR.map((wall) => ({ ...wall, height: '2.45 m' })), bands: [{ id: 'main', covering: 'line', walls: ['A', 'B', 'C', 'D'] }] }] }));
+    const [room, [covering], [planned]] = [house.rooms[0]!, house.coverings, planHouse(house).rooms[0]!.bands];
+    if (covering?.kind !== 'lining' || planned?.kind !== 'lengths') throw new Error('the lining hangs across');
+    const [stretch] = planned.stretches;
+    const band = hungBand(room, room.bands[0]!);
+    const rows = stretchOnPaper((part) => drawBorder({ room, band, covering, coveringName: 'L-1', stretch: stretch! }, 'metric', { part }), stretch!, 'metric', { ...PAGE, most: 400 });
+    expect(rows[0]!.scale).toBe('1 : 50');
+    expect(rows.flatMap(({ drawing, view }) => layOut(drawing, view).filter(({ kind }) => kind === 'ring'))).toHaveLength(stretch!.lengths.length);
   });
 
   test('a wall longer than the page is cut, and what each row has of it said', () => {
