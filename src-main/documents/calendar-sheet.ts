@@ -13,7 +13,7 @@ const BAR = { width: 230, height: 10 } as const;
 /** When which room is worked in, what is done on which day and by how many, and what comes when. */
 export function calendarSheet({ house, plan }: PaperFacts): Sheet {
   const { calendar } = plan;
-  assert(calendar?.first != null && calendar.last !== null, 'a calendar that is listed has days');
+  assert(calendar !== null && calendar.first !== null && calendar.last !== null, 'a calendar that is listed has days');
   const jobs = new Map(plan.jobs.map((job) => [job.id, job]));
   const rooms = [...Map.groupBy(calendar.bookings, ({ job }) => jobs.get(job)!.room)].map(([room, own]) => ({ room, own }));
   const expected = house.orders.filter((order) => order.expected !== undefined && plan.runs.some(({ ledger }) => ledger.lines.some((line) => line.order === order.id && line.outstanding > 0)));

@@ -152,7 +152,6 @@ function cuts(facts: PaperFacts, room: string): readonly Block[] {
   const blocks = facts.plan.cuts.flatMap((list) => rollsBlock(facts, list, room));
   if (blocks.length === 0) return [];
   return [
-    { kind: 'break' },
     { kind: 'heading', text: say`What is cut for it` },
     { kind: 'ticks', of: [{ text: LABELS_READ }] },
     ...blocks,

@@ -65,8 +65,6 @@ function contentOf(block: Exclude<Block, { kind: 'heading' | 'table' }>, width: 
       return [{ unbreakable: true, margin: [0, 4, 0, 8], stack: [{ columns: [{ ...set(block.title), bold: true, width: '*' }, { ...set(block.scale), width: 'auto', alignment: 'right', fontSize: SMALL + 0.5 }] }, { svg: block.svg, width: Math.min(block.width, width), height: block.height, margin: [0, 2, 0, 0] }] }];
     case 'rolls':
       return [setRolls(block, width)];
-    case 'break':
-      return [{ text: '', pageBreak: 'after' }];
   }
 }
 

@@ -42,8 +42,7 @@ export type Block =
   /** As `paintDrawing` gives it, in points. */
   | { readonly kind: 'drawing'; readonly title: string; readonly scale: string; readonly svg: string; readonly width: number; readonly height: number }
   /** What is cut from each roll; `heads` over the columns. */
-  | { readonly kind: 'rolls'; readonly heading: string; readonly note: string; readonly heads: Readonly<Record<'roll' | 'piece' | 'goesTo' | 'length' | 'at' | 'top', string>>; readonly rolls: readonly RollOnPaper[] }
-  | { readonly kind: 'break' };
+  | { readonly kind: 'rolls'; readonly heading: string; readonly note: string; readonly heads: Readonly<Record<'roll' | 'piece' | 'goesTo' | 'length' | 'at' | 'top', string>>; readonly rolls: readonly RollOnPaper[] };
 
 /** A roll on paper: its length and places on it in units, everything else in words. */
 export interface RollOnPaper {
