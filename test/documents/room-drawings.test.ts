@@ -80,7 +80,7 @@ describe('a drawing painted for paper', () => {
       description: '',
     };
     const { svg } = paintDrawing(drawing, { width: 200, height: 200, textHeight: 9, zoom: 1, panX: 0, panY: 0 }, spell);
-    expect(svg).toContain('<tspan font-family="atkinson-hyperlegible-next-latin">A&lt;b&gt; &amp; </tspan><tspan font-family="noto-sans-cyrillic">Кухня</tspan>');
+    expect(svg).toContain('<tspan font-family="AtkinsonHyperlegibleNext">A&lt;b&gt; &amp; </tspan><tspan font-family="NotoSans">Кухня</tspan>');
     expect(openTags(svg)).toEqual([]);
   });
 

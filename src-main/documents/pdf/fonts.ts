@@ -3,44 +3,37 @@ import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { type Font, openSync } from 'fontkit';
 
-/** The letters that have a font on paper, the first that has a letter setting it. */
-const FONTS = [
-  ['atkinson-hyperlegible-next', 'latin'],
-  ['atkinson-hyperlegible-next', 'latin-ext'],
-  ['noto-sans', 'greek'],
-  ['noto-sans', 'cyrillic'],
-  ['noto-sans', 'latin'],
-  ['noto-sans', 'latin-ext'],
-  ['noto-sans', 'vietnamese'],
-  ['noto-sans', 'greek-ext'],
-  ['noto-sans', 'cyrillic-ext'],
-] as const;
-const WEIGHTS = { normal: 400, bold: 600 } as const;
+/** The families that papers are set in, the first that has a letter setting it. */
+const FAMILIES = { AtkinsonHyperlegibleNext: 'atkinson-hyperlegible-next', NotoSans: 'noto-sans' } as const;
+const WEIGHTS = { normal: '400Regular', bold: '600SemiBold' } as const;
 
 /** Built, the fonts lie beside the program; from its source, in their packages. */
 const BUILT = fileURLToPath(new URL('./fonts/', import.meta.url));
 
-function fileOf(family: string, subset: string, weight: number): string {
-  const name = `${family}-${subset}-${weight}-normal.woff`;
-  return existsSync(BUILT) ? `${BUILT}${name}` : createRequire(import.meta.url).resolve(`@fontsource/${family}/files/${name}`);
+function fileOf(family: keyof typeof FAMILIES, weight: keyof typeof WEIGHTS): string {
+  const name = `${family}_${WEIGHTS[weight]}.ttf`;
+  return existsSync(BUILT) ? `${BUILT}${name}` : createRequire(import.meta.url).resolve(`@expo-google-fonts/${FAMILIES[family]}/${WEIGHTS[weight]}/${name}`);
 }
 
 /** The fonts' files by the names under which texts ask for them. */
-export const FONT_FILES: Readonly<Record<string, Readonly<Record<keyof typeof WEIGHTS, string>>>> = Object.fromEntries(
-  FONTS.map(([family, subset]) => [`${family}-${subset}`, { normal: fileOf(family, subset, WEIGHTS.normal), bold: fileOf(family, subset, WEIGHTS.bold) }]),
-);
-export const FIRST_FONT = Object.keys(FONT_FILES)[0]!;
+export const FONT_FILES: Readonly<Record<keyof typeof FAMILIES, Readonly<Record<keyof typeof WEIGHTS, string>>>> = {
+  AtkinsonHyperlegibleNext: { normal: fileOf('AtkinsonHyperlegibleNext', 'normal'), bold: fileOf('AtkinsonHyperlegibleNext', 'bold') },
+  NotoSans: { normal: fileOf('NotoSans', 'normal'), bold: fileOf('NotoSans', 'bold') },
+};
+export type FontName = keyof typeof FONT_FILES;
+export const FONTS = ['AtkinsonHyperlegibleNext', 'NotoSans'] as const;
+export const FIRST_FONT: FontName = FONTS[0];
 
 /** Part of a text that one font sets. */
 export interface Run {
-  readonly font: string;
+  readonly font: FontName;
   readonly text: string;
 }
 
-const opened = new Map<string, Font>();
+const opened = new Map<FontName, Font>();
 
-function hasLetter(font: string, letter: string): boolean {
-  const known = opened.get(font) ?? (openSync(FONT_FILES[font]!.normal) as Font);
+function hasLetter(font: FontName, letter: string): boolean {
+  const known = opened.get(font) ?? (openSync(FONT_FILES[font].normal) as Font);
   opened.set(font, known);
   return [...letter].every((sign) => known.hasGlyphForCodePoint(sign.codePointAt(0)!));
 }
@@ -48,11 +41,13 @@ function hasLetter(font: string, letter: string): boolean {
 const letters = new Intl.Segmenter('en', { granularity: 'grapheme' });
 /** What is not seen and no font needs: control characters, joiners, marks of direction and of variation. */
 const UNSEEN = /(?!\n)[\p{Cc}\p{Cf}\u{FE00}-\u{FE0F}\p{Zl}\p{Zp}]/gu;
-const known = new Map<string, string | null>();
+/** Of which the first family has a sign or two, such as pi: words of it are set by one family. */
+const OTHER_SCRIPT = /[\p{Script=Greek}\p{Script=Cyrillic}]/u;
+const known = new Map<string, FontName | null>();
 
 /** The font that has a letter; null where none has. */
-function fontOf(letter: string): string | null {
-  if (!known.has(letter)) known.set(letter, Object.keys(FONT_FILES).find((font) => hasLetter(font, letter)) ?? null);
+function fontOf(letter: string): FontName | null {
+  if (!known.has(letter)) known.set(letter, FONTS.find((font) => hasLetter(font, letter) && !(font === FIRST_FONT && OTHER_SCRIPT.test(letter))) ?? null);
   return known.get(letter)!;
 }
 
@@ -65,10 +60,10 @@ function plain(text: string): string {
  * A text in parts by the font that sets each; what no font has stays, and is shown as the first font's mark of a missing
  * letter.
  *
- * Example: 'Hall, Кухня' is 'Hall, ' in the first font and 'Кухня' in that of Cyrillic.
+ * Example: 'Hall, Кухня' is 'Hall, ' in the first family, which has Latin alone, and 'Кухня' in the second.
  */
 export function spell(text: string): readonly Run[] {
-  const runs: { font: string; text: string }[] = [];
+  const runs: { font: FontName; text: string }[] = [];
   for (const { segment } of letters.segment(plain(text))) {
     const last = runs.at(-1);
     const font = segment === '\n' ? (last?.font ?? FIRST_FONT) : last && segment.trim() === '' && hasLetter(last.font, segment) ? last.font : (fontOf(segment) ?? FIRST_FONT);
