@@ -7,7 +7,7 @@ import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus } from './keyboard.ts';
 import { expect, LONG, startStruckline, test } from './struckline.ts';
 
-const PLACES = ['Survey', 'Prep', 'Coverings', 'Set out', 'Order', 'Deliveries', 'Calendar'];
+const PLACES = ['Survey', 'Prep', 'Coverings', 'Set out', 'Order', 'Deliveries', 'Calendar', 'Paperwork'];
 
 const look = (page: Page) =>
   page.evaluate(() => {

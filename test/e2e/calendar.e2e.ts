@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
@@ -28,14 +27,6 @@ test('the work is put into days from the day it begins on; shorter days take mor
   await expect.poll(days).toBeGreaterThan(alone);
   await page.getByRole('button', { name: /^Undo: change work/ }).click();
   await expect.poll(days).toBe(alone);
-});
-
-test('the days are written out for a calendar program', LONG, async ({ page, running }) => {
-  await openCalendar(page, running.address);
-  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Write out for a calendar program' }).click()]);
-  expect(download.suggestedFilename()).toMatch(/\.ics$/);
-  expect(await readFile(await download.path(), 'utf8')).toContain('SUMMARY:Front bedroom: ');
-  await expect(page.getByText(`${download.suggestedFilename()} was written out.`)).toBeVisible();
 });
 
 test('the house’s own figures stand in place of ours, and nonsense stays with what was wrong', LONG, async ({ page, running }) => {

@@ -4,7 +4,7 @@ import { goTo, openDemo } from './demo.ts';
 import { accessibleNameOfFocus, typeLines } from './keyboard.ts';
 import { expect, LONG, test } from './struckline.ts';
 
-const PLACES = ['House', 'Survey', 'Prep', 'Coverings', 'Set out', 'Order', 'Deliveries', 'Calendar'];
+const PLACES = ['House', 'Survey', 'Prep', 'Coverings', 'Set out', 'Order', 'Deliveries', 'Calendar', 'Paperwork'];
 
 test('the demo house has its order one click away, and every figure opens to its working', async ({ page, running }) => {
   await openDemo(page, running.address);

@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { goTo, openDemo } from './demo.ts';
@@ -131,14 +130,6 @@ test('what is done is ticked off, and the house says how far the room is', LONG,
   for (const tick of await ticks.all()) await tick.check();
   await goTo(page, 'House');
   await expect(steps.nth(1)).toHaveText('Prepared: yes');
-});
-
-test('the job sheets of all rooms are written out, their cautions with them', async ({ page, running }) => {
-  await openPrep(page, running.address);
-  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Write out the job sheets of all rooms' }).click()]);
-  expect(download.suggestedFilename()).toMatch(/, job sheets\.txt$/);
-  expect(await readFile(await download.path(), 'utf8')).toContain('Ask a licensed lead inspector for a test');
-  await expect(page.getByText(`${download.suggestedFilename()} was written out.`)).toBeVisible();
 });
 
 for (const colorScheme of ['light', 'dark'] as const) {

@@ -58,8 +58,7 @@ export const PLACE_PAPERWORK: Words = {
   Stop: 'Anhalten',
   'Stopped; no file was written.': 'Angehalten; keine Datei wurde geschrieben.',
   'No file was written.': 'Keine Datei wurde geschrieben.',
-  'Stopped. {0} file is in {1}.': 'Angehalten. {0} Datei liegt in {1}.',
-  'Stopped. {0} of {1} files are in {2}.': 'Angehalten. {0} von {1} Dateien liegen in {2}.',
-  '{0} file is in {1}.': '{0} Datei liegt in {1}.',
-  '{0} files are in {1}.': '{0} Dateien liegen in {1}.',
+  'Stopped; {0} of {1} files are beside the house file, in': 'Angehalten; {0} von {1} Dateien liegen neben der Hausdatei in',
+  '{0} file is beside the house file, in': '{0} Datei liegt neben der Hausdatei in',
+  '{0} files are beside the house file, in': '{0} Dateien liegen neben der Hausdatei in',
 };

@@ -12,8 +12,9 @@ export class SaveAll {
   /** Which is being made, counted from 1; null when none is. */
   progress = $state.raw<{ readonly number: number; readonly of: number; readonly title: string } | null>(null);
   isStopping = $state(false);
-  /** What came of it. */
+  /** What came of it, and where it is. */
   said = $state<string | null>(null);
+  folder = $state<string | null>(null);
   troubles = $state.raw<readonly string[]>([]);
   readonly #house: HouseState;
 
@@ -28,6 +29,7 @@ export class SaveAll {
     this.isStopping = false;
     this.said = null;
     this.troubles = [];
+    this.folder = null;
     let folder: string | null = null;
     let saved = 0;
     for (const [index, { paper, form }] of steps.entries()) {
@@ -40,7 +42,8 @@ export class SaveAll {
       if (this.isStopping) break;
     }
     this.progress = null;
-    this.said = sayOutcome(saved, steps.length, folder, this.isStopping);
+    this.folder = folder;
+    this.said = sayOutcome(saved, steps.length, this.isStopping);
     this.isStopping = false;
   }
 
@@ -60,10 +63,10 @@ export class SaveAll {
   }
 }
 
-function sayOutcome(saved: number, of: number, folder: string | null, isStopped: boolean): string {
-  if (folder === null) return isStopped ? say`Stopped; no file was written.` : say`No file was written.`;
-  if (isStopped) return saved === 1 ? say`Stopped. ${saved} file is in ${folder}.` : say`Stopped. ${saved} of ${of} files are in ${folder}.`;
-  return saved === 1 ? say`${saved} file is in ${folder}.` : say`${saved} files are in ${folder}.`;
+function sayOutcome(saved: number, of: number, isStopped: boolean): string {
+  if (saved === 0) return isStopped ? say`Stopped; no file was written.` : say`No file was written.`;
+  if (isStopped) return say`Stopped; ${saved} of ${of} files are beside the house file, in`;
+  return saved === 1 ? say`${saved} file is beside the house file, in` : say`${saved} files are beside the house file, in`;
 }
 
 const running = new WeakMap<HouseState, SaveAll>();
