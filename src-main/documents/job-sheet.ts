@@ -49,7 +49,7 @@ function inShort(house: House, plan: HousePlan, room: string): readonly Block[] 
   const of = [
     ...(facts.storey === undefined ? [] : [{ head: say`Storey`, text: facts.storey }]),
     ...(first && last ? [{ head: say`Worked in`, text: sayWhen({ ...first, to: last.to }) }] : []),
-    ...hung.map(({ id }) => ({ head: say`Hung`, text: `${nameInFull(house, id)}${runOf(plan, room, id)}` })),
+    ...hung.map(({ id, kind }) => ({ head: kind === 'paint' ? say`Painted` : say`Hung`, text: `${nameInFull(house, id)}${runOf(plan, room, id)}` })),
     ...(facts.note === undefined ? [] : [{ head: say`Note`, text: facts.note }]),
   ];
   return of.length > 0 ? [{ kind: 'facts', of }] : [];

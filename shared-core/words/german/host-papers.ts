@@ -227,4 +227,5 @@ export const PAPERS: Words = {
   'The paper could not be made: {0}. Nothing was changed.': 'Das Blatt konnte nicht hergestellt werden: {0}. Nichts wurde geändert.',
   'There is nothing to write on this paper yet.': 'Auf diesem Blatt steht noch nichts.',
   ', papers': ', Blätter',
+  'Painted': 'Gestrichen',
 };
