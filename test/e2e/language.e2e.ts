@@ -66,7 +66,7 @@ test('in German no English is left in any place, and lengths, days and prices ar
   await demo.click();
   await expect(page.getByRole('table', { name: /Gesamtbestellung/ })).toBeVisible();
   const places = page.getByRole('navigation').getByRole('button');
-  expect((await places.allInnerTexts()).map((text) => text.split('\n')[0])).toEqual(['Haus', 'Aufmaß', 'Vorarbeiten', 'Beläge', 'Einteilung', 'Bestellung', 'Lieferungen', 'Kalender']);
+  expect((await places.allInnerTexts()).map((text) => text.split('\n')[0])).toEqual(['Haus', 'Aufmaß', 'Vorarbeiten', 'Beläge', 'Einteilung', 'Bestellung', 'Lieferungen', 'Kalender', 'Papiere']);
   await expect(page.getByRole('main')).toContainText('1180,00');
   for (const working of await page.locator('button.figure[aria-expanded], .figure button[aria-expanded]').all()) {
     await working.click();
@@ -85,6 +85,8 @@ test('in German no English is left in any place, and lengths, days and prices ar
     await expect(place).toHaveAttribute('aria-current', 'page');
     await expectGerman(page, await place.innerText());
   }
+  await expect(page.getByRole('main')).toContainText('Bestellung, noch nicht aufgegeben');
+  await expectGerman(page, 'paper');
   for (const dialog of ['Darstellung', 'Tasten']) {
     await page.getByRole('button', { name: dialog, exact: true }).click();
     await expectGerman(page, dialog);
