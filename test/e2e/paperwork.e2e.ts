@@ -129,6 +129,7 @@ test('a paper that takes long can be given up, and what comes late for another i
   await expect.poll(() => waiting.length).toBe(1);
   await button(page, 'Give up').click();
   await expect(page.getByText('It was given up before it was made.')).toBeVisible();
+  await expect(button(page, 'Make it')).toBeVisible();
   waiting.shift()!();
   await paper(page, 'Cut list').click();
   await expect.poll(() => waiting.length).toBe(1);
@@ -174,7 +175,7 @@ test('a paper follows the house and the size that is chosen, and who it is from 
 
 test('the places lead to their papers, and back by the list', LONG, async ({ page, running }) => {
   await openDemo(page, running.address);
-  await page.getByRole('button', { name: 'The order as a paper: Weir & Loom' }).click();
+  await page.getByRole('button', { name: 'Weir & Loom: the order as a paper' }).click();
   await expect(sheets(page, 'Order for Weir & Loom').first().locator('canvas')).toBeVisible();
   await goTo(page, 'Prep');
   await page.getByRole('group', { name: 'Rooms' }).getByRole('button', { name: /Nursery/ }).click();

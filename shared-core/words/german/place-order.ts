@@ -249,8 +249,7 @@ const PLACING: Words = {
   '{0} by the length': '{0} nach Länge',
   'Order {0} as a paper': 'Bestellung {0} als Blatt',
   'as a paper': 'als Blatt',
-  'The order as a paper': 'Die Bestellung als Blatt',
-  'The order as a paper: {0}': 'Die Bestellung als Blatt: {0}',
+  '{0}: the order as a paper': '{0}: die Bestellung als Blatt',
   'Order {0} is placed and stays as it is.': 'Bestellung {0} ist aufgegeben und bleibt, wie sie ist.',
 
   'Placed orders': 'Aufgegebene Bestellungen',

@@ -37,11 +37,12 @@ export const PLACE_PAPERWORK: Words = {
   'Copied, to paste into a mail.': 'Kopiert, zum Einfügen in eine E-Mail.',
   'Nothing was copied: this browser does not give out its clipboard here.': 'Es wurde nichts kopiert: Dieser Browser gibt hier seine Zwischenablage nicht frei.',
   'Making the paper': 'Das Blatt wird hergestellt',
-  'The house has changed; the paper is being made again': 'Das Haus hat sich geändert; das Blatt wird neu hergestellt',
+  'Being made again': 'Wird neu hergestellt',
   'Give up': 'Aufgeben',
   'It was given up before it was made.': 'Es wurde aufgegeben, bevor es fertig war.',
   'It was given up: this is the paper as it was before the last change.': 'Es wurde aufgegeben: Dies ist das Blatt, wie es vor der letzten Änderung war.',
   'Make it again': 'Neu herstellen',
+  'Make it': 'Herstellen',
   'The paper was made, but it can\'t be shown here. Save it and look at it in another program.':
     'Das Blatt ist fertig, kann aber hier nicht gezeigt werden. Sichere es und sieh es in einem anderen Programm an.',
   'The fonts of the papers don\'t have these letters; a mark stands for each: {0}': 'Diese Zeichen haben die Schriften der Blätter nicht; für jedes steht eine Marke: {0}',
