@@ -37,6 +37,7 @@ test('a paper is chosen by the keyboard, is drawn and can be read, and is saved 
     if (response.url().endsWith('/call/write-paper')) made.push(((await response.json()) as { value: { bytes: string } }).value.bytes);
   });
   await openPaperwork(page, running.address);
+  await expect(page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: /^Paperwork/ })).toContainText('2 orders to send');
   await tabTo(page, 'Order for Northgate Papers');
   await page.keyboard.press('End');
   await expect(paper(page, 'House record')).toHaveAttribute('aria-selected', 'true');
