@@ -20,38 +20,37 @@ export interface PaperAnswer {
   readonly trouble: string | null;
 }
 
-type Waiting = (reply: Reply<PaperFile>) => void;
+interface Waiting {
+  readonly file: string;
+  readonly settle: (reply: Reply<PaperFile>) => void;
+}
 
 /** Built, the worker lies beside the program; from its source, beside this file. */
 const WORKER = new URL(import.meta.url.endsWith('.ts') ? './paper-worker.ts' : './paper-worker.js', import.meta.url);
 
-/** Makes papers beside the office, which answers everything else meanwhile: a plan may take seconds. */
+/** Makes papers beside the office, which answers everything else meanwhile: a plan may take seconds. One after the other, of whichever house. */
 export class PaperMaker {
   #worker: Worker | null = null;
-  /** Which state of which file the worker has. */
+  /** Which state of which file the worker has once it has come to the last question. */
   #state: string | null = null;
-  #file: string | null = null;
   #number = 0;
   readonly #waiting = new Map<number, Waiting>();
 
   make(file: string, saved: StampedHouse, name: PaperName, form: PaperForm, size: PaperSize): Promise<Reply<PaperFile>> {
     const state = JSON.stringify([file, saved.revision]);
-    // What was asked of another house is no longer looked at.
-    if (this.#file !== null && this.#file !== file) this.stop(this.#file);
     const worker = this.#worker ?? this.#start();
     const number = (this.#number += 1);
     return new Promise((settle) => {
-      this.#waiting.set(number, settle);
+      this.#waiting.set(number, { file, settle });
       const question: PaperQuestion = { number, saved: this.#state === state ? null : saved, name, form, size };
       worker.postMessage(question);
       this.#state = state;
-      this.#file = file;
     });
   }
 
-  /** Gives up what is being made of a house; whoever waits for it is told so. */
+  /** Gives up what is being made where any of it is of that house; whoever waits is told so, and may ask again. */
   stop(file: string): void {
-    if (this.#file === file) this.#end(failure('stopped', say`The papers were given up before they were made.`));
+    if ([...this.#waiting.values()].some((one) => one.file === file)) this.close();
   }
 
   close(): void {
@@ -62,7 +61,7 @@ export class PaperMaker {
     const worker = new Worker(WORKER, { workerData: { language: spokenLanguage().code } });
     worker.unref();
     worker.on('message', ({ number, paper, trouble }: PaperAnswer) => {
-      const settle = this.#waiting.get(number);
+      const settle = this.#waiting.get(number)?.settle;
       this.#waiting.delete(number);
       if (trouble !== null) settle?.(failure('host-failure', say`The paper could not be made: ${trouble}. Nothing was changed.`));
       else settle?.(paper ? { ok: true, value: paper } : failure('refused', say`There is nothing to write on this paper yet.`));
@@ -78,10 +77,9 @@ export class PaperMaker {
     const worker = this.#worker;
     this.#worker = null;
     this.#state = null;
-    this.#file = null;
     const waiting = [...this.#waiting.values()];
     this.#waiting.clear();
-    for (const settle of waiting) settle(reply);
+    for (const { settle } of waiting) settle(reply);
     void worker?.terminate();
   }
 }

@@ -58,6 +58,19 @@ export function describePapers(shell: HostFacts['shell'], connect: (folder: stri
       expect(valueOf(await host.call('list-houses', {})).map((one) => one.file)).toEqual([file]);
     });
 
+    test('papers of two houses that are asked for at once are each of their own, and of the house as it is by then', async () => {
+      const one = valueOf(await host.call('create-demo', {}));
+      const other = valueOf(await host.call('create-demo', {}));
+      const renamed = valueOf(await host.call('edit-house', { file: other.file, revision: other.revision, edit: { kind: 'change-house', facts: { name: 'Elsewhere' } } }));
+      const write = (file: string) => host.call('write-paper', { file, paper: { kind: 'record', of: null }, form: 'pdf', size: 'a4' });
+      const [first, second, third] = (await Promise.all([write(one.file), write(other.file), write(one.file)])).map(valueOf);
+      expect([first!.fileName, second!.fileName]).toEqual([`House record, ${one.house.name}.pdf`, 'House record, Elsewhere.pdf']);
+      expect([first!.revision, second!.revision]).toEqual([one.revision, renamed.revision]);
+      expect(third).toEqual(first);
+      valueOf(await host.call('undo', { file: other.file, revision: renamed.revision }));
+      expect(valueOf(await write(other.file)).fileName).toBe(first!.fileName);
+    });
+
     test('papers that are given up are said to be, and the next is made', async () => {
       const { file } = valueOf(await host.call('create-demo', {}));
       const argument = { file, paper: { kind: 'record', of: null }, form: 'pdf', size: 'a4' } as const;
