@@ -1,4 +1,4 @@
-import { type PaperForm, type PaperListing, type PaperName, papersOf, type PaperSize, roomsAtWork } from '../../shared-core/plan/index.ts';
+import { type PaperForm, type PaperListing, type PaperSize, roomsAtWork, toBePlaced } from '../../shared-core/plan/index.ts';
 import { calendarFile } from './calendar-file.ts';
 import { calendarSheet } from './calendar-sheet.ts';
 import { cutListSheets } from './cut-list.ts';
@@ -32,10 +32,8 @@ const FILES: Readonly<Record<PaperForm, { readonly ending: string; readonly type
   ics: { ending: '.ics', type: 'text/calendar' },
 };
 
-/** A paper of a house in one of its forms; null where there is nothing to write on it, or it has no such form. */
-export async function makePaper(facts: PaperFacts, name: PaperName, form: PaperForm, size: PaperSize): Promise<MadePaper | null> {
-  const listing = papersOf(facts.house, facts.plan).find(({ kind, of }) => kind === name.kind && of === name.of);
-  if (!listing?.forms.includes(form)) return null;
+/** A paper that a house has, in one of its forms. */
+export async function makePaper(facts: PaperFacts, listing: PaperListing, form: PaperForm, size: PaperSize): Promise<MadePaper> {
   const { title } = listing;
   if (form === 'pdf') return { title, ...FILES.pdf, ...(await writePdf(sheetsOf(facts, listing, size), { title, house: facts.house.name, size, stamp: facts.stamp })) };
   return { title, ...FILES[form], bytes: new TextEncoder().encode(textOf(facts, listing, form)), pages: null, unset: [] };
@@ -47,7 +45,7 @@ function sheetsOf(facts: PaperFacts, { kind, of }: PaperListing, size: PaperSize
     case 'placed-order':
       return [orderSheet(facts, orderOf(facts, { kind, of }))];
     case 'orders':
-      return papersOf(facts.house, facts.plan).filter((one) => one.kind === 'order').map((one) => orderSheet(facts, orderOf(facts, one)));
+      return toBePlaced(facts.house, facts.plan.order).map(({ supplier }) => orderSheet(facts, orderOf(facts, { kind: 'order', of: supplier })));
     case 'goods-in':
       return goodsInSheets(facts);
     case 'job-sheet':

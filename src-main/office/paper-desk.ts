@@ -17,6 +17,7 @@ export class PaperDesk {
   readonly #saved: StampedHouse;
   readonly #stamp: Stamp;
   #plan: HousePlan | null = null;
+  #papers: readonly PaperListing[] | null = null;
 
   constructor(saved: StampedHouse) {
     this.#saved = saved;
@@ -36,20 +37,23 @@ export class PaperDesk {
 
   /** The papers that there is something to write on. */
   list(): readonly PaperListing[] {
-    return papersOf(this.#saved.house, this.plan);
+    return (this.#papers ??= papersOf(this.#saved.house, this.plan));
   }
 
   /** Null where there is nothing to write on it, or it has no such form. */
-  async make(name: PaperName, form: PaperForm, size: PaperSize): Promise<PaperFile | null> {
-    const { house } = this.#saved;
-    const made = await makePaper({ house, plan: this.plan, stamp: this.#stamp }, name, form, size);
-    return made && { ...made, fileName: this.#fileNameOf(name, made) };
+  async make({ kind, of }: PaperName, form: PaperForm, size: PaperSize): Promise<PaperFile | null> {
+    const paper = this.list().find((one) => one.kind === kind && one.of === of);
+    if (!paper?.forms.includes(form)) return null;
+    const made = await makePaper({ house: this.#saved.house, plan: this.plan, stamp: this.#stamp }, paper, form, size);
+    return { ...made, fileName: this.#fileNameOf(paper, made.ending) };
   }
 
-  /** Of two papers of one title the second is told apart by its place among them. */
-  #fileNameOf(name: PaperName, { title, ending }: MadePaper): string {
-    const alike = this.list().filter((one) => one.title === title);
-    const place = alike.findIndex(({ kind, of }) => kind === name.kind && of === name.of);
-    return fileNameOf(`${title}, ${this.#saved.house.name}`, place > 0 ? ` ${place + 1}${ending}` : ending);
+  /** Of two papers whose files would have one name the second is told apart by its place among them. */
+  #fileNameOf(paper: PaperListing, ending: string): string {
+    const nameOf = ({ title }: PaperListing, rest: string) => fileNameOf(`${title}, ${this.#saved.house.name}`, rest);
+    const name = nameOf(paper, ending);
+    // Some disks take capitals for small letters.
+    const place = this.list().filter((one) => nameOf(one, ending).toLowerCase() === name.toLowerCase()).indexOf(paper);
+    return place === 0 ? name : nameOf(paper, ` ${place + 1}${ending}`);
   }
 }

@@ -94,13 +94,15 @@ describe.each(BORNE.map((name) => [name.slice(0, 30), name]))('a house in which 
     expect(eventsOf(file).map((event) => String(event.getFirstPropertyValue('location')))).toEqual(eventsOf(file).map(() => seen));
   });
 
-  it('has it in the text of its order as it is, and its job sheet can be made', async () => {
+  it('has it in the text of its order as it is, and its papers can be made', async () => {
     const facts = { house, plan, stamp: { changed: null, revision: 0, mark: '0000-0000' } };
-    const order = papersOf(house, plan).find(({ kind }) => kind === 'order')!;
-    const mail = await makePaper(facts, order, 'text', 'a4');
-    expect(new TextDecoder().decode(mail!.bytes)).toContain(name.trim());
-    const sheet = await makePaper(facts, { kind: 'job-sheet', of: house.rooms[0]!.id }, 'pdf', 'letter');
-    expect([Buffer.from(sheet!.bytes.subarray(0, 5)).toString(), isGoodFileName(fileNameOf(sheet!.title, sheet!.ending))]).toEqual(['%PDF-', true]);
+    const papers = papersOf(house, plan);
+    const mail = await makePaper(facts, papers.find(({ kind }) => kind === 'order')!, 'text', 'a4');
+    expect(new TextDecoder().decode(mail.bytes)).toContain(name.trim());
+    for (const kind of ['order', 'job-sheet', 'cut-list', 'record'] as const) {
+      const sheet = await makePaper(facts, papers.find((one) => one.kind === kind)!, 'pdf', 'letter');
+      expect([kind, Buffer.from(sheet.bytes.subarray(0, 5)).toString(), isGoodFileName(fileNameOf(sheet.title, sheet.ending))]).toEqual([kind, '%PDF-', true]);
+    }
   });
 
   it('is drawn with it as plain text, not as marks of a page', () => {
