@@ -82,6 +82,36 @@ describe('a PDF', () => {
     expect(unknown.pages[0]).not.toMatch(/as of|revision/);
   });
 
+  const words = Array.from({ length: 900 }, (_, index) => `m${index}`);
+  const text = Array.from({ length: 4 }, () => words.join(' ')).join(' ');
+  const roll = { number: 1, rollLength: 1000, left: 'nothing left', cuts: words.map((label, index) => ({ label, tapeLabel: label, goesTo: 'hall', length: '1 m', at: '2 m', top: '', from: index, to: index + 1, isOffcut: false, isOther: false })) };
+  const heads = { roll: 'Roll', piece: 'Piece', goesTo: 'For', length: 'Length', at: 'At', top: 'Top' };
+  const HIGH: readonly (readonly [string, readonly Block[]])[] = [
+    ['a row of a table', [{ kind: 'table', columns: [{ head: 'a' }, { head: 'b', width: 60 }], rows: [['x', text]] }]],
+    ['a row of a table under a heading', [{ kind: 'heading', text: 'h' }, { kind: 'table', heading: 'of', columns: [{ head: 'a', isWide: true }], rows: [[text], ['last']] }]],
+    ['a caution', [{ kind: 'caution', text, notes: ['last'] }]],
+    ['the notes of a caution under a heading', [{ kind: 'heading', text: 'h' }, { kind: 'caution', text: 'first', notes: words }]],
+    ['a text under a heading', [{ kind: 'heading', text: 'h' }, { kind: 'text', text }]],
+    ['something to tick', [{ kind: 'ticks', of: [{ text: 'first', notes: words }] }]],
+    ['facts under a heading', [{ kind: 'heading', text: 'h' }, { kind: 'facts', of: [{ head: 'a', text }] }]],
+    ['a roll', [{ kind: 'heading', text: 'h' }, { kind: 'rolls', heading: 'K-2041', note: 'from the start', heads, rolls: [roll] }]],
+    ['a roll that goes to what has a long name', [{ kind: 'rolls', heading: 'K-2041', note: 'from the start', heads, rolls: [{ ...roll, cuts: roll.cuts.map((cut) => ({ ...cut, goesTo: 'hall '.repeat(100) })) }] }]],
+  ];
+  test.each(HIGH)('loses nothing of what is higher than a page: %s', async (_, blocks) => {
+    const { pages } = await written(...blocks);
+    expect(pages.length).toBeGreaterThan(2);
+    const found = new Set(pages.join(' ').split(' '));
+    expect(words.filter((word) => !found.has(word))).toEqual([]);
+  });
+
+  test('has a running head that ends before the text, whatever the house is called', async () => {
+    const frame = { ...FRAME, house: 'H'.repeat(500) };
+    const { pages, rightmost } = await readPdf((await writePdf([{ ...sheetOf({ kind: 'text', text: 'Here' }), about: 'W'.repeat(80) }], frame)).bytes);
+    expect(pages[0]!.replaceAll(' ', '')).toMatch(/H{47}…/);
+    expect(pages[0]!.replaceAll(' ', '')).not.toMatch(/H{48}/);
+    expect(rightmost).toBeLessThanOrEqual(595.28 - 40);
+  });
+
   test('lets no word stand beyond its column', async () => {
     const long = 'K-'.padEnd(300, '20410');
     const { pages, rightmost } = await written({ kind: 'table', columns: [{ head: 'Pattern' }, { head: 'Run' }, { head: 'For', isWide: true }], rows: [[long, long, long]] }, { kind: 'text', text: long }, { kind: 'facts', of: [{ head: 'Long', text: long }] });

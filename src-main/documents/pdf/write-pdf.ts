@@ -5,9 +5,12 @@ import { say, spokenLanguage } from '../../../shared-core/words/index.ts';
 import { FIRST_FONT, FONT_FILES, lettersWithoutFont } from './fonts.ts';
 import { sayStamp } from '../say-stamp.ts';
 import { blocksOf, RULED, titled } from './set-blocks.ts';
-import { INK, set, SMALL, SOFT, TEXT_SIZE } from './set-text.ts';
+import { INK, set, shortened, SMALL, SOFT, TEXT_SIZE } from './set-text.ts';
 import { MARGINS, PAPER_SIZES, type Sheet, type Stamp, textArea } from './sheet.ts';
 import { wordsOf } from './svg.ts';
+
+/** Letters of each half of the running head: two lines at most. */
+const MOST_IN_HEAD = 48;
 
 export interface WrittenPdf {
   readonly bytes: Uint8Array;
@@ -78,8 +81,8 @@ function headOf({ title, about }: Sheet, { house }: Frame): DynamicContent {
     margin: [MARGINS.left, 24, MARGINS.right, 0],
     layout: RULED,
     table: {
-      widths: ['*', 'auto'],
-      body: [[{ ...set(house), fontSize: SMALL, color: SOFT }, { ...set(about === null ? title : `${title}: ${about}`), fontSize: SMALL, color: SOFT, alignment: 'right' }]],
+      widths: ['*', '*'],
+      body: [[{ ...set(shortened(house, MOST_IN_HEAD)), fontSize: SMALL, color: SOFT }, { ...set(shortened(about === null ? title : `${title}: ${about}`, MOST_IN_HEAD)), fontSize: SMALL, color: SOFT, alignment: 'right' }]],
     },
   });
 }
