@@ -12,7 +12,7 @@ const SIZES = [
 ];
 const SCHEMES = ['light', 'dark'] as const;
 
-/** Ten screens of the demo house, each with the way there from the one before. */
+/** The screens of the demo house, each with the way there from the one before. */
 const SCREENS: readonly (readonly [name: string, reach: (page: Page) => Promise<void>])[] = [
   ['house', (page) => goTo(page, 'House')],
   ['survey', (page) => goTo(page, 'Survey')],
@@ -22,10 +22,21 @@ const SCREENS: readonly (readonly [name: string, reach: (page: Page) => Promise<
   ['order', (page) => goTo(page, 'Order')],
   ['cut-list', (page) => page.getByRole('button', { name: 'Cut list' }).first().click()],
   ['deliveries', (page) => goTo(page, 'Deliveries')],
+  ['paperwork', goToDrawings],
   ['appearance', (page) => page.getByRole('button', { name: 'Appearance' }).click()],
 ];
 
-const README_PICTURES = ['house-light-1280', 'survey-light-1280', 'set-out-dark-1280', 'order-light-1280', 'coverings-dark-1280'];
+/** The page of a job sheet that has the room's plan on it. */
+async function goToDrawings(page: Page): Promise<void> {
+  await goTo(page, 'Paperwork');
+  await page.getByRole('option', { name: 'Job sheet, Front bedroom' }).click();
+  const sheet = page.getByRole('region', { name: /^Job sheet, Front bedroom, page \d+ of \d+$/ }).filter({ hasText: 'Drawings to scale' });
+  await sheet.scrollIntoViewIfNeeded();
+  await sheet.evaluate((one) => one.scrollIntoView({ block: 'start' }));
+  await sheet.locator('canvas').waitFor();
+}
+
+const README_PICTURES = ['house-light-1280', 'survey-light-1280', 'set-out-dark-1280', 'order-light-1280', 'coverings-dark-1280', 'paperwork-light-1280'];
 
 /** Pictures of every screen, light and dark, at three sizes, in the folder given; without one, the README's own. */
 const [folderGiven] = process.argv.slice(2);
