@@ -96,21 +96,24 @@ describe.skipIf(!IS_LONG)('a packed app (packed by test:long)', () => {
     expect(stdout.trim().split('\n')).toEqual([join(packed, 'resources', 'app.asar.unpacked', prebuild)]);
   });
 
-  test('needs nothing else to keep a house', async () => {
+  test('needs nothing else to keep a house and to make its papers', async () => {
     const app = join(elsewhere, 'app');
     extractAll(join(packed, 'resources', 'app.asar'), app);
-    const office = /import\("\.\/(chunks\/office-[^"]+)"\)/.exec(readFileSync(join(app, 'out', 'main', 'main.js'), 'utf8'))?.[1];
+    const office = /import\("\.\/(office-[^"]+)"\)/.exec(readFileSync(join(app, 'out', 'main', 'main.js'), 'utf8'))?.[1];
     writeFileSync(
       join(app, 'keep-a-house.mjs'),
       `const { openOffice } = await import('./out/main/${office}');
        const office = openOffice({ shell: 'desktop', folder: process.argv[2], ownFolder: process.argv[2] });
        const made = await office.call('create-demo', {});
-       process.stdout.write(made.value.file);
+       const paper = await office.call('write-paper', { file: made.value.file, paper: { kind: 'record', of: null }, form: 'pdf', size: 'a4' });
+       process.stdout.write(JSON.stringify([made.value.file, paper.error ?? Buffer.from(paper.value.bytes, 'base64').subarray(0, 5).toString()]));
        await office.close();`,
     );
     const houses = join(elsewhere, 'houses');
     const { stdout } = await run(process.execPath, [join(app, 'keep-a-house.mjs'), houses]);
-    expect(stdout).toMatch(/\.struckline$/);
-    expect(existsSync(join(houses, stdout))).toBe(true);
+    const [file, begins] = JSON.parse(stdout) as readonly string[];
+    expect(file).toMatch(/\.struckline$/);
+    expect(existsSync(join(houses, file!))).toBe(true);
+    expect(begins).toBe('%PDF-');
   });
 });
