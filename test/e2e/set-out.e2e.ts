@@ -101,6 +101,7 @@ test('a mural is placed by its first panel and its level line, and says what is 
   await expect(comes(page, 'Cut off at the top')).toHaveText('10 in');
   await expect(comes(page, 'Cut off at the foot')).toHaveText('2 in');
   await page.getByLabel('Across').selectOption('centred');
+  await expect(comes(page, 'Panels left out')).toHaveCount(0);
   await expect(comes(page, 'Panels')).toHaveText('4');
 });
 
