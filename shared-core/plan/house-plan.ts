@@ -45,6 +45,8 @@ export interface Remark {
   readonly message: string;
   /** Advice for who hangs it: there is nothing to answer or to mend. */
   readonly isAdvice?: true;
+  /** The covering that such advice is about. */
+  readonly covering?: string;
 }
 
 /** The runs of one covering: what there is, what was ordered and came, and what follows from that. */

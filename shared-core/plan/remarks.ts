@@ -120,7 +120,7 @@ function hangingNotes(house: House, coverings: ReadonlyMap<string, Covering>, ro
     [...ids].flatMap((id) => {
       const covering = coverings.get(id);
       const message = covering && says(nameCovering(house, id), covering);
-      return message ? [{ place: 'coverings' as const, room: null, message, isAdvice: true as const }] : [];
+      return message ? [{ place: 'coverings' as const, room: null, message, isAdvice: true as const, covering: id }] : [];
     });
   return [
     ...of(hung, (name, covering) => (isInSequence(covering) ? say`${name} is cut in the sequence of its rolls: hang the strips as they are numbered, the rolls in their order. Seams and steps of shade will show.` : null)),
@@ -171,7 +171,7 @@ function borderNotes(rooms: readonly RoomPlan[], house: House, isVinyl: (coverin
       const message = isOverVinyl
         ? say`The border ${nameCovering(house, id)} goes over vinyl in ${where}: it wants vinyl-to-vinyl adhesive, and the vinyl hung before it, dry.`
         : say`The border ${nameCovering(house, id)} goes over new paper in ${where}: hang it only once that is dry.`;
-      return [{ place: 'coverings' as const, room: null, message, isAdvice: true as const }];
+      return [{ place: 'coverings' as const, room: null, message, isAdvice: true as const, covering: id }];
     }),
   );
 }

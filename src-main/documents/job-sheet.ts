@@ -29,6 +29,7 @@ export function jobSheet(facts: PaperFacts, room: string, size: PaperSize): Shee
     about: nameRoom(house, room),
     blocks: [
       ...inShort(house, plan, room),
+      ...worthALook(plan, room),
       ...cautions(plan, room),
       ...tasks(house, plan, room),
       ...tools(house, plan, room),
@@ -53,6 +54,12 @@ function inShort(house: House, plan: HousePlan, room: string): readonly Block[] 
     ...(facts.note === undefined ? [] : [{ head: say`Note`, text: facts.note }]),
   ];
   return of.length > 0 ? [{ kind: 'facts', of }] : [];
+}
+
+/** What can't be met in the room, and what is worth a look there. */
+function worthALook({ problems, warnings }: HousePlan, room: string): readonly Block[] {
+  const own = (remarks: HousePlan['warnings']) => remarks.filter((remark) => remark.room === room).map(({ message }) => message);
+  return [...own(problems).map((message): Block => ({ kind: 'caution', text: say`Can't be met: ${message}`, notes: [] })), ...own(warnings).map((message): Block => ({ kind: 'text', text: say`Look: ${message}` }))];
 }
 
 function runOf(plan: HousePlan, room: string, covering: string): string {
@@ -131,10 +138,14 @@ function corners(house: House, id: string): readonly Block[] {
 function hangings({ house, plan }: PaperFacts, room: string): readonly Block[] {
   const planned = plan.rooms.find(({ id }) => id === room);
   if (!planned) return [];
-  const bands = planned.bands.flatMap((band): readonly Block[] => [{ kind: 'heading', text: nameInFull(house, band.covering) }, ...pasteFacts(house, band.covering), ...forTwo(house, band), ...pencilMarks(house, band)]);
+  const bands = planned.bands.flatMap((band): readonly Block[] => [{ kind: 'heading', text: nameInFull(house, band.covering) }, ...pasteFacts(house, band.covering), ...adviceOn(plan, band.covering), ...forTwo(house, band), ...pencilMarks(house, band)]);
   const { ceiling } = planned;
-  const overhead: readonly Block[] = ceiling ? [{ kind: 'heading', text: say`Ceiling: ${nameInFull(house, ceiling.covering)}` }, ...pasteFacts(house, ceiling.covering), { kind: 'text', as: 'strong', text: say`Two people for every strip; along wall ${ceiling.along}.` }] : [];
+  const overhead: readonly Block[] = ceiling ? [{ kind: 'heading', text: say`Ceiling: ${nameInFull(house, ceiling.covering)}` }, ...pasteFacts(house, ceiling.covering), ...adviceOn(plan, ceiling.covering), { kind: 'text', as: 'strong', text: say`Two people for every strip; along wall ${ceiling.along}.` }] : [];
   return [...bands, ...overhead];
+}
+
+function adviceOn({ warnings }: HousePlan, covering: string): readonly Block[] {
+  return warnings.filter((remark) => remark.covering === covering).map(({ message }): Block => ({ kind: 'text', text: message }));
 }
 
 function forTwo({ rules }: House, band: BandPlan): readonly Block[] {

@@ -18,17 +18,24 @@ export function orderSheet(facts: PaperFacts, order: PaperOrder): Sheet {
       { kind: 'addresses', of: addressesOf(facts, order) },
       { kind: 'facts', of: [...(order.placed === null ? [] : [{ head: say`Placed`, text: sayDay(order.placed) }]), { head: say`Wanted by`, text: order.deliverBy === null ? say`as soon as it can be had` : sayDay(order.deliverBy) }, { head: say`State`, text: sayStamp(facts.stamp) }] },
       { kind: 'text', as: 'strong', text: say`All rolls of a line are to be of one run: runs of the same pattern differ in shade. Please don’t make a line up from two runs; say instead how many rolls the run has.` },
-      ...patterns.map((own): Block => ({
+      ...patterns.flatMap((own): readonly Block[] => [{
         kind: 'table',
         heading: own[0]!.patternNumber === null ? own[0]!.name : say`Pattern number ${own[0]!.patternNumber}: ${own[0]!.name}`,
         columns: [{ head: say`Run number`, width: 125 }, { head: say`Quantity`, isWide: true }, { head: say`As sold`, width: 125 }, { head: say`Price, ${currency}`, as: 'figure', width: 75 }],
         rows: own.map((line) => [{ text: sayRunAsked(line), isStrong: true }, line.quantity, sayPacks(line), line.price === null ? say`please quote` : sayDecimal(printMoney(line.price, currency))]),
-      })),
+      }, ...sequenceAsked(facts, own[0]!)]),
       ...totalsOf(order, currency),
       ...order.notes.map((text): Block => ({ kind: 'text', text })),
       { kind: 'text', as: 'soft', text: say`Please put the pattern number and the run number on the delivery note, and leave the labels on the rolls.` },
     ],
   };
+}
+
+/** Goods whose shade runs on along the roll are hung as they come from it. */
+function sequenceAsked({ house }: PaperFacts, { covering }: PaperOrderLine): readonly Block[] {
+  const found = house.coverings.find(({ id }) => id === covering);
+  const isAsked = found?.kind === 'wallcovering' && found.sequence === 'required';
+  return isAsked ? [{ kind: 'text', text: say`It is hung in the sequence of its rolls: please send rolls that follow one another, with their numbers. Seams and steps of shade will show.` }] : [];
 }
 
 function addressesOf({ house }: PaperFacts, { to, deliverTo }: PaperOrder) {

@@ -181,6 +181,24 @@ describe('a job sheet', () => {
     }
   });
 
+  test('says what can\'t be met in its room and is worth a look there, and what its coverings ask for', async () => {
+    const odd = papersFor(houseAtWork((one) => {
+      Object.assign(one.coverings.find(({ id }: { id: string }) => id === 'oat'), { sequence: 'required' });
+      const wall = one.rooms.find(({ id }: { id: string }) => id === 'study').walls[0];
+      Object.assign(wall, { height: '40 ft' });
+    }));
+    const text = (await readPdf((await odd.make('job-sheet', 'study')).bytes)).pages.join(' ');
+    const [problems, warnings] = [odd.plan.problems, odd.plan.warnings].map((all) => all.filter(({ room }) => room === 'study'));
+    expect(problems!.length).toBeGreaterThan(0);
+    for (const { message } of problems!) expect(text).toContain(`Can't be met: ${inOneLine(message)}`);
+    for (const { message } of warnings!) expect(text).toContain(`Look: ${inOneLine(message)}`);
+    const advice = odd.plan.warnings.filter(({ covering }) => covering === 'oat');
+    expect(advice.length).toBeGreaterThan(0);
+    for (const { message } of advice) expect(text).toContain(inOneLine(message));
+    const supplier = odd.house.coverings.find(({ id }) => id === 'oat')!.supplier!;
+    expect((await readPdf((await odd.make('order', supplier)).bytes)).pages.join(' ')).toContain('please send rolls that follow one another');
+  });
+
   test('keeps a caution where a task is done by others', async () => {
     const task = plan.prep.tasks.find(({ cautions }) => cautions.length > 0)!;
     const others = papersFor(houseAtWork((one) => { one.tasks = [{ task: task.id, isOthers: true }]; }));

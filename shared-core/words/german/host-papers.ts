@@ -228,4 +228,6 @@ export const PAPERS: Words = {
   'There is nothing to write on this paper yet.': 'Auf diesem Blatt steht noch nichts.',
   ', papers': ', Blätter',
   'Painted': 'Gestrichen',
+  'It is hung in the sequence of its rolls: please send rolls that follow one another, with their numbers. Seams and steps of shade will show.':
+    'Geklebt wird in der Reihenfolge der Rollen: Bitte aufeinanderfolgende Rollen mit ihren Nummern schicken. Nähte und Farbsprünge werden zu sehen sein.',
 };
