@@ -2,7 +2,7 @@ import { nameSupplier } from '../../shared-core/house/index.ts';
 import { printMoney, showMoney, writeSeparated } from '../../shared-core/units/index.ts';
 import { say, sayDay, sayDecimal } from '../../shared-core/words/index.ts';
 import type { PaperFacts } from './paper-facts.ts';
-import { type PaperOrder, type PaperOrderLine, sayPacks } from './orders.ts';
+import { type PaperOrder, type PaperOrderLine, sayPacks, sayWanted } from './orders.ts';
 import type { Block, Sheet } from './pdf/sheet.ts';
 import { sayStamp } from './say-stamp.ts';
 
@@ -16,7 +16,7 @@ export function orderSheet(facts: PaperFacts, order: PaperOrder): Sheet {
     about: order.supplier === null ? say`No supplier named` : nameSupplier(house, order.supplier),
     blocks: [
       { kind: 'addresses', of: addressesOf(facts, order) },
-      { kind: 'facts', of: [...(order.placed === null ? [] : [{ head: say`Placed`, text: sayDay(order.placed) }]), { head: say`Wanted by`, text: order.deliverBy === null ? say`as soon as it can be had` : sayDay(order.deliverBy) }, { head: say`State`, text: sayStamp(facts.stamp) }] },
+      { kind: 'facts', of: [...(order.placed === null ? [] : [{ head: say`Placed`, text: sayDay(order.placed) }]), { head: say`Wanted by`, text: sayWanted(order) }, { head: say`State`, text: sayStamp(facts.stamp) }] },
       { kind: 'text', as: 'strong', text: say`All rolls of a line are to be of one run: runs of the same pattern differ in shade. Please don’t make a line up from two runs; say instead how many rolls the run has.` },
       ...patterns.flatMap((own): readonly Block[] => [{
         kind: 'table',
@@ -77,7 +77,7 @@ export function orderPaperCsv({ house }: PaperFacts, order: PaperOrder): string 
     order.id ?? '',
     order.supplier === null ? '' : nameSupplier(house, order.supplier),
     (order.deliverTo ?? '').replaceAll('\n', ', '),
-    order.deliverBy ?? '',
+    order.deliverBy ?? order.firstHung ?? '',
   ]);
   return writeSeparated([head, ...rows]);
 }
@@ -101,7 +101,7 @@ export function orderMail(facts: PaperFacts, order: PaperOrder): string {
     ...lines,
     ...(net === null || gross === null ? [] : [...(order.rate === null ? [] : [order.rate.included ? say`The prices hold ${sayDecimal(order.rate.rate)} % of tax.` : say`${sayDecimal(order.rate.rate)} % of tax on top.`]), say`To pay: ${showMoney(gross, house.currency)}`, '']),
     ...(order.deliverTo === null ? [] : [say`Deliver to:`, order.deliverTo, '']),
-    say`Wanted by: ${order.deliverBy === null ? say`as soon as it can be had` : sayDay(order.deliverBy)}`,
+    say`Wanted by: ${sayWanted(order)}`,
     ...order.notes,
     ...(house.contractor === undefined ? [] : ['', house.contractor]),
     '',

@@ -1,9 +1,9 @@
 import { assert } from '../../shared-core/base/index.ts';
 import { type House, moneyIn, nameCovering, nameSupplier, type PlacedLine, type Tax } from '../../shared-core/house/index.ts';
 import { type Amounts, amountsOfOrder } from '../../shared-core/ordering/index.ts';
-import { nameRoom, type PaperName, sayUnits, toBePlaced } from '../../shared-core/plan/index.ts';
+import { type HousePlan, nameRoom, type PaperName, sayUnits, toBePlaced } from '../../shared-core/plan/index.ts';
 import { type Money, printLength } from '../../shared-core/units/index.ts';
-import { say, sayDecimal } from '../../shared-core/words/index.ts';
+import { say, sayDay, sayDecimal } from '../../shared-core/words/index.ts';
 import type { PaperFacts } from './paper-facts.ts';
 
 /** One line of an order as it is written for the supplier. */
@@ -34,6 +34,8 @@ export interface PaperOrder {
   readonly to: string;
   readonly deliverTo: string | null;
   readonly deliverBy: string | null;
+  /** The day on which the first of it is hung; null where no day is known. */
+  readonly firstHung: string | null;
   readonly notes: readonly string[];
   /** By pattern number, then run number. */
   readonly lines: readonly PaperOrderLine[];
@@ -43,7 +45,7 @@ export interface PaperOrder {
 
 /** The order that a paper is about. */
 export function orderOf({ house, plan }: PaperFacts, { kind, of }: PaperName): PaperOrder {
-  return kind === 'order' ? draftOf(house, plan, of) : placedOf(house, of);
+  return kind === 'order' ? draftOf(house, plan, of) : placedOf(house, plan, of);
 }
 
 /**
@@ -58,12 +60,12 @@ export function comingOrders({ house, plan }: PaperFacts): readonly PaperOrder[]
       const found = progress.find((one) => one.order === order.id && one.index === index);
       return found && found.outstanding > 0 ? [{ ...placedLine(house, line), run: found.run, rolls: found.outstanding, packs: [], ...(found.outstanding === line.rolls ? {} : { length: null }) }] : [];
     });
-    return { ...placedOf(house, order.id), lines: sorted(open.map((line) => lineOf(house, line))) };
+    return { ...placedOf(house, plan, order.id), lines: sorted(open.map((line) => lineOf(house, line))) };
   });
   return [...placed.filter(({ lines }) => lines.length > 0), ...toBePlaced(house, plan.order).map(({ supplier }) => draftOf(house, plan, supplier))];
 }
 
-function draftOf(house: House, plan: PaperFacts['plan'], supplier: string | null): PaperOrder {
+function draftOf(house: House, plan: HousePlan, supplier: string | null): PaperOrder {
   const found = toBePlaced(house, plan.order).find((one) => one.supplier === supplier);
   assert(found !== undefined, 'an order that is listed has something to buy');
   const { lines, rate, net, tax, gross } = found;
@@ -74,6 +76,7 @@ function draftOf(house: House, plan: PaperFacts['plan'], supplier: string | null
     to: addressOf(house, supplier),
     deliverTo: house.deliverTo ?? null,
     deliverBy: house.deliverBy ?? null,
+    firstHung: firstHungOf(plan, lines),
     notes: notesOf(house, supplier, house.orderNote),
     lines: sorted(lines.map((line) => lineOf(house, { covering: line.covering, patternNumber: line.patternNumber, run: line.run, rolls: line.toBuy, packs: line.packs, length: line.running && printLength(line.running.toBuy, house.lengths), price: line.price, rooms: line.rooms }))),
     rate,
@@ -81,7 +84,7 @@ function draftOf(house: House, plan: PaperFacts['plan'], supplier: string | null
   };
 }
 
-function placedOf(house: House, id: string | null): PaperOrder {
+function placedOf(house: House, plan: HousePlan, id: string | null): PaperOrder {
   const order = house.orders.find((one) => one.id === id);
   assert(order !== undefined, 'an order that is listed was placed');
   const { supplier = null, placed, tax = null, lines, note } = order;
@@ -92,6 +95,7 @@ function placedOf(house: House, id: string | null): PaperOrder {
     to: addressOf(house, supplier),
     deliverTo: order.deliverTo ?? null,
     deliverBy: order.deliverBy ?? null,
+    firstHung: firstHungOf(plan, lines),
     notes: notesOf(house, supplier, note),
     lines: sorted(lines.map((line) => lineOf(house, placedLine(house, line)))),
     rate: tax,
@@ -123,6 +127,19 @@ function sayQuantity(house: House, { covering: id, rolls, length }: Pick<PaperOr
 /** What it is sold in: '8 packs of 2, 1 singly'. */
 export function sayPacks({ packs }: Pick<PaperOrderLine, 'packs'>): string {
   return packs.map(({ rolls, count }) => (rolls === 1 ? say`${count} singly` : count === 1 ? say`${count} pack of ${rolls}` : say`${count} packs of ${rolls}`)).join(', ');
+}
+
+/** Of what hangs in the rooms of its lines, the earliest day. */
+function firstHungOf({ calendar, jobs }: HousePlan, lines: readonly { readonly rooms: readonly string[] }[]): string | null {
+  const rooms = new Set(lines.flatMap((line) => line.rooms));
+  const hanging = new Set(jobs.flatMap(({ id, kind, room }) => (room !== null && rooms.has(room) && (kind === 'hanging' || kind === 'lining') ? [id] : [])));
+  return (calendar?.bookings ?? []).filter(({ job }) => hanging.has(job)).map(({ from }) => from.day).toSorted()[0] ?? null;
+}
+
+/** By when an order is wanted, in words. */
+export function sayWanted({ deliverBy, firstHung }: Pick<PaperOrder, 'deliverBy' | 'firstHung'>): string {
+  if (deliverBy !== null) return sayDay(deliverBy);
+  return firstHung === null ? say`as soon as it can be had` : say`${sayDay(firstHung)}, when the first of it is hung`;
 }
 
 function addressOf(house: House, supplier: string | null): string {

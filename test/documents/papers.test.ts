@@ -78,6 +78,10 @@ describe('the order sheet', () => {
     }
     if (gross !== null) expect(text).toContain(inOneLine(showMoney(gross, house.currency)));
     expect(text).toContain(inOneLine(house.deliverTo!));
+    // Nobody said by when; the calendar knows when the first of it is hung.
+    const rooms = new Set(lines.flatMap((line) => line.rooms));
+    const days = plan.calendar!.bookings.filter(({ job }) => plan.jobs.some(({ id, kind, room }) => id === job && kind === 'hanging' && rooms.has(room!))).map(({ from }) => from.day);
+    expect(text).toContain(`Wanted by ${sayDay(days.toSorted()[0]!)}, when the first of it is hung`);
   });
 
   test('of a placed order stays as it was placed', async () => {
