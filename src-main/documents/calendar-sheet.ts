@@ -35,10 +35,10 @@ export function calendarSheet({ house, plan }: PaperFacts): Sheet {
       {
         kind: 'table',
         heading: say`Job by job`,
-        columns: [{ head: say`From`, width: 98 }, { head: say`To`, width: 98 }, { head: say`Room`, width: 80 }, { head: say`Job`, isWide: true }, { head: say`People`, width: 62 }],
+        columns: [{ head: say`From`, width: 90 }, { head: say`To`, width: 90 }, { head: say`Room`, width: 76 }, { head: say`Job`, isWide: true }, { head: say`People`, width: 56 }],
         rows: calendar.bookings.map(({ job: id, from, to }) => {
           const job = jobs.get(id)!;
-          return [sayMoment(from), sayMoment(to), nameOf(job.room), job.words, sayPeople(job)];
+          return [sayMoment(from), sayMoment(to), nameOf(job.room), job.words, sayPeople(job)].map((text): Cell => ({ text, isSmall: true }));
         }),
       },
     ],
