@@ -111,7 +111,7 @@ export function openOffice(settings: OfficeSettings): Office {
     },
     'save-paper': async ({ file, paper, form, size }) => {
       const made = await makePaper(file, paper, form, size);
-      return made.ok ? { ok: true, value: savePaper(made.value) } : made;
+      return made.ok ? savePaper(made.value) : made;
     },
     'stop-papers': async ({ file }) => {
       papers.stop(file);

@@ -55,6 +55,10 @@ export function describePapers(shell: HostFacts['shell'], connect: (folder: stri
       expect(readFileSync(join(saved.folder, fileName)).toString('base64')).toBe(bytes);
       expect(readdirSync(saved.folder)).toEqual([fileName]);
       expect(errorOf(await host.call('save-paper', { ...argument, form: 'csv' })).code).toBe('refused');
+      rmSync(saved.folder, { recursive: true });
+      writeFileSync(saved.folder, 'in the way');
+      expect(errorOf(await host.call('save-paper', argument))).toMatchObject({ code: 'host-failure', message: expect.stringContaining(`could not be put into ${saved.folder}`) });
+      expect(readFileSync(saved.folder, 'utf8')).toBe('in the way');
       expect(valueOf(await host.call('list-houses', {})).map((one) => one.file)).toEqual([file]);
     });
 

@@ -231,4 +231,5 @@ export const PAPERS: Words = {
   'It is hung in the sequence of its rolls: please send rolls that follow one another, with their numbers. Seams and steps of shade will show.':
     'Geklebt wird in der Reihenfolge der Rollen: Bitte aufeinanderfolgende Rollen mit ihren Nummern schicken. Nähte und Farbsprünge werden zu sehen sein.',
   '{0}, when the first of it is hung': '{0}, wenn das erste davon geklebt wird',
+  'The paper could not be put into {0}: {1}. Save it by itself in another place.': 'Das Blatt konnte nicht in {0} abgelegt werden: {1}. Einzeln an anderer Stelle sichern.',
 };
