@@ -208,6 +208,7 @@ const WHERE: Words = {
   'Remove batch {0}': 'Charge {0} entfernen',
   'none recorded': 'keine festgehalten',
   'Add a batch': 'Charge hinzufügen',
+  'On no wall.': 'Auf keiner Wand.',
 };
 
 /** The German of what `src-renderer/places/coverings` says. */
