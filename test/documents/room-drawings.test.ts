@@ -92,6 +92,6 @@ describe('a drawing painted for paper', () => {
       expect(words).toContain(title);
       expect(words).toContain(scale);
     }
-    expect(words.split('sliver').length - 1).toBe(1);
+    expect(words.split('sliver 5/8 in').length - 1).toBe(1);
   });
 });
