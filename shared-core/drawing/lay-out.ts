@@ -100,9 +100,8 @@ function layOutShape(shape: Shape, sheet: Sheet): readonly Mark[] {
       return layOutDimension(shape, sheet);
     case 'tab':
       return layOutTab(shape, sheet);
-    case 'sign': {
+    case 'sign':
       return signOf(shape.sign, place(shape.at), h, shape.turn).map((part) => ({ kind: 'path', d: part.d, pen: shape.pen, fill: part.isSolid ? 'solid' : 'paper', subject }));
-    }
   }
 }
 

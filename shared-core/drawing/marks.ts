@@ -1,4 +1,4 @@
-import type { Fill, Pen, Subject } from './shapes.ts';
+import type { Fill, Pen, PictureShape, Subject } from './shapes.ts';
 
 /** How a drawing is looked at: the box it fills, the height of its text, and how far it is enlarged and moved. */
 export interface View {
@@ -10,17 +10,8 @@ export interface View {
   readonly panY: number;
 }
 
-/** One tile of a picture in pixels of the box; the others stand beside, above and below it. */
-export interface PictureTile {
-  readonly picture: string;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-  /** By how much it falls from its left edge to its right one. */
-  readonly fall: number;
-  readonly isTurned: boolean;
-}
+/** One tile of a picture, all of it in pixels of the box. */
+export type PictureTile = Pick<PictureShape, 'picture' | 'x' | 'y' | 'width' | 'height' | 'fall' | 'isTurned'>;
 
 /** What the painter paints, in pixels of the box. */
 export type Mark = { readonly pen: Pen; readonly subject: Subject | undefined } & (

@@ -1,5 +1,5 @@
 import type { House } from '../house/index.ts';
-import { asCut, type CutList, isRollGoods, leftOfRoll, rollOf } from '../ordering/index.ts';
+import { asCut, type CutList, isRollGoods, leftOfRoll, type RollGoods, rollOf } from '../ordering/index.ts';
 import { unroll } from '../setting-out/index.ts';
 import { type Length, showLength } from '../units/index.ts';
 import { CEILING } from './hangings.ts';
@@ -65,6 +65,16 @@ export function cutSheet(house: House, plan: HousePlan, list: CutList): readonly
 /** Where the mark of a cut lies: '19" into the repeat', or 'at the repeat'. */
 export function sayMark(mark: Length, house: Pick<House, 'lengths'>): string {
   return mark === 0 ? say`at the repeat` : say`${showLength(mark, house.lengths)} into the repeat`;
+}
+
+/**
+ * From where the places of cuts are measured on a roll.
+ *
+ * Example: of a straight match whose rolls may begin anywhere from the top of the first cut, of a plain paper from the start.
+ */
+export function sayPlacesOnRoll(covering: RollGoods): string {
+  const { repeat, rollStart } = rollOf(covering);
+  return repeat > 0 && rollStart === 'anywhere' ? say`Places on the roll are measured from the top of the first cut, which takes up to one repeat to find.` : say`Places on the roll are measured from its start.`;
 }
 
 /** The walls that each piece hangs on, by room, band and label. */

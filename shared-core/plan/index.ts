@@ -12,7 +12,7 @@ export { nameRoom } from './name-room.ts';
 export { explainPiece, explainStrip, type PieceFacts } from './explain-piece.ts';
 export { isOffcut, type PieceRoll, rollsOfBand } from './roll-of-piece.ts';
 export { explainRuns, sayRun, sayWayOut } from './say-runs.ts';
-export { cutSheet, sayMark, type SheetCut, type SheetRoll } from './cut-sheet.ts';
+export { cutSheet, sayMark, sayPlacesOnRoll, type SheetCut, type SheetRoll } from './cut-sheet.ts';
 export { explainByRoom, explainInHand, explainOnOrder, explainSpare, rollsAloneIn } from './explain-run.ts';
 export { glanceAtRooms, ROOM_STEPS, type RoomCost, type RoomGlance, type RoomStep, type RoomTake, type StepState } from './room-glance.ts';
 export { explainRoomCost } from './explain-cost.ts';

@@ -1,6 +1,6 @@
-import { type Covering, type House, nameCovering } from '../../shared-core/house/index.ts';
-import { asCut, type CutList, isRollGoods, rollOf } from '../../shared-core/ordering/index.ts';
-import { cutSheet, sayUnits, surelyLong } from '../../shared-core/plan/index.ts';
+import { type House, nameCovering } from '../../shared-core/house/index.ts';
+import { asCut, type CutList, isRollGoods } from '../../shared-core/ordering/index.ts';
+import { cutSheet, sayPlacesOnRoll, sayUnits, surelyLong } from '../../shared-core/plan/index.ts';
 import { showLength } from '../../shared-core/units/index.ts';
 import { say } from '../../shared-core/words/index.ts';
 import type { PaperFacts } from './paper-facts.ts';
@@ -47,6 +47,7 @@ export function rollsBlock({ house, plan }: PaperFacts, list: CutList, room: str
     const sheet = sheets[index]!;
     const isFor = roll.cuts.map(({ placed }) => room === null || placed.room === room);
     if (!isFor.includes(true)) return [];
+    const left = showLength(surelyLong(sheet.left, house.lengths), house.lengths);
     return [
       {
         number: roll.number,
@@ -63,7 +64,7 @@ export function rollsBlock({ house, plan }: PaperFacts, list: CutList, room: str
           isOffcut,
           isOther: !isFor[place],
         })),
-        left: sheet.isKept ? say`left over: ${showLength(surelyLong(sheet.left, house.lengths), house.lengths)}, kept for repairs` : say`left over: ${showLength(surelyLong(sheet.left, house.lengths), house.lengths)}, too short to keep`,
+        left: sheet.isKept ? say`left over: ${left}, kept for repairs` : say`left over: ${left}, too short to keep`,
       },
     ];
   });
@@ -72,14 +73,9 @@ export function rollsBlock({ house, plan }: PaperFacts, list: CutList, room: str
     {
       kind: 'rolls',
       heading: `${nameInFull(house, list.covering)}, ${list.run === null ? say`run not known yet` : say`run ${list.run}`}: ${sayUnits(house, list.covering, rolls.length)}`,
-      note: sayPlaces(cut),
+      note: sayPlacesOnRoll(cut),
       heads: { roll: say`Roll`, piece: say`Piece`, goesTo: say`For`, length: say`Length`, at: say`On the roll at`, top: say`Top in the repeat` },
       rolls,
     },
   ];
-}
-
-function sayPlaces(covering: Covering): string {
-  const { repeat, rollStart } = isRollGoods(covering) ? rollOf(covering) : { repeat: 0, rollStart: 'at-repeat' };
-  return repeat > 0 && rollStart === 'anywhere' ? say`Places on the roll are measured from the top of the first cut, which takes up to one repeat to find.` : say`Places on the roll are measured from its start.`;
 }

@@ -5,6 +5,7 @@ import { sayAmount, type Task } from '../../shared-core/prep/index.ts';
 import { showArea, showLength, sayTime, sayWait } from '../../shared-core/units/index.ts';
 import { say, sayList } from '../../shared-core/words/index.ts';
 import { LABELS_READ, nameInFull, pasteFacts, rollsBlock } from './cut-list.ts';
+import { plannedRuns } from './orders.ts';
 import type { PaperFacts } from './paper-facts.ts';
 import { spell } from './pdf/fonts.ts';
 import { paintDrawing } from './pdf/paint-drawing.ts';
@@ -63,7 +64,7 @@ function worthALook({ problems, warnings }: HousePlan, room: string): readonly B
 }
 
 function runOf(plan: HousePlan, room: string, covering: string): string {
-  const runs = plan.order.flatMap((line) => (line.covering === covering && line.rooms.includes(room) && line.run !== null ? [line.run] : []));
+  const runs = plannedRuns(plan, room, covering);
   return runs.length === 0 ? '' : say`, run ${sayList(runs)}`;
 }
 

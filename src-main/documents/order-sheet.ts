@@ -6,6 +6,8 @@ import { type PaperOrder, type PaperOrderLine, sayPacks, sayWanted } from './ord
 import type { Block, Sheet } from './pdf/sheet.ts';
 import { sayStamp } from './say-stamp.ts';
 
+const OF_ONE_RUN = say`All rolls of a line are to be of one run: runs of the same pattern differ in shade. Please don’t make a line up from two runs; say instead how many rolls the run has.`;
+
 /** The order as it goes to the supplier, on paper. */
 export function orderSheet(facts: PaperFacts, order: PaperOrder): Sheet {
   const { house } = facts;
@@ -17,7 +19,7 @@ export function orderSheet(facts: PaperFacts, order: PaperOrder): Sheet {
     blocks: [
       { kind: 'addresses', of: addressesOf(facts, order) },
       { kind: 'facts', of: [...(order.placed === null ? [] : [{ head: say`Placed`, text: sayDay(order.placed) }]), { head: say`Wanted by`, text: sayWanted(order) }, { head: say`State`, text: sayStamp(facts.stamp) }] },
-      { kind: 'text', as: 'strong', text: say`All rolls of a line are to be of one run: runs of the same pattern differ in shade. Please don’t make a line up from two runs; say instead how many rolls the run has.` },
+      { kind: 'text', as: 'strong', text: OF_ONE_RUN },
       ...patterns.flatMap((own): readonly Block[] => [{
         kind: 'table',
         heading: own[0]!.patternNumber === null ? own[0]!.name : say`Pattern number ${own[0]!.patternNumber}: ${own[0]!.name}`,
@@ -96,7 +98,7 @@ export function orderMail(facts: PaperFacts, order: PaperOrder): string {
     order.id === null ? say`Order for ${house.name}` : say`Order ${order.id} for ${house.name}`,
     order.to,
     '',
-    say`All rolls of a line are to be of one run: runs of the same pattern differ in shade. Please don’t make a line up from two runs; say instead how many rolls the run has.`,
+    OF_ONE_RUN,
     '',
     ...lines,
     ...(net === null || gross === null ? [] : [...(order.rate === null ? [] : [order.rate.included ? say`The prices hold ${sayDecimal(order.rate.rate)} % of tax.` : say`${sayDecimal(order.rate.rate)} % of tax on top.`]), say`To pay: ${showMoney(gross, house.currency)}`, '']),

@@ -136,6 +136,11 @@ function firstHungOf({ calendar, jobs }: HousePlan, lines: readonly { readonly r
   return (calendar?.bookings ?? []).filter(({ job }) => hanging.has(job)).map(({ from }) => from.day).toSorted()[0] ?? null;
 }
 
+/** The runs that a room is planned to hang from, of a covering. */
+export function plannedRuns({ order }: HousePlan, room: string, covering: string): readonly string[] {
+  return [...new Set(order.flatMap((line) => (line.covering === covering && line.rooms.includes(room) && line.run !== null ? [line.run] : [])))];
+}
+
 /** By when an order is wanted, in words. */
 export function sayWanted({ deliverBy, firstHung }: Pick<PaperOrder, 'deliverBy' | 'firstHung'>): string {
   if (deliverBy !== null) return sayDay(deliverBy);

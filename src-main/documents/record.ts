@@ -3,6 +3,7 @@ import { type HousePlan, nameRoom, sayLeft, sayUnits } from '../../shared-core/p
 import type { SurfaceOf } from '../../shared-core/prep/index.ts';
 import { say, sayDay, sayDecimal, sayList } from '../../shared-core/words/index.ts';
 import { nameInFull } from './cut-list.ts';
+import { plannedRuns } from './orders.ts';
 import type { PaperFacts } from './paper-facts.ts';
 import type { Block, Cell, Sheet } from './pdf/sheet.ts';
 
@@ -46,8 +47,8 @@ function sayRuns(house: House, plan: HousePlan, room: string, covering: string):
   if (house.coverings.find(({ id }) => id === covering)?.kind === 'paint') return '';
   const hung = house.runChoices.filter((choice) => choice.room === room && choice.covering === covering && choice.hung).map(({ run }) => run);
   if (hung.length > 0) return sayList([...new Set(hung)]);
-  const planned = plan.order.flatMap((line) => (line.covering === covering && line.rooms.includes(room) && line.run !== null ? [line.run] : []));
-  return planned.length > 0 ? say`${sayList([...new Set(planned)])}, planned` : say`not known yet`;
+  const planned = plannedRuns(plan, room, covering);
+  return planned.length > 0 ? say`${sayList(planned)}, planned` : say`not known yet`;
 }
 
 function leftoverBlocks(house: House, plan: HousePlan): readonly Block[] {

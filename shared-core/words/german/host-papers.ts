@@ -2,8 +2,6 @@ import type { Words } from '../say.ts';
 
 /** The German of what stands on papers, and of who writes them. */
 export const PAPERS: Words = {
-  'There is nothing to write down yet: survey a room and hang something in it.\n':
-    'Noch ist nichts aufzuschreiben: einen Raum aufnehmen und etwas darin anbringen.\n',
   '{0}{1}\n': '{0}{1}\n',
   'Say in which form the paper is wanted, and only in one: --pdf OUT, or --csv, --text or --ics where it has that form.':
     'Angeben, in welcher Form das Blatt gewünscht ist, und nur in einer: --pdf ZIEL oder --csv, --text, --ics, wo es diese Form hat.',
@@ -64,9 +62,6 @@ export const PAPERS: Words = {
   'Length': 'Länge',
   'On the roll at': 'Auf der Rolle bei',
   'Top in the repeat': 'Oben im Rapport',
-  'Places on the roll are measured from the top of the first cut, which takes up to one repeat to find.':
-    'Stellen auf der Rolle sind ab der Oberkante des ersten Schnitts gemessen; bis dahin geht bis zu ein Rapport verloren.',
-  'Places on the roll are measured from its start.': 'Stellen auf der Rolle sind ab ihrem Anfang gemessen.',
   'Pattern number': 'Musternummer',
   'agrees': 'stimmt',
   'Run number': 'Anfertigungsnummer',

@@ -202,9 +202,6 @@ const RUNS: Words = {
 
 const TAPES: Words = {
   '{0}: {1} of {2}': '{0}: {1} zu je {2}',
-  'Places on the roll are measured from the top of the first cut, which takes up to one repeat to find.':
-    'Stellen auf der Rolle sind ab der Oberkante des ersten Schnitts gemessen; bis dahin geht bis zu ein Rapport verloren.',
-  'Places on the roll are measured from its start.': 'Stellen auf der Rolle sind ab ihrem Anfang gemessen.',
   'Check pattern and run number on every label before cutting; keep the labels.': 'Vor dem Zuschneiden auf jedem Etikett Musternummer und Anfertigungsnummer prüfen; Etiketten aufheben.',
   'Roll {0}: what is cut from it': 'Rolle {0}: was daraus zugeschnitten wird',
   Piece: 'Stück',

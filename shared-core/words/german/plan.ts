@@ -274,4 +274,8 @@ export const PLAN: Words = {
   'template for the height of the pencil marks': 'Lehre für die Höhe der Bleistiftmarken',
   'ladder or trestle on level ground': 'Leiter oder Bock auf ebenem Boden',
   'boards and a stair scaffold': 'Bohlen und ein Treppengerüst',
+  'Places on the roll are measured from the top of the first cut, which takes up to one repeat to find.':
+    'Stellen auf der Rolle sind ab der Oberkante des ersten Schnitts gemessen; bis dahin geht bis zu ein Rapport verloren.',
+  'Places on the roll are measured from its start.':
+    'Stellen auf der Rolle sind ab ihrem Anfang gemessen.',
 };
