@@ -34,7 +34,7 @@ export interface PaperListing extends PaperName {
  *
  * A supplier of whom something is still to be bought has an order and a goods-in sheet, and so has each order that was
  * placed; every room in which something is done has a job sheet. Example: a house with one room hung from one supplier
- * and no day to begin has an order, a goods-in sheet, a job sheet, a cut list, a quote and a record.
+ * and no day to begin has an order, a goods-in sheet, a job sheet, a cut list, a shopping list for its paste, a quote and a record.
  */
 export function papersOf(house: House, plan: HousePlan): readonly PaperListing[] {
   const rooms = roomsAtWork(house, plan);

@@ -161,8 +161,10 @@ function pencilMarks({ lengths: style }: House, band: BandPlan): readonly Block[
 }
 
 function cuts(facts: PaperFacts, room: string): readonly Block[] {
+  const hung = facts.plan.rooms.find(({ id }) => id === room);
+  // A mural is not cut from rolls, and its labels are read all the same.
+  if (!hung || (hung.bands.length === 0 && hung.ceiling === null)) return [];
   const blocks = facts.plan.cuts.flatMap((list) => rollsBlock(facts, list, room));
-  if (blocks.length === 0) return [];
   return [
     { kind: 'heading', text: say`What is cut for it` },
     { kind: 'ticks', of: [{ text: LABELS_READ }] },

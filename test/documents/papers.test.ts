@@ -203,6 +203,16 @@ describe('a job sheet', () => {
     expect((await readPdf((await odd.make('order', supplier)).bytes)).pages.join(' ')).toContain('please send rolls that follow one another');
   });
 
+  test('has the label check where a mural alone hangs, which is cut from no roll', async () => {
+    const lake = papersFor(houseAtWork((one) => {
+      one.coverings.push({ id: 'lake', kind: 'mural', patternNumber: 'M-7', panels: 4, panelWidth: '1 m', panelHeight: '2.7 m' });
+      const study = one.rooms.find(({ id }: { id: string }) => id === 'study');
+      study.bands = [{ id: 'lake', covering: 'lake', walls: [study.walls[0].id] }];
+    }));
+    const text = (await readPdf((await lake.make('job-sheet', 'study')).bytes)).pages.join(' ');
+    for (const part of ['M-7', 'labels kept', 'first three strips']) expect(text).toContain(part);
+  });
+
   test('keeps a caution where a task is done by others', async () => {
     const task = plan.prep.tasks.find(({ cautions }) => cautions.length > 0)!;
     const others = papersFor(houseAtWork((one) => { one.tasks = [{ task: task.id, isOthers: true }]; }));
